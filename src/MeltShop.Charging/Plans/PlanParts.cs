@@ -1,0 +1,58 @@
+namespace MeltShop.Charging.Plans;
+
+/// <summary>How a plan ended.</summary>
+public enum PlanStatus
+{
+    /// <summary>The cheapest plan was found and proven.</summary>
+    Optimal,
+
+    /// <summary>No plan meets all rows; the conflicts say which of them clash.</summary>
+    Infeasible,
+
+    /// <summary>The time ran out; what is shown is the best found, without proof.</summary>
+    TimeLimit,
+}
+
+/// <summary>Which bound of a limit the plan sits on, the margin and the scatter margin included.</summary>
+public enum BindingBound
+{
+    /// <summary>Neither.</summary>
+    None,
+
+    /// <summary>The lower one.</summary>
+    Min,
+
+    /// <summary>The upper one.</summary>
+    Max,
+
+    /// <summary>Both, where they leave no room.</summary>
+    Both,
+}
+
+/// <summary>A material of the plan.</summary>
+/// <param name="Code">The material.</param>
+/// <param name="Kg">Weighed mass, kg.</param>
+/// <param name="Percent">Share of the total weighed mass, %.</param>
+public sealed record PlanLine(string Code, double Kg, double Percent);
+
+/// <summary>Where the plan sits on a limit.</summary>
+/// <param name="Quantity">Name of the quantity.</param>
+/// <param name="Value">Value in the melt.</param>
+/// <param name="Min">The bound asked for, without margins; or null.</param>
+/// <param name="Max">The bound asked for, without margins; or null.</param>
+/// <param name="Binding">The bound that the plan sits on.</param>
+/// <param name="MarginalCost">Change of the total cost for +0.01 on the bound; null with pieces or where raising it is impossible.</param>
+public sealed record LimitOutcome(string Quantity, double Value, double? Min, double? Max, BindingBound Binding, double? MarginalCost);
+
+/// <summary>Why a material is in or out.</summary>
+/// <param name="Code">The material.</param>
+/// <param name="Kg">Weighed mass in the plan, kg.</param>
+/// <param name="PriceToEnterPerTonne">Price at which a left-out material would come in; null with pieces or where it cannot come in.</param>
+public sealed record MaterialOutcome(string Code, double Kg, double? PriceToEnterPerTonne);
+
+/// <summary>A member of an irreducible set of bounds that cannot be met together.</summary>
+/// <param name="Quantity">Name of the quantity, or <c>meltKg</c> where masses and shares alone are impossible.</param>
+/// <param name="Bound"><c>min</c> or <c>max</c>; null for <c>meltKg</c>.</param>
+/// <param name="Limit">The bound that clashes.</param>
+/// <param name="Nearest">The value that can be reached with the other members held and limits outside the set ignored; null where none.</param>
+public sealed record Conflict(string Quantity, string? Bound, double? Limit, double? Nearest);

@@ -1,0 +1,27 @@
+using MeltShop.Metallurgy.Chain;
+
+namespace MeltShop.Charging.Problems;
+
+/// <summary>The question "what is the cheapest furnace charge that meets these limits?".</summary>
+public sealed record ChargeProblem
+{
+    /// <summary>Liquid mass wanted, heel included, kg.</summary>
+    public required double MeltKg { get; init; }
+
+    /// <summary>How much more liquid is acceptable, kg.</summary>
+    public double MeltToleranceKg { get; init; }
+
+    /// <summary>What is already in the furnace; <see cref="Metal.None"/> where it is empty.</summary>
+    public Metal Heel { get; init; } = Metal.None;
+
+    /// <summary>What may be charged.</summary>
+    public required IReadOnlyList<ChargeMaterial> Materials { get; init; }
+
+    /// <summary>What the melt has to meet.</summary>
+    public required IReadOnlyList<QuantityLimit> Limits { get; init; }
+
+    /// <summary>
+    /// One-sided confidence at which each bound holds given the scatter of the analyses, 50 (the mean alone) to below 100 %.
+    /// </summary>
+    public double ConfidencePercent { get; init; } = 50;
+}

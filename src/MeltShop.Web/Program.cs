@@ -1,0 +1,3 @@
+var app = WebApplication.CreateBuilder(args).Build();
+app.MapGet("/health/ready", () => Results.Ok());
+await app.RunAsync();
