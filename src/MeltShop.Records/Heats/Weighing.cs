@@ -1,0 +1,14 @@
+using MeltShop.Records.Keeping;
+
+namespace MeltShop.Records.Heats;
+
+/// <summary>A mass of a material that went into the furnace.</summary>
+public sealed class Weighing : Fact
+{
+    public required long HeatId { get; init; }
+    public required long MaterialId { get; init; }
+    public required double Kg { get; init; }
+
+    /// <summary>True where it went into the molten bath as a correction, false with the charge.</summary>
+    public bool IntoBath { get; init; }
+}

@@ -1,0 +1,26 @@
+using MeltShop.Records.Keeping;
+
+namespace MeltShop.Records.Laboratory;
+
+public enum SampleKind
+{
+    Bath,
+    AfterCorrection,
+    LadleBase,
+    AfterTreatment,
+
+    /// <summary>From the last metal of a treated ladle: the one that speaks for the castings.</summary>
+    LastMetal,
+}
+
+/// <summary>A coin from the bath or a ladle with its burns. Observed-at is when it was taken.</summary>
+public sealed class Sample : Fact
+{
+    public required long HeatId { get; init; }
+    public long? TreatedLadleId { get; init; }
+    public required SampleKind Kind { get; init; }
+    public string? CoinNumber { get; init; }
+    public string? Remarks { get; init; }
+    public List<Burn> Burns { get; init; } = [];
+    public List<SampleMean> Means { get; init; } = [];
+}

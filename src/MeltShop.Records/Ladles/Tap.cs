@@ -1,0 +1,18 @@
+using MeltShop.Records.Keeping;
+
+namespace MeltShop.Records.Ladles;
+
+/// <summary>The mass that really went into the ladle. The alloy in the pocket is what it is: only what follows is computed anew.</summary>
+public sealed class Tap : Fact
+{
+    public required long TreatedLadleId { get; init; }
+    public required long HeatId { get; init; }
+    public required double Kg { get; init; }
+    public double? TemperatureC { get; init; }
+
+    /// <summary>Residual magnesium at minute 0 with the mass really tapped, %, a prediction; null for grey iron.</summary>
+    public double? MgAfterTreatmentPercent { get; init; }
+
+    /// <summary>Minute after the end of the reaction at which the magnesium floor is reached; null where it never starts above it.</summary>
+    public double? MinutesToFloor { get; init; }
+}

@@ -1,0 +1,14 @@
+namespace MeltShop.Records.People;
+
+/// <summary>Lets a machine in. Only the hash is kept: whoever reads the database cannot use what is in it.</summary>
+public sealed class ApiKey
+{
+    public long Id { get; init; }
+    public required string Name { get; init; }
+
+    /// <summary>SHA-256 of the key, 64 lower-case hexadecimal digits; unique.</summary>
+    public required string Hash { get; init; }
+
+    public required DateTimeOffset CreatedAt { get; init; }
+    public DateTimeOffset? RevokedAt { get; set; }
+}

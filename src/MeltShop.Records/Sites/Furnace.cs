@@ -1,0 +1,14 @@
+using MeltShop.Records.Keeping;
+
+namespace MeltShop.Records.Sites;
+
+public sealed class Furnace : IVersioned
+{
+    public long Id { get; init; }
+    public required string Code { get; init; }
+    public required string Name { get; set; }
+    public required double CapacityKg { get; set; }
+    public required double PowerKw { get; set; }
+    public bool IsActive { get; set; } = true;
+    public Guid Version { get; set; }
+}

@@ -1,0 +1,18 @@
+namespace MeltShop.Records.Sites;
+
+/// <summary>The one site of an installation; every heat carries it.</summary>
+public sealed class Site
+{
+    public long Id { get; init; }
+
+    /// <summary>First part of the heat number, for example <c>HB</c>.</summary>
+    public required string Code { get; init; }
+
+    public required string Name { get; set; }
+
+    /// <summary>IANA zone that decides day, shift and year, for example <c>Europe/Berlin</c>.</summary>
+    public required string TimeZone { get; set; }
+
+    /// <summary>ISO 4217 code of the shop's one currency.</summary>
+    public required string Currency { get; set; }
+}
