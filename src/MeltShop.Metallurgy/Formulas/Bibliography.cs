@@ -1,0 +1,41 @@
+namespace MeltShop.Metallurgy.Formulas;
+
+/// <summary>Every source that this room names, once.</summary>
+public static partial class Bibliography
+{
+    /// <summary>Carbon equivalents printed beside compositions.</summary>
+    public static Source Radzikowska { get; } = new("radzikowska",
+        "J. Radzikowska, G. Vander Voort, Tech-Note on the metallography of cast irons, table of compositions", Standing.Read);
+
+    /// <summary>Carbon equivalent and saturation judged together.</summary>
+    public static Source Du { get; } = new("du", "Du Xiling, Du Lei, Casting Questions and Answers, 2nd ed.", Standing.Read);
+
+    /// <summary>Liquidus of hypoeutectic cast iron.</summary>
+    public static Source Heine { get; } = new("heine", "R. W. Heine, The Fe-C-Si Solidification Diagram for Cast Irons, AFS Transactions, 1986", Standing.Read);
+
+    /// <summary>Liquidus regression with alloying elements.</summary>
+    public static Source Koriyama { get; } = new("koriyama",
+        "S. Koriyama, T. Kanno, Y. Iwami, H. Kang, International Journal of Metalcasting, 2020", Standing.Read);
+
+    /// <summary>Degree of saturation, eutectic carbon, normal strength.</summary>
+    public static Source Saturation { get; } = new("saettigungsgrad", "Giesserei-Praxis, Giesserei-Lexikon, entry Sättigungsgrad", Standing.Read);
+
+    /// <summary>Pearlite factor and ferrite share.</summary>
+    public static Source Pearlite { get; } = new("perlitwertzahl", "Giesserei-Lexikon, entry Perlitwertzahl (after T. Thielmann)", Standing.Read);
+
+    /// <summary>Trace factor.</summary>
+    public static Source Trace { get; } = new("spurenbewertungszahl", "Giesserei-Lexikon, entry Spurenbewertungszahl (after T. Thielmann)", Standing.Read);
+
+    /// <summary>Manganese needed for sulphur.</summary>
+    public static Source ManganeseSulphur { get; } = new("goodrich",
+        "G. M. Goodrich, T. G. Oakwood, R. B. Gundlach, Manganese and Sulfur Effects in Gray Cast Iron, AFS Transactions 03-072, 2003", Standing.Read);
+
+    /// <summary>Atomic masses.</summary>
+    public static Source Iupac { get; } = new("iupac", "IUPAC, Standard Atomic Weights 2021, abridged values", Standing.Read);
+
+    /// <summary>Carbon equivalent of German and European texts.</summary>
+    public static Source GermanForm { get; } = new("german-form", "Carbon equivalent of German and European textbooks", Standing.Remembered);
+
+    /// <summary>Carbon equivalent of Chinese textbooks.</summary>
+    public static Source ChineseForm { get; } = new("chinese-form", "Carbon equivalent rounded as in Chinese textbooks", Standing.Remembered);
+}

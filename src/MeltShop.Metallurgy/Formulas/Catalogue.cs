@@ -1,0 +1,20 @@
+using MeltShop.Metallurgy.Quantities;
+
+namespace MeltShop.Metallurgy.Formulas;
+
+/// <summary>All formulas of this room, in the order of the docs.</summary>
+public static class Catalogue
+{
+    /// <summary>The records; a test finds a public formula that is not here.</summary>
+    public static IReadOnlyList<Formula> All { get; } =
+    [
+        CarbonEquivalent.Formula,
+        Saturation.Formula,
+        Liquidus.CarbonEquivalentFormula,
+        Liquidus.TemperatureFormula,
+        ManganeseBalance.Formula,
+        PearliteFactor.Formula,
+        PearliteFactor.FerriteFormula,
+        TraceFactor.Formula,
+    ];
+}
