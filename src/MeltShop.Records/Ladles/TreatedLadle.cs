@@ -18,6 +18,9 @@ public enum TreatedLadleState
 
     /// <summary>Its castings may go.</summary>
     Released,
+
+    /// <summary>Prepared and never tapped.</summary>
+    Abandoned,
 }
 
 /// <summary>One filling of a ladle: the unit that is released or held with all its moulds.</summary>
