@@ -37,6 +37,7 @@ apt_get() {
   local attempt
   for attempt in 1 2 3 4 5 6; do
     if apt_get_once "$@"; then return 0; fi
+    tail -n 3 "$apt_log" | grep -qi lock || break
     sleep 10
   done
   tail -n 20 "$apt_log" >&2
