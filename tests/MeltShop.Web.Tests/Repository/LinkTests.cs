@@ -1,0 +1,37 @@
+using System.Text.RegularExpressions;
+
+namespace MeltShop.Web.Tests.Repository;
+
+public partial class LinkTests
+{
+    [GeneratedRegex(@"\]\(([^)\s]+)\)")]
+    private static partial Regex Link();
+
+    [GeneratedRegex(@"<!--.*?-->", RegexOptions.Singleline)]
+    private static partial Regex Comment();
+
+    [GeneratedRegex(@"[^\w\- ]")]
+    private static partial Regex NotInAnchor();
+
+    [Fact]
+    public void Link_InADocument_LeadsSomewhere() =>
+        Offences.None(
+            from document in Checkout.FilesEndingIn(".md")
+            from Match match in Link().Matches(Comment().Replace(Checkout.Read(document), ""))
+            let target = match.Groups[1].Value
+            where !target.Contains("://", StringComparison.Ordinal) && !Leads(document, target)
+            select $"{document}: {target}");
+
+    private static bool Leads(string document, string target)
+    {
+        var parts = target.Split('#', 2);
+        var path = parts[0].Length == 0
+            ? Path.Combine(Checkout.Root, document)
+            : Path.GetFullPath(Path.Combine(Checkout.Root, Path.GetDirectoryName(document) ?? "", parts[0]));
+        return parts.Length == 1 ? Path.Exists(path) : File.Exists(path) && Anchors(path).Contains(parts[1]);
+    }
+
+    private static IEnumerable<string> Anchors(string path) =>
+        File.ReadLines(path).Where(line => line.StartsWith('#'))
+            .Select(line => NotInAnchor().Replace(line.TrimStart('#').Trim(), "").Replace(' ', '-').ToLowerInvariant());
+}
