@@ -69,6 +69,16 @@ public sealed class Metal
         return new Metal(Kg - kg, new(elementKg.ToDictionary(p => p.Key, p => p.Value * left)));
     }
 
+    /// <summary>What stays when so much of one element leaves (a loss, a slag, a vapour): the mass falls with it.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">More is taken than there is.</exception>
+    public Metal Without(Element element, double kg)
+    {
+        ArgumentNullException.ThrowIfNull(element);
+        RequireMass(kg, nameof(kg));
+        ArgumentOutOfRangeException.ThrowIfGreaterThan(kg, ElementKg(element));
+        return new Metal(Kg - kg, new(elementKg) { [element] = ElementKg(element) - kg });
+    }
+
     private static void RequireMass(double kg, string name)
     {
         if (!double.IsFinite(kg) || kg < 0) throw new ArgumentOutOfRangeException(name, kg, "A mass is finite and not negative, kg.");

@@ -38,4 +38,23 @@ public static partial class Bibliography
 
     /// <summary>Carbon equivalent of Chinese textbooks.</summary>
     public static Source ChineseForm { get; } = new("chinese-form", "Carbon equivalent rounded as in Chinese textbooks", Standing.Remembered);
+
+    /// <summary>General formula of the magnesium addition.</summary>
+    public static Source Cabanne { get; } = new("cabanne",
+        "P.-M. Cabanne, Control of residual magnesium in ductile iron, S.G. Iron Conclave, Mumbai, 2011", Standing.Read);
+
+    /// <summary>Magnesium yield with the sulphur bound counted in.</summary>
+    public static Source MagnesiumYield { get; } = new("magnesium-yield", "Giesserei-Lexikon, entry Magnesium yield", Standing.Read);
+
+    /// <summary>Fade of magnesium and loss at each re-ladling.</summary>
+    public static Source Fade { get; } = new("magnesiumabklingen", "Giesserei-Lexikon, entry Magnesiumabklingen (re-ladling after Henych and Regitz)", Standing.Read);
+
+    /// <summary>The mass balance of this room.</summary>
+    public static Source Balance { get; } = new("balance", "Mass balance of the alloy, the sulphide and the iron, this room", Standing.Derived);
+
+    /// <summary>What everybody in the trade knows.</summary>
+    public static Source Practice { get; } = new("practice", "Foundry practice", Standing.Practice);
+
+    /// <summary>The addition formula of a supplier, with two printed results.</summary>
+    public static Source SupplierAddition { get; } = new("supplier-addition", "Supplier's question-and-answer page on silicon metal added to a bath", Standing.Read);
 }

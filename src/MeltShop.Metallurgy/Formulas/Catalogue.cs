@@ -1,4 +1,7 @@
+using MeltShop.Metallurgy.Chain;
+using MeltShop.Metallurgy.Pouring;
 using MeltShop.Metallurgy.Quantities;
+using MeltShop.Metallurgy.Treatment;
 
 namespace MeltShop.Metallurgy.Formulas;
 
@@ -16,5 +19,11 @@ public static class Catalogue
         PearliteFactor.Formula,
         PearliteFactor.FerriteFormula,
         TraceFactor.Formula,
+        Addition.Formula,
+        SimpleAddition.Formula,
+        TreatmentBalance.Formula,
+        MagnesiumAddition.Formula,
+        MagnesiumYield.Formula,
+        PouredMass.Formula,
     ];
 }

@@ -1,0 +1,29 @@
+using CsCheck;
+
+namespace MeltShop.Metallurgy.Tests;
+
+/// <summary>Runs a law over many random cases from a fixed seed, which it prints.</summary>
+internal static class Law
+{
+    public static void Holds<T>(Gen<T> cases, Action<T> law, int count = 10_000, ulong seed = 1785)
+    {
+        TestContext.Current.TestOutputHelper?.WriteLine($"seed {seed}, {count} cases");
+        var random = new PCG(1, seed);
+        for (var number = 0; number < count; number++)
+        {
+            var one = cases.Generate(random, null, out _);
+            try
+            {
+                law(one);
+            }
+            catch (Exception fault)
+            {
+                throw new InvalidOperationException($"seed {seed}, case {number}: {one}", fault);
+            }
+        }
+    }
+
+    /// <summary>Equal to a part in so many of the larger.</summary>
+    public static void Close(double expected, double actual, double relative = 1e-9) =>
+        Assert.True(Math.Abs(expected - actual) <= relative * Math.Max(Math.Abs(expected), Math.Abs(actual)), $"{expected:R} against {actual:R}");
+}
