@@ -1,0 +1,46 @@
+using MeltShop.Charging.Formulation;
+using MeltShop.Charging.Planning;
+using MeltShop.Charging.Plans;
+using MeltShop.Charging.Problems;
+using MeltShop.Metallurgy.Chain;
+using MeltShop.Metallurgy.Elements;
+using MeltShop.Metallurgy.Statistics;
+
+namespace MeltShop.Charging;
+
+/// <summary>Finds the cheapest charge that meets the limits. May be called from any thread.</summary>
+public static class ChargeOptimiser
+{
+    /// <summary>Plans a charge.</summary>
+    /// <param name="problem">A well-formed problem; what is well formed but impossible comes back as infeasible, with what clashes.</param>
+    /// <param name="cancellation">Ends the call; a linear solve stops within some tens of milliseconds.</param>
+    /// <exception cref="OperationCanceledException">The caller wished to stop.</exception>
+    /// <exception cref="InvalidOperationException">The solver failed, or the metal that the plan makes is not the metal that was asked for: a fault of this room.</exception>
+    public static ChargePlan Plan(ChargeProblem problem, CancellationToken cancellation = default)
+    {
+        ArgumentNullException.ThrowIfNull(problem);
+        var most = problem.MeltKg + problem.MeltToleranceKg;
+        var melt = new Melt
+        {
+            Start = problem.Heel,
+            Columns = [.. problem.Materials.Select(MeltColumn.Of)],
+            Limits = problem.Limits,
+            LeastLiquidKg = problem.MeltKg,
+            MostLiquidKg = most,
+            WantedKg = problem.MeltKg,
+            ScaleKg = Melt.Scale(most),
+            Deviations = problem.ConfidencePercent > 50 ? Normal.Quantile(problem.ConfidencePercent / 100) : 0,
+        };
+        var plan = MeltPlanner.Plan(melt, cancellation).Plan;
+        var fresh = plan.LiquidKg - problem.Heel.Kg;
+        return plan with { CostPerTonne = fresh > 0 ? 1000 * plan.TotalCost / fresh : 0 };
+    }
+
+    /// <summary>Loads the native solver, so that nobody waits for it: to be called once when the app starts.</summary>
+    public static void WarmUp() => Plan(new ChargeProblem
+    {
+        MeltKg = 1,
+        Materials = [new ChargeMaterial { Code = "iron", PricePerTonne = 1, Composition = new MaterialComposition { Analysis = Analysis.Empty } }],
+        Limits = [],
+    });
+}

@@ -1,0 +1,69 @@
+namespace MeltShop.Charging.Formulation;
+
+/// <summary>
+/// Minimise cost over named columns within named rows. A row may carry scatter, which makes it a cone; all the rest is linear.
+/// </summary>
+internal sealed record LinearProgram(IReadOnlyList<Column> Columns, IReadOnlyList<Row> Rows)
+{
+    public bool HasWholeColumns => Columns.Any(c => c.Whole);
+
+    public double Cost(double[] values) => Columns.Select((c, j) => c.Cost * values[j]).Sum();
+}
+
+/// <summary>An unknown of the program, in its own unit (a share of the melt, a piece).</summary>
+internal sealed record Column(string Name, double Cost, double Least, double Most, bool Whole = false);
+
+/// <summary>A row of the program: least ≤ coefficients · values ≤ most.</summary>
+internal sealed record Row(string Name, double[] Coefficients, double Least, double Most)
+{
+    /// <summary>The limit's bounds that this row states; empty for rows of mass, stock and share.</summary>
+    public IReadOnlyList<LimitBound> Bounds { get; init; } = [];
+
+    /// <summary>How far the right-hand side moves for +1 on the bound and a kilogram of liquid.</summary>
+    public double ShiftPerPointKg { get; init; }
+
+    /// <summary>
+    /// Weights w of a scatter term: the row is coefficients · values ∓ √Σ(w·value)², − before a lower bound, + before an upper
+    /// one. Null for a linear row.
+    /// </summary>
+    public double[]? Scatter { get; init; }
+
+    public double Activity(double[] values)
+    {
+        var sum = 0.0;
+        for (var j = 0; j < values.Length; j++) sum += Coefficients[j] * values[j];
+        return sum;
+    }
+
+    /// <summary>Size of the scatter term.</summary>
+    public double ScatterAt(double[] values)
+    {
+        if (Scatter is null) return 0;
+        var sum = 0.0;
+        for (var j = 0; j < values.Length; j++) sum += Scatter[j] * values[j] * Scatter[j] * values[j];
+        return Math.Sqrt(sum);
+    }
+
+    /// <summary>By how much the row is missed, scatter included; negative inside.</summary>
+    public double Violation(double[] values)
+    {
+        var (activity, scatter) = (Activity(values), ScatterAt(values));
+        return Math.Max(Least - activity + scatter, activity + scatter - Most);
+    }
+
+    /// <summary>
+    /// The plane that touches the cone at a point. The scatter term is homogeneous, so that the plane has no constant of its own.
+    /// </summary>
+    public Row Tangent(double[] values, string name)
+    {
+        var size = ScatterAt(values);
+        var sign = double.IsFinite(Least) ? -1 : 1;
+        var coefficients = Coefficients.ToArray();
+        if (size > 0)
+        {
+            for (var j = 0; j < values.Length; j++) coefficients[j] += sign * Scatter![j] * Scatter[j] * values[j] / size;
+        }
+
+        return this with { Name = name, Coefficients = coefficients, Scatter = null };
+    }
+}

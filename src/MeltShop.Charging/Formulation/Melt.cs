@@ -1,0 +1,51 @@
+using MeltShop.Charging.Problems;
+using MeltShop.Metallurgy.Chain;
+
+namespace MeltShop.Charging.Formulation;
+
+/// <summary>What a charge and a correction have in common: metal that is there, what may change it, and what it has to meet.</summary>
+internal sealed class Melt
+{
+    /// <summary>
+    /// No column goes beyond this many times the melt. A material that brings no liquid, or a bath without a capacity, would leave
+    /// a price below zero without end; nothing that a furnace can take is cut off.
+    /// </summary>
+    private const double MostOfMelt = 1000;
+
+    public required Metal Start { get; init; }
+
+    public required IReadOnlyList<MeltColumn> Columns { get; init; }
+
+    public required IReadOnlyList<QuantityLimit> Limits { get; init; }
+
+    public double LeastLiquidKg { get; init; }
+
+    public double MostLiquidKg { get; init; } = double.PositiveInfinity;
+
+    /// <summary>The liquid mass that the caller named; null where he named none.</summary>
+    public double? WantedKg { get; init; }
+
+    public double MostWeighedKg { get; init; } = double.PositiveInfinity;
+
+    /// <summary>Number of standard deviations that each bound keeps away.</summary>
+    public double Deviations { get; init; }
+
+    /// <summary>Mass that the program is scaled by, so that its unknowns are about 1 at any size of furnace.</summary>
+    public required double ScaleKg { get; init; }
+
+    public bool LiquidIsFixed => LeastLiquidKg == MostLiquidKg;
+
+    public static double Scale(double kg) => kg > 0 ? kg : 1;
+
+    /// <summary>Kilograms of one unit of a column: a piece, or the scale of the melt.</summary>
+    public double UnitKg(MeltColumn column) => column.Material?.PieceKg ?? ScaleKg;
+
+    public double MostKg(MeltColumn column) => Math.Min(column.MostKg, MostOfMelt * ScaleKg);
+
+    public double LiquidKg(double[] kg)
+    {
+        var sum = Start.Kg;
+        for (var j = 0; j < kg.Length; j++) sum += Columns[j].LiquidKg * kg[j];
+        return sum;
+    }
+}

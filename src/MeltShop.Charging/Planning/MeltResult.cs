@@ -1,0 +1,63 @@
+using MeltShop.Charging.Formulation;
+using MeltShop.Charging.Plans;
+using MeltShop.Charging.Problems;
+using MeltShop.Metallurgy.Chain;
+using MeltShop.Metallurgy.Elements;
+
+namespace MeltShop.Charging.Planning;
+
+/// <summary>What comes of a plan by the balance of the metallurgy room, not by the solver's own sums.</summary>
+internal sealed class MeltResult
+{
+    private const double BindingTolerance = 1e-6;
+
+    public MeltResult(Melt melt, double[] kilograms)
+    {
+        (Melt, Kilograms) = (melt, kilograms);
+        var metal = melt.Start;
+        for (var j = 0; j < kilograms.Length; j++)
+        {
+            // What is left out is added with zero: its elements are known, then, and are in the analysis.
+            metal = melt.Columns[j].Arrival is { } arrival ? metal.Plus(arrival, kilograms[j]) : metal.Less(kilograms[j]);
+        }
+
+        Metal = metal;
+        Analysis = metal.Analysis;
+    }
+
+    public Melt Melt { get; }
+
+    public double[] Kilograms { get; }
+
+    public Metal Metal { get; }
+
+    public Analysis Analysis { get; }
+
+    public double TotalCost => Melt.Columns.Select((c, j) => c.CostPerKg * Kilograms[j]).Sum();
+
+    public double WeighedKg => Melt.Columns.Select((c, j) => c.Material is null ? 0 : Kilograms[j]).Sum();
+
+    public double Value(QuantityLimit limit) => limit.Quantity.Value(Analysis);
+
+    /// <summary>How far scatter pushes a bound inward: z standard deviations of the quantity.</summary>
+    public double Scatter(QuantityLimit limit)
+    {
+        if (Melt.Deviations == 0 || Metal.Kg <= 0) return 0;
+        var variance = Melt.Columns.Select((c, j) => Math.Pow(c.Scatter(limit.Quantity.Terms) * Kilograms[j], 2)).Sum();
+        return Melt.Deviations * Math.Sqrt(variance) / Metal.Kg;
+    }
+
+    public BindingBound Binding(QuantityLimit limit)
+    {
+        var (value, scatter) = (Value(limit), Scatter(limit));
+        var min = limit.Min + limit.Margin + scatter >= value - BindingTolerance;
+        var max = limit.Max - limit.Margin - scatter <= value + BindingTolerance;
+        return (min, max) switch
+        {
+            (true, true) => BindingBound.Both,
+            (true, _) => BindingBound.Min,
+            (_, true) => BindingBound.Max,
+            _ => BindingBound.None,
+        };
+    }
+}

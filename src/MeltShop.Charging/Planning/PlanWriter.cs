@@ -1,0 +1,42 @@
+using MeltShop.Charging.Plans;
+using MeltShop.Metallurgy.Elements;
+
+namespace MeltShop.Charging.Planning;
+
+/// <summary>Puts what was found into the words of a plan.</summary>
+internal static class PlanWriter
+{
+    public static ChargePlan Write(PlanStatus status, MeltResult result, MeltPrices prices) => new()
+    {
+        Status = status,
+        TotalCost = result.TotalCost,
+        LiquidKg = result.Metal.Kg,
+        Lines = [.. Lines(result)],
+        Analysis = result.Analysis,
+        AssumedZero = AssumedZero(result),
+        Limits = [.. result.Melt.Limits.Select((limit, i) =>
+        {
+            var binding = result.Binding(limit);
+            return new LimitOutcome(limit.Quantity.Name, result.Value(limit), limit.Min, limit.Max, binding, prices.MarginalCost(i, binding));
+        })],
+        Materials = [.. result.Melt.Columns.Select((column, j) => (column, j)).Where(c => c.column.Material is not null)
+            .Select(c => new MaterialOutcome(c.column.Name, result.Kilograms[c.j], prices.PriceToEnterPerTonne(c.j)))],
+    };
+
+    private static IEnumerable<PlanLine> Lines(MeltResult result)
+    {
+        var weighed = result.WeighedKg;
+        for (var j = 0; j < result.Kilograms.Length; j++)
+        {
+            if (result.Melt.Columns[j].Material is { } material && result.Kilograms[j] > 0)
+                yield return new(material.Code, result.Kilograms[j], 100 * result.Kilograms[j] / weighed);
+        }
+    }
+
+    /// <summary>An empty furnace holds nothing that could have been measured.</summary>
+    private static List<Element> AssumedZero(MeltResult result)
+    {
+        var start = result.Melt.Start;
+        return start.Kg > 0 ? [.. result.Melt.Limits.SelectMany(l => l.Quantity.AssumedZero(start.Analysis)).Distinct().Order()] : [];
+    }
+}

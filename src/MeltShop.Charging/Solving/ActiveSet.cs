@@ -1,0 +1,26 @@
+using MeltShop.Charging.Formulation;
+
+namespace MeltShop.Charging.Solving;
+
+/// <summary>What holds a solution where it is: the rows and the column bounds that it sits on.</summary>
+internal sealed class ActiveSet
+{
+    private const double Tolerance = 1e-9;
+
+    public ActiveSet(IReadOnlyList<Column> columns, Solution solution)
+    {
+        Columns = [.. columns.Select((c, j) => (At(solution.Values[j], c.Least), At(solution.Values[j], c.Most)))];
+        Rows = [.. solution.Rows.Select(r => (r, r.Activity(solution.Values))).Select(p => (At(p.Item2, p.r.Least), At(p.Item2, p.r.Most)))];
+    }
+
+    /// <summary>Whether each column sits on its lower and on its upper bound.</summary>
+    public IReadOnlyList<(bool Least, bool Most)> Columns { get; }
+
+    /// <summary>Whether each row sits on its lower and on its upper bound.</summary>
+    public IReadOnlyList<(bool Least, bool Most)> Rows { get; }
+
+    public int Count => Columns.Count(c => c.Least || c.Most) + Rows.Count(r => r.Least || r.Most);
+
+    private static bool At(double value, double bound) =>
+        double.IsFinite(bound) && Math.Abs(value - bound) <= Tolerance * Math.Max(1, Math.Abs(bound));
+}

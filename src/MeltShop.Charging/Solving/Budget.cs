@@ -1,0 +1,15 @@
+using System.Diagnostics;
+
+namespace MeltShop.Charging.Solving;
+
+/// <summary>Time that a call may still take, and the wish of the caller to stop.</summary>
+internal sealed class Budget(TimeSpan total, CancellationToken cancellation)
+{
+    private readonly long started = Stopwatch.GetTimestamp();
+
+    public CancellationToken Cancellation => cancellation;
+
+    public TimeSpan Left => total - Stopwatch.GetElapsedTime(started);
+
+    public bool IsSpent => Left <= TimeSpan.Zero;
+}

@@ -1,0 +1,83 @@
+using Google.OrTools.LinearSolver;
+using MeltShop.Charging.Formulation;
+using MeltShop.Charging.Plans;
+
+namespace MeltShop.Charging.Solving;
+
+/// <summary>
+/// One native solver with one program in it. It holds every native reference until it is disposed, since a collected one takes
+/// the process down, and gives every row a name of its own, since a repeated one does too.
+/// </summary>
+internal sealed class NativeProgram : IDisposable
+{
+    private const string Tolerances = "primal_feasibility_tolerance: 1e-10 dual_feasibility_tolerance: 1e-10";
+
+    private readonly Solver solver;
+    private readonly Variable[] variables;
+    private readonly List<Constraint> constraints = [];
+
+    public NativeProgram(IReadOnlyList<Column> columns, IEnumerable<Row> rows, string engine = "GLOP")
+    {
+        solver = Solver.CreateSolver(engine) ?? throw new InvalidOperationException($"The solver {engine} is not in this build.");
+        if (engine == "GLOP") solver.SetSolverSpecificParametersAsString(Tolerances);
+        variables = new Variable[columns.Count];
+        var objective = solver.Objective();
+        objective.SetMinimization();
+        for (var j = 0; j < variables.Length; j++)
+        {
+            var column = columns[j];
+            variables[j] = solver.MakeVar(column.Least, column.Most, column.Whole, $"{j + 1} {column.Name}");
+            objective.SetCoefficient(variables[j], column.Cost);
+        }
+
+        foreach (var row in rows) Add(row);
+    }
+
+    public void Add(Row row)
+    {
+        var constraint = solver.MakeConstraint(row.Least, row.Most, $"{constraints.Count + 1} {row.Name}");
+        for (var j = 0; j < variables.Length; j++)
+        {
+            if (row.Coefficients[j] != 0) constraint.SetCoefficient(variables[j], row.Coefficients[j]);
+        }
+
+        constraints.Add(constraint);
+    }
+
+    public void Bound(int row, double least, double most) => constraints[row].SetBounds(least, most);
+
+    public void BoundColumn(int column, double least, double most) => variables[column].SetBounds(least, most);
+
+    /// <summary>Solves, within the time left.</summary>
+    /// <exception cref="OperationCanceledException">The caller wished to stop.</exception>
+    /// <exception cref="InvalidOperationException">The solver failed: a fault.</exception>
+    public PlanStatus Solve(Budget budget)
+    {
+        budget.Cancellation.ThrowIfCancellationRequested();
+        if (budget.IsSpent) return PlanStatus.TimeLimit;
+        solver.SetTimeLimit((long)Math.Ceiling(budget.Left.TotalMilliseconds));
+        Solver.ResultStatus status;
+        using (budget.Cancellation.Register(() => solver.InterruptSolve())) status = solver.Solve();
+        budget.Cancellation.ThrowIfCancellationRequested();
+        return status switch
+        {
+            Solver.ResultStatus.OPTIMAL => PlanStatus.Optimal,
+            Solver.ResultStatus.INFEASIBLE => PlanStatus.Infeasible,
+            _ when budget.IsSpent => PlanStatus.TimeLimit,
+            _ => throw new InvalidOperationException($"The solver ended with {status}."),
+        };
+    }
+
+    public double[] Values() => [.. variables.Select(v => v.SolutionValue())];
+
+    public double[] Duals() => [.. constraints.Select(c => c.DualValue())];
+
+    public double[] ReducedCosts() => [.. variables.Select(v => v.ReducedCost())];
+
+    public void Dispose()
+    {
+        solver.Dispose();
+        GC.KeepAlive(variables);
+        GC.KeepAlive(constraints);
+    }
+}

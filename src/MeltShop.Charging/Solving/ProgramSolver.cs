@@ -1,0 +1,40 @@
+using MeltShop.Charging.Formulation;
+using MeltShop.Charging.Plans;
+
+namespace MeltShop.Charging.Solving;
+
+/// <summary>Solves a program; rows with scatter by planes that cut off what misses the cone, added until nothing does.</summary>
+internal static class ProgramSolver
+{
+    /// <summary>A row is met to this, in its own scale.</summary>
+    public const double Tolerance = 1e-9;
+
+    private const int MostRounds = 500;
+
+    public static Solution Solve(LinearProgram program, Budget budget)
+    {
+        // A solver takes crossed bounds for a faulty model, here they are an answer: the stock is below the compulsory mass.
+        if (program.Columns.Any(c => c.Least > c.Most)) return Solution.Without(PlanStatus.Infeasible);
+        return Continuous(program, budget);
+    }
+
+    private static Solution Continuous(LinearProgram program, Budget budget)
+    {
+        var rows = program.Rows.ToList();
+        using var native = new NativeProgram(program.Columns, rows);
+        for (var round = 0; ; round++)
+        {
+            var status = native.Solve(budget);
+            if (status != PlanStatus.Optimal) return Solution.Without(status);
+            var values = native.Values();
+            var planes = Planes(program.Rows, values, round);
+            if (planes.Count == 0) return new(PlanStatus.Optimal, values, rows, native.Duals(), native.ReducedCosts());
+            if (round == MostRounds) return Solution.Without(PlanStatus.TimeLimit);
+            foreach (var plane in planes) native.Add(plane);
+            rows.AddRange(planes);
+        }
+    }
+
+    private static List<Row> Planes(IReadOnlyList<Row> rows, double[] values, int round) =>
+        [.. rows.Where(r => r.Scatter is not null && r.Violation(values) > Tolerance).Select(r => r.Tangent(values, $"{r.Name}, plane {round + 1}"))];
+}

@@ -1,0 +1,54 @@
+using MeltShop.Charging.Formulation;
+using MeltShop.Charging.Plans;
+
+namespace MeltShop.Charging.Solving;
+
+/// <summary>
+/// Right-hand derivatives of the least cost. Where as many rows and bounds are active as there are columns, the duals are the
+/// only ones and the two sides agree. Elsewhere the vertex is degenerate and a solver's duals are one choice of many: then
+/// the derivative is the least cost of a step along the active rows (the linear program tangent to the plan), which by duality is the
+/// largest over all optimal duals. A step that is impossible says that the change is.
+/// </summary>
+internal sealed class Sensitivity : IDisposable
+{
+    private readonly LinearProgram program;
+    private readonly Solution solution;
+    private readonly ActiveSet active;
+    private readonly Budget budget;
+    private readonly bool dualsAreUnique;
+    private readonly Lazy<TangentProgram> tangent;
+
+    public Sensitivity(LinearProgram program, Solution solution, Budget budget)
+    {
+        (this.program, this.solution, this.budget) = (program, solution, budget);
+        active = new ActiveSet(program.Columns, solution);
+        dualsAreUnique = active.Count == program.Columns.Count && program.Rows.All(r => r.Scatter is null);
+        tangent = new(() => new TangentProgram(program, solution, active));
+    }
+
+    /// <summary>Change of the objective for +1 on some bounds together, per kilogram of liquid; null where raising them is impossible.</summary>
+    public double? Raising(IReadOnlyCollection<LimitBound> bounds)
+    {
+        if (!dualsAreUnique) return tangent.Value.Raising(bounds, budget);
+        var rate = 0.0;
+        for (var i = 0; i < solution.Rows.Count; i++)
+        {
+            if (solution.Rows[i].Bounds.Any(bounds.Contains)) rate += solution.Duals[i] * solution.Rows[i].ShiftPerPointKg;
+        }
+
+        return rate;
+    }
+
+    /// <summary>Change of the objective for the first of a column that is left out; null where it cannot come in.</summary>
+    public double? Forcing(int column)
+    {
+        if (active.Columns[column].Most) return null;
+        if (!active.Columns[column].Least) return 0;
+        return dualsAreUnique ? solution.ReducedCosts[column] : tangent.Value.Forcing(column, budget);
+    }
+
+    public void Dispose()
+    {
+        if (tangent.IsValueCreated) tangent.Value.Dispose();
+    }
+}

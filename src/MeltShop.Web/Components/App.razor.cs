@@ -1,0 +1,20 @@
+using Microsoft.AspNetCore.Components;
+using Microsoft.AspNetCore.Components.Routing;
+using Microsoft.AspNetCore.Components.Web;
+
+namespace MeltShop.Web.Components;
+
+/// <summary>The document around every page.</summary>
+public sealed partial class App
+{
+    /// <summary>
+    /// Pages are drawn only once their circuit answers: a field that looks alive before that loses what is typed into it.
+    /// Pages that post (sign-in) opt out and are plain documents.
+    /// </summary>
+    private static readonly InteractiveServerRenderMode Live = new(prerender: false);
+
+    [CascadingParameter]
+    private HttpContext? Request { get; set; }
+
+    private IComponentRenderMode? Mode => Request?.AcceptsInteractiveRouting() == true ? Live : null;
+}

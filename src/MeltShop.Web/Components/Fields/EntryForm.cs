@@ -1,0 +1,102 @@
+using MeltShop.Metallurgy;
+using MeltShop.Operations;
+
+namespace MeltShop.Web.Components.Fields;
+
+/// <summary>
+/// One thing that a person hands in: its fields, what was found against it, and its entry key. The key is made when the form
+/// opens and made anew after acceptance, and an accepted form sends nothing more until something is typed or it is opened
+/// again: a second press does nothing, whether it comes before the answer or after it.
+/// </summary>
+public sealed class EntryForm
+{
+    private readonly List<FieldEntry> fields = [];
+    private IReadOnlyList<Finding> findings = [];
+
+    public Guid Key { get; private set; } = Guid.NewGuid();
+
+    /// <summary>On its way to the server.</summary>
+    public bool IsBusy { get; private set; }
+
+    /// <summary>Accepted, and nothing typed since.</summary>
+    public bool IsAccepted { get; private set; }
+
+    /// <summary>Findings that belong to no field of the form; shown above it.</summary>
+    public IEnumerable<Finding> Unplaced => findings.Where(finding => fields.All(entry => entry.Path != finding.Path));
+
+    public bool HasFindings => findings.Count > 0;
+
+    /// <summary>A field for a quantity.</summary>
+    public QuantityEntry Quantity(string path, double? least = null, double? most = null, bool isRequired = false, bool allowsBelow = false) =>
+        Add(new QuantityEntry(this, path, new NumberRange(least, most), isRequired, allowsBelow));
+
+    /// <summary>A field for words.</summary>
+    public TextEntry Words(string path, bool isRequired = false) => Add(new TextEntry(this, path, isRequired, "text.missing"));
+
+    /// <summary>A field with a list to choose from.</summary>
+    public TextEntry Choice(string path, bool isRequired = false) => Add(new TextEntry(this, path, isRequired, "choice.missing"));
+
+    /// <summary>Takes a field out, with what stood against it.</summary>
+    public void Remove(FieldEntry field)
+    {
+        fields.Remove(field);
+        Edited(field);
+    }
+
+    /// <summary>What the last attempt found at a path.</summary>
+    public Finding? At(string path) => findings.FirstOrDefault(finding => finding.Path == path);
+
+    /// <summary>Opens the form for another entry.</summary>
+    public void Open()
+    {
+        Key = Guid.NewGuid();
+        IsAccepted = false;
+        findings = [];
+    }
+
+    /// <summary>
+    /// Hands the entry in. Nothing is sent while a field stands against it, while an earlier press is on its way, or after it
+    /// was accepted. A failure of the program keeps the key, so that the next press is the same entry.
+    /// </summary>
+    /// <param name="run">The operation, with the entry key for its command.</param>
+    /// <param name="check">Findings of the page itself, beyond what each field says.</param>
+    /// <returns>The result, or nothing.</returns>
+    public async Task<Outcome<TResult>?> Send<TResult>(Func<Guid, Task<Outcome<TResult>>> run, Func<IEnumerable<Finding>>? check = null)
+    {
+        ArgumentNullException.ThrowIfNull(run);
+        if (IsBusy || IsAccepted) return null;
+        findings = [.. fields.Select(field => field.Standing).OfType<Finding>()];
+        if (findings.Count == 0 && check is not null) findings = [.. check()];
+        if (findings.Count > 0) return null;
+
+        IsBusy = true;
+        try
+        {
+            var outcome = await run(Key);
+            findings = outcome.Findings;
+            if (!outcome.Succeeded) return outcome;
+            Key = Guid.NewGuid();
+            IsAccepted = true;
+                return outcome;
+        }
+        finally
+        {
+            IsBusy = false;
+        }
+    }
+
+    /// <summary>Says that the program failed; the key stays.</summary>
+    public void Fail() => findings = [new Finding("", "program.failed")];
+
+    internal void Edited(FieldEntry field)
+    {
+        IsAccepted = false;
+        findings = [.. findings.Where(finding => finding.Path != field.Path)];
+    }
+
+    private TField Add<TField>(TField field) where TField : FieldEntry
+    {
+        fields.Add(field);
+        return field;
+    }
+}

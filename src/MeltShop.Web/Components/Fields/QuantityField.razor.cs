@@ -1,0 +1,56 @@
+using Microsoft.AspNetCore.Components;
+
+namespace MeltShop.Web.Components.Fields;
+
+/// <summary>
+/// A quantity with its unit. A plain text input: the number types of browsers step by accident and have keypads without a
+/// decimal sign. The text stays as typed; what was read is echoed with its unit.
+/// </summary>
+public sealed partial class QuantityField
+{
+    private readonly string id = FieldFrame.NewId();
+
+    [Parameter, EditorRequired]
+    public QuantityEntry Entry { get; set; } = null!;
+
+    [Parameter, EditorRequired]
+    public string Label { get; set; } = "";
+
+    [Parameter, EditorRequired]
+    public string Unit { get; set; } = "";
+
+    /// <summary>A few words of help; the range is said anyway.</summary>
+    [Parameter]
+    public string? Help { get; set; }
+
+    [Parameter]
+    public bool IsReadOnly { get; set; }
+
+    /// <summary>After a text was typed and left.</summary>
+    [Parameter]
+    public EventCallback Changed { get; set; }
+
+    private string Note => Entry is { Value: { } value }
+        ? Text[Entry.Reading.IsBelow ? "ReadBelow" : "Read", $"{NumberText.Show(value)} {Unit}".TrimEnd()]
+        : string.Join(" · ", new[] { Range, Entry.IsRequired ? null : Text["Optional"].Value, Help }.OfType<string>());
+
+    private string? Range => Entry.Range switch
+    {
+        { Least: { } least, Most: { } most } => Text["RangeBoth", NumberText.Show(least), NumberText.Show(most)].Value,
+        { Least: { } least } => Text["RangeLeast", NumberText.Show(least)].Value,
+        { Most: { } most } => Text["RangeMost", NumberText.Show(most)].Value,
+        _ => null,
+    };
+
+    private Task Typed(ChangeEventArgs typed)
+    {
+        Entry.Text = (string?)typed.Value ?? "";
+        return Changed.InvokeAsync();
+    }
+
+    private Task Take(double reading)
+    {
+        Entry.Text = NumberText.Unmistakable(reading);
+        return Changed.InvokeAsync();
+    }
+}

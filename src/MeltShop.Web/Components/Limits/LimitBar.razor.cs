@@ -1,0 +1,75 @@
+using System.Globalization;
+using MeltShop.Web.Components.Fields;
+using Microsoft.AspNetCore.Components;
+
+namespace MeltShop.Web.Components.Limits;
+
+/// <summary>
+/// One quantity against its window: in, out or too close to tell, with a mark and a word. Colour comes only with what needs
+/// a hand, and never alone.
+/// </summary>
+public sealed partial class LimitBar
+{
+    /// <summary>An element symbol or the name of a derived quantity.</summary>
+    [Parameter, EditorRequired]
+    public string Quantity { get; set; } = "";
+
+    [Parameter]
+    public string Unit { get; set; } = "%";
+
+    /// <summary>Decimals customary for the quantity; more are shown where fewer would contradict the verdict.</summary>
+    [Parameter]
+    public int Decimals { get; set; } = 2;
+
+    [Parameter]
+    public double? Least { get; set; }
+
+    [Parameter]
+    public double? Aim { get; set; }
+
+    [Parameter]
+    public double? Most { get; set; }
+
+    /// <summary>The unrounded value; null where it was not measured.</summary>
+    [Parameter, EditorRequired]
+    public double? Value { get; set; }
+
+    /// <summary>How far the true value may lie from this one, same unit: scatter of a plan, repeatability of a mean.</summary>
+    [Parameter]
+    public double Doubt { get; set; }
+
+    private LimitVerdict Verdict => LimitVerdicts.Of(Value, Least, Most, Doubt);
+
+    private LimitScale Scale => new(Least, Aim, Most, Value);
+
+    private string Mark => Verdict switch
+    {
+        LimitVerdict.In => "✓",
+        LimitVerdict.Low => "▼",
+        LimitVerdict.High => "▲",
+        LimitVerdict.Close => "≈",
+        _ => "–",
+    };
+
+    private string Word => Verdict switch
+    {
+        LimitVerdict.In => Text["In"],
+        LimitVerdict.Low => Text["Low"],
+        LimitVerdict.High => Text["High"],
+        LimitVerdict.Close => Text["Close"],
+        _ => Text["Unknown"],
+    };
+
+    private string Described =>
+        Text["Described", Quantity, Value is null ? Text["Unknown"].Value : Shown(Value), Limit(Least), Limit(Aim), Limit(Most), Word];
+
+    private string Shown(double? number) =>
+        number is { } value ? $"{NumberText.ShowBeside(value, Decimals, Least, Most)} {Unit}".TrimEnd() : "–";
+
+    private string Limit(double? number) => number is null ? Text["NoLimit"] : Shown(number);
+
+    private string Place(double number) => string.Create(CultureInfo.InvariantCulture, $"left:{Scale.At(number):0.##}%");
+
+    private static string Span(double start, double end) =>
+        string.Create(CultureInfo.InvariantCulture, $"left:{start:0.##}%;width:{end - start:0.##}%");
+}

@@ -1,0 +1,28 @@
+using MeltShop.Web.Components;
+using MeltShop.Web.Texts;
+using MudBlazor.Services;
+
+namespace MeltShop.Web;
+
+/// <summary>The pages: what they need, and where they are served.</summary>
+public static class MeltShopPages
+{
+    public static IServiceCollection AddMeltShopPages(this IServiceCollection services)
+    {
+        services.AddMeltShopTexts();
+        services.AddRazorComponents().AddInteractiveServerComponents();
+        services.AddCascadingAuthenticationState();
+        services.AddMudServices();
+        return services;
+    }
+
+    /// <summary>Call it after authentication and authorisation are in the pipeline.</summary>
+    public static WebApplication MapMeltShopPages(this WebApplication app)
+    {
+        app.UseRequestLocalization();
+        app.UseAntiforgery();
+        app.MapStaticAssets().AllowAnonymous();
+        app.MapRazorComponents<App>().AddInteractiveServerRenderMode();
+        return app;
+    }
+}

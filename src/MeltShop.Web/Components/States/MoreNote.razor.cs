@@ -1,0 +1,13 @@
+using Microsoft.AspNetCore.Components;
+
+namespace MeltShop.Web.Components.States;
+
+/// <summary>Says that a long list was cut, and how to see the rest.</summary>
+public sealed partial class MoreNote
+{
+    [Parameter, EditorRequired]
+    public bool IsMore { get; set; }
+
+    [Parameter, EditorRequired]
+    public int Shown { get; set; }
+}

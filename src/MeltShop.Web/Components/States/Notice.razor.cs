@@ -1,0 +1,18 @@
+using Microsoft.AspNetCore.Components;
+
+namespace MeltShop.Web.Components.States;
+
+public sealed partial class Notice
+{
+    [Parameter, EditorRequired]
+    public string Heading { get; set; } = "";
+
+    [Parameter, EditorRequired]
+    public string Words { get; set; } = "";
+
+    [Parameter]
+    public bool IsAlert { get; set; }
+
+    [Parameter]
+    public RenderFragment? ChildContent { get; set; }
+}

@@ -1,0 +1,11 @@
+using Microsoft.AspNetCore.Components;
+
+namespace MeltShop.Web.Components.States;
+
+/// <summary>Tells a person who may only read who may change things here.</summary>
+public sealed partial class ReadOnlyNote
+{
+    /// <summary>The roles of the operation that changes things.</summary>
+    [Parameter, EditorRequired]
+    public IReadOnlyList<string> Roles { get; set; } = [];
+}

@@ -1,0 +1,25 @@
+using Microsoft.AspNetCore.Components;
+
+namespace MeltShop.Web.Components.States;
+
+/// <summary>The states of a page's content, the same on every page: loading, empty, missing, failed, or there.</summary>
+public sealed partial class StateView
+{
+    [Parameter, EditorRequired]
+    public ViewState State { get; set; }
+
+    /// <summary>When what is shown was read, in the site's time; null hides it.</summary>
+    [Parameter]
+    public DateTimeOffset? AsOf { get; set; }
+
+    /// <summary>What to do when there is nothing yet.</summary>
+    [Parameter]
+    public RenderFragment? Empty { get; set; }
+
+    [Parameter, EditorRequired]
+    public RenderFragment? ChildContent { get; set; }
+
+    /// <summary>Load again after a failure.</summary>
+    [Parameter]
+    public EventCallback Again { get; set; }
+}

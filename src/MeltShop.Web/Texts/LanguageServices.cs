@@ -1,0 +1,30 @@
+using System.Globalization;
+using Microsoft.Extensions.DependencyInjection.Extensions;
+using Microsoft.Extensions.Localization;
+using Microsoft.Extensions.Options;
+
+namespace MeltShop.Web.Texts;
+
+/// <summary>Texts from resources, in the person's language.</summary>
+public static class LanguageServices
+{
+    /// <summary>The languages and decimal signs that a person may choose; texts without a translation are English.</summary>
+    public static IReadOnlyList<string> Cultures { get; } = ["en-GB", "en-US", "de-DE", "fr-FR", "es-ES", "it-IT", "pl-PL", PseudoLanguage.Culture];
+
+    public static IServiceCollection AddMeltShopTexts(this IServiceCollection services)
+    {
+        services.AddLocalization();
+        services.Replace(ServiceDescriptor.Singleton<IStringLocalizerFactory>(provider => new PseudoLanguage(
+            new ResourceManagerStringLocalizerFactory(
+                provider.GetRequiredService<IOptions<LocalizationOptions>>(),
+                provider.GetRequiredService<ILoggerFactory>()))));
+        services.Configure<RequestLocalizationOptions>(options =>
+        {
+            var cultures = Cultures.Select(CultureInfo.GetCultureInfo).ToList();
+            options.SupportedCultures = cultures;
+            options.SupportedUICultures = cultures;
+            options.SetDefaultCulture(Cultures[0]);
+        });
+        return services;
+    }
+}
