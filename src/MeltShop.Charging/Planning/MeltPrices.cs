@@ -47,7 +47,9 @@ internal sealed class MeltPrices : IDisposable
 
     private (double Least, double Most) LiquidRange(LinearProgram program, Solution solution, Budget budget)
     {
-        var kg = result.Metal.Kg;
-        return formulation.Melt.LiquidIsFixed ? (kg, kg) : (kg, kg);
+        if (formulation.Melt.LiquidIsFixed) return (result.Metal.Kg, result.Metal.Kg);
+        var (least, most) = OptimalFace.Range(program, solution, formulation.Liquid, budget);
+        var (start, scale) = (formulation.Melt.Start.Kg, formulation.Melt.ScaleKg);
+        return (start + least * scale, start + most * scale);
     }
 }

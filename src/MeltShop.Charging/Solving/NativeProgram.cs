@@ -10,16 +10,25 @@ namespace MeltShop.Charging.Solving;
 /// </summary>
 internal sealed class NativeProgram : IDisposable
 {
+    public const string Linear = "GLOP";
+
+    public const string Pieces = "CBC";
+
+    /// <summary>Gap within which a plan with pieces counts as the cheapest: costs are promised to six digits.</summary>
+    public const double PiecesGap = 1e-7;
+
     private const string Tolerances = "primal_feasibility_tolerance: 1e-10 dual_feasibility_tolerance: 1e-10";
 
     private readonly Solver solver;
+    private readonly MPSolverParameters parameters = new();
     private readonly Variable[] variables;
     private readonly List<Constraint> constraints = [];
 
-    public NativeProgram(IReadOnlyList<Column> columns, IEnumerable<Row> rows, string engine = "GLOP")
+    public NativeProgram(IReadOnlyList<Column> columns, IEnumerable<Row> rows, string engine = Linear)
     {
         solver = Solver.CreateSolver(engine) ?? throw new InvalidOperationException($"The solver {engine} is not in this build.");
-        if (engine == "GLOP") solver.SetSolverSpecificParametersAsString(Tolerances);
+        if (engine == Linear) solver.SetSolverSpecificParametersAsString(Tolerances);
+        parameters.SetDoubleParam(MPSolverParameters.DoubleParam.RELATIVE_MIP_GAP, PiecesGap);
         variables = new Variable[columns.Count];
         var objective = solver.Objective();
         objective.SetMinimization();
@@ -48,6 +57,9 @@ internal sealed class NativeProgram : IDisposable
 
     public void BoundColumn(int column, double least, double most) => variables[column].SetBounds(least, most);
 
+    /// <summary>Whether there is a point to read: after a time limit there may be one, without proof.</summary>
+    public bool HasValues { get; private set; }
+
     /// <summary>Solves, within the time left.</summary>
     /// <exception cref="OperationCanceledException">The caller wished to stop.</exception>
     /// <exception cref="InvalidOperationException">The solver failed: a fault.</exception>
@@ -57,13 +69,15 @@ internal sealed class NativeProgram : IDisposable
         if (budget.IsSpent) return PlanStatus.TimeLimit;
         solver.SetTimeLimit((long)Math.Ceiling(budget.Left.TotalMilliseconds));
         Solver.ResultStatus status;
-        using (budget.Cancellation.Register(() => solver.InterruptSolve())) status = solver.Solve();
+        using (budget.Cancellation.Register(() => solver.InterruptSolve())) status = solver.Solve(parameters);
         budget.Cancellation.ThrowIfCancellationRequested();
+        HasValues = status is Solver.ResultStatus.OPTIMAL or Solver.ResultStatus.FEASIBLE;
         return status switch
         {
             Solver.ResultStatus.OPTIMAL => PlanStatus.Optimal,
-            Solver.ResultStatus.INFEASIBLE => PlanStatus.Infeasible,
+            Solver.ResultStatus.FEASIBLE => PlanStatus.TimeLimit,
             _ when budget.IsSpent => PlanStatus.TimeLimit,
+            Solver.ResultStatus.INFEASIBLE => PlanStatus.Infeasible,
             _ => throw new InvalidOperationException($"The solver ended with {status}."),
         };
     }
@@ -77,6 +91,7 @@ internal sealed class NativeProgram : IDisposable
     public void Dispose()
     {
         solver.Dispose();
+        parameters.Dispose();
         GC.KeepAlive(variables);
         GC.KeepAlive(constraints);
     }

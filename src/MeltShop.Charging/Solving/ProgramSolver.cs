@@ -15,10 +15,10 @@ internal static class ProgramSolver
     {
         // A solver takes crossed bounds for a faulty model, here they are an answer: the stock is below the compulsory mass.
         if (program.Columns.Any(c => c.Least > c.Most)) return Solution.Without(PlanStatus.Infeasible);
-        return Continuous(program, budget);
+        return program.HasWholeColumns ? PieceSolver.Solve(program, budget) : Continuous(program, budget);
     }
 
-    private static Solution Continuous(LinearProgram program, Budget budget)
+    public static Solution Continuous(LinearProgram program, Budget budget)
     {
         var rows = program.Rows.ToList();
         using var native = new NativeProgram(program.Columns, rows);
@@ -35,6 +35,6 @@ internal static class ProgramSolver
         }
     }
 
-    private static List<Row> Planes(IReadOnlyList<Row> rows, double[] values, int round) =>
-        [.. rows.Where(r => r.Scatter is not null && r.Violation(values) > Tolerance).Select(r => r.Tangent(values, $"{r.Name}, plane {round + 1}"))];
+    public static List<Row> Planes(IReadOnlyList<Row> rows, double[] values, int round, double tolerance = Tolerance) =>
+        [.. rows.Where(r => r.Scatter is not null && r.Violation(values) > tolerance).Select(r => r.Tangent(values, $"{r.Name}, plane {round + 1}"))];
 }
