@@ -26,6 +26,8 @@ missing_packages() {
   [ -n "$(chromium_program)" ] || echo chromium
   has_fonts || echo fonts-liberation
   command -v glpsol >/dev/null || echo glpk-utils
+  # A test reads the list of committed files.
+  command -v git >/dev/null || echo git
 }
 
 apt_get_once() {
@@ -67,7 +69,7 @@ need_packages() {
   [ -z "$missing" ] && return 0
   echo "Missing, and this script may not or could not install it. Install it, then run the tests again:" >&2
   echo "  sudo apt-get update && sudo apt-get install $missing" >&2
-  echo "On another system: PostgreSQL 15 or newer (server programs), Chromium, the Liberation fonts, GLPK (glpsol)." >&2
+  echo "On another system: PostgreSQL 15 or newer (server programs), Chromium, the Liberation fonts, GLPK (glpsol), git." >&2
   return 1
 }
 
