@@ -25,13 +25,17 @@ public partial class LinkTests
     private static bool Leads(string document, string target)
     {
         var parts = target.Split('#', 2);
-        var path = parts[0].Length == 0
-            ? Path.Combine(Checkout.Root, document)
-            : Path.GetFullPath(Path.Combine(Checkout.Root, Path.GetDirectoryName(document) ?? "", parts[0]));
-        return parts.Length == 1 ? Path.Exists(path) : File.Exists(path) && Anchors(path).Contains(parts[1]);
+        var path = parts[0].Length == 0 ? document : Committed(Path.Combine(Path.GetDirectoryName(document) ?? "", parts[0]));
+        return parts.Length == 1
+            ? Checkout.Files.Any(file => file == path || file.StartsWith(path + '/', StringComparison.Ordinal))
+            : Checkout.Files.Contains(path) && Anchors(path).Contains(parts[1]);
     }
 
+    // A folder without a committed file would be there on this machine only.
+    private static string Committed(string path) =>
+        Path.GetRelativePath(Checkout.Root, Path.GetFullPath(Path.Combine(Checkout.Root, path))).Replace('\\', '/').TrimEnd('/');
+
     private static IEnumerable<string> Anchors(string path) =>
-        File.ReadLines(path).Where(line => line.StartsWith('#'))
+        Checkout.Lines(path).Where(line => line.StartsWith('#'))
             .Select(line => NotInAnchor().Replace(line.TrimStart('#').Trim(), "").Replace(' ', '-').ToLowerInvariant());
 }
