@@ -17,5 +17,5 @@ public sealed class TrailRow
     /// <summary>SHA-256 as 64 lower-case hexadecimal digits; 64 zeros before the first row.</summary>
     public required string PreviousHash { get; init; }
 
-    public required string Hash { get; init; }
+    public required string Hash { get; set; }
 }

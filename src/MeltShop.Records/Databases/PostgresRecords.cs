@@ -1,0 +1,18 @@
+using MeltShop.Records.Keeping;
+using Microsoft.EntityFrameworkCore;
+
+namespace MeltShop.Records.Databases;
+
+/// <summary>The records in a PostgreSQL database.</summary>
+public sealed class PostgresRecords(DbContextOptions<PostgresRecords> options) : RecordsContext(options)
+{
+    internal override async Task<TrailHead> LockHead(CancellationToken ct) =>
+        (await TrailHeads.FromSql($"""SELECT * FROM "TrailHeads" FOR UPDATE""").ToListAsync(ct)).Single();
+
+    /// <inheritdoc/>
+    protected override void ConfigureConventions(ModelConfigurationBuilder configurationBuilder)
+    {
+        base.ConfigureConventions(configurationBuilder);
+        configurationBuilder.Properties<DateTimeOffset>().HaveConversion<UtcMicroseconds>();
+    }
+}

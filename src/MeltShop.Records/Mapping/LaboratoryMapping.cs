@@ -1,0 +1,29 @@
+using MeltShop.Records.Heats;
+using MeltShop.Records.Laboratory;
+using MeltShop.Records.Ladles;
+using Microsoft.EntityFrameworkCore;
+
+namespace MeltShop.Records.Mapping;
+
+internal static class LaboratoryMapping
+{
+    public static void Apply(ModelBuilder model)
+    {
+        model.Entity<Sample>(sample =>
+        {
+            sample.Refers<Sample, Heat>(s => s.HeatId);
+            sample.Refers<Sample, TreatedLadle>(s => s.TreatedLadleId);
+            sample.Holds(s => s.Burns, (Burn b) => b.SampleId);
+            sample.Holds(s => s.Means, (SampleMean m) => m.SampleId);
+            sample.HasIndex(s => s.HeatId);
+            sample.HasIndex(s => s.TreatedLadleId);
+        });
+        model.Entity<Burn>(burn =>
+        {
+            burn.HasIndex(b => new { b.SampleId, b.Ordinal }).IsUnique();
+            burn.Holds(b => b.Readings, (Laboratory.Reading r) => r.BurnId);
+        });
+        model.Entity<Laboratory.Reading>().HasIndex(r => new { r.BurnId, r.Element }).IsUnique();
+        model.Entity<SampleMean>().HasIndex(m => new { m.SampleId, m.Element }).IsUnique();
+    }
+}

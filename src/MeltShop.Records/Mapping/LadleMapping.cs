@@ -1,0 +1,42 @@
+using MeltShop.Records.Heats;
+using MeltShop.Records.Laboratory;
+using MeltShop.Records.Ladles;
+using MeltShop.Records.Sites;
+using MeltShop.Records.Yard;
+using Microsoft.EntityFrameworkCore;
+
+namespace MeltShop.Records.Mapping;
+
+internal static class LadleMapping
+{
+    public static void Apply(ModelBuilder model)
+    {
+        model.Entity<TreatedLadle>(ladle =>
+        {
+            ladle.Refers<TreatedLadle, Heat>(l => l.HeatId);
+            ladle.Refers<TreatedLadle, Ladle>(l => l.LadleId);
+            ladle.HasIndex(l => new { l.HeatId, l.Ordinal }).IsUnique();
+            ladle.HasIndex(l => new { l.State, l.Id });
+        });
+        model.Entity<PocketCard>(card =>
+        {
+            card.Refers<PocketCard, TreatedLadle>(c => c.TreatedLadleId);
+            card.Refers<PocketCard, Material>(c => c.AlloyMaterialId);
+            card.Refers<PocketCard, Material>(c => c.InoculantMaterialId);
+            card.HasIndex(c => c.TreatedLadleId);
+        });
+        model.Entity<Tap>(tap =>
+        {
+            tap.Refers<Tap, TreatedLadle>(t => t.TreatedLadleId);
+            tap.Refers<Tap, Heat>(t => t.HeatId);
+            tap.HasIndex(t => t.TreatedLadleId);
+            tap.HasIndex(t => t.HeatId);
+        });
+        model.Entity<CastingDecision>(decision =>
+        {
+            decision.Refers<CastingDecision, TreatedLadle>(d => d.TreatedLadleId);
+            decision.Refers<CastingDecision, Sample>(d => d.SampleId);
+            decision.HasIndex(d => d.TreatedLadleId);
+        });
+    }
+}

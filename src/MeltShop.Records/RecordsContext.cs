@@ -1,0 +1,114 @@
+using MeltShop.Records.Databases;
+using MeltShop.Records.Grades;
+using MeltShop.Records.Heats;
+using MeltShop.Records.Keeping;
+using MeltShop.Records.Laboratory;
+using MeltShop.Records.Ladles;
+using MeltShop.Records.Mapping;
+using MeltShop.Records.People;
+using MeltShop.Records.Sites;
+using MeltShop.Records.Yard;
+using Microsoft.AspNetCore.DataProtection.EntityFrameworkCore;
+using Microsoft.AspNetCore.Identity;
+using Microsoft.AspNetCore.Identity.EntityFrameworkCore;
+using Microsoft.EntityFrameworkCore;
+
+namespace MeltShop.Records;
+
+/// <summary>
+/// Everything that a shop records, on either database. Anything but drafts, people and keys is written through
+/// <see cref="Writing.Recorder"/>, which adds the entry and the trail.
+/// </summary>
+public abstract class RecordsContext(DbContextOptions options)
+    : IdentityDbContext<Person, IdentityRole<long>, long>(options), IDataProtectionKeyContext
+{
+    public DbSet<Site> Sites => Set<Site>();
+    public DbSet<HeatCounter> HeatCounters => Set<HeatCounter>();
+    public DbSet<Furnace> Furnaces => Set<Furnace>();
+    public DbSet<Ladle> Ladles => Set<Ladle>();
+
+    public DbSet<Material> Materials => Set<Material>();
+    public DbSet<MaterialAnalysis> MaterialAnalyses => Set<MaterialAnalysis>();
+    public DbSet<PriceFact> Prices => Set<PriceFact>();
+    public DbSet<StockFact> StockFacts => Set<StockFact>();
+
+    public DbSet<Grade> Grades => Set<Grade>();
+    public DbSet<GradeWindow> GradeWindows => Set<GradeWindow>();
+
+    public DbSet<Plan> Plans => Set<Plan>();
+    public DbSet<Heat> Heats => Set<Heat>();
+    public DbSet<Heel> Heels => Set<Heel>();
+    public DbSet<Weighing> Weighings => Set<Weighing>();
+    public DbSet<TemperatureReading> Temperatures => Set<TemperatureReading>();
+    public DbSet<FurnaceMetal> FurnaceMetals => Set<FurnaceMetal>();
+
+    public DbSet<Sample> Samples => Set<Sample>();
+    public DbSet<Burn> Burns => Set<Burn>();
+    public DbSet<Reading> Readings => Set<Reading>();
+    public DbSet<SampleMean> SampleMeans => Set<SampleMean>();
+
+    public DbSet<TreatedLadle> TreatedLadles => Set<TreatedLadle>();
+    public DbSet<PocketCard> PocketCards => Set<PocketCard>();
+    public DbSet<Tap> Taps => Set<Tap>();
+    public DbSet<CastingDecision> CastingDecisions => Set<CastingDecision>();
+
+    public DbSet<Draft> Drafts => Set<Draft>();
+    public DbSet<ApiKey> ApiKeys => Set<ApiKey>();
+    public DbSet<Entry> Entries => Set<Entry>();
+    public DbSet<TrailRow> TrailRows => Set<TrailRow>();
+    public DbSet<TrailHead> TrailHeads => Set<TrailHead>();
+    public DbSet<DataProtectionKey> DataProtectionKeys => Set<DataProtectionKey>();
+
+    /// <summary>
+    /// Says which version of a row its editor saw: the save fails with a concurrency exception where somebody else was faster.
+    /// The row gets a new version even where only its children change.
+    /// </summary>
+    public void Expect<TRow>(TRow row, Guid seen)
+        where TRow : class, IVersioned
+    {
+        var version = Entry(row).Property(r => r.Version);
+        version.OriginalValue = seen;
+        version.IsModified = true;
+    }
+
+    /// <summary>The head of the trail, locked until the transaction ends.</summary>
+    internal abstract Task<TrailHead> LockHead(CancellationToken ct);
+
+    /// <inheritdoc/>
+    public override int SaveChanges(bool acceptAllChangesOnSuccess)
+    {
+        SaveGuard.Apply(ChangeTracker);
+        return base.SaveChanges(acceptAllChangesOnSuccess);
+    }
+
+    /// <inheritdoc/>
+    public override Task<int> SaveChangesAsync(bool acceptAllChangesOnSuccess, CancellationToken cancellationToken = default)
+    {
+        SaveGuard.Apply(ChangeTracker);
+        return base.SaveChangesAsync(acceptAllChangesOnSuccess, cancellationToken);
+    }
+
+    /// <inheritdoc/>
+    protected override void ConfigureConventions(ModelConfigurationBuilder configurationBuilder)
+    {
+        ArgumentNullException.ThrowIfNull(configurationBuilder);
+        base.ConfigureConventions(configurationBuilder);
+        Conventions.Apply(configurationBuilder);
+    }
+
+    /// <inheritdoc/>
+    protected override void OnModelCreating(ModelBuilder builder)
+    {
+        ArgumentNullException.ThrowIfNull(builder);
+        base.OnModelCreating(builder);
+        PeopleMapping.Apply(builder);
+        SiteMapping.Apply(builder);
+        YardMapping.Apply(builder);
+        GradeMapping.Apply(builder);
+        HeatMapping.Apply(builder);
+        LaboratoryMapping.Apply(builder);
+        LadleMapping.Apply(builder);
+        KeepingMapping.Apply(builder);
+        FactMapping.Apply(builder);
+    }
+}

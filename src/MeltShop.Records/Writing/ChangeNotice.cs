@@ -1,0 +1,24 @@
+namespace MeltShop.Records.Writing;
+
+/// <summary>Says that something changed, so that whoever shows it reads it again.</summary>
+/// <param name="Kind">One of <see cref="ChangeKind"/>.</param>
+/// <param name="Id">Its id.</param>
+/// <param name="Version">Its version after the change; null for what has none.</param>
+public sealed record ChangeNotice(string Kind, long Id, Guid? Version = null);
+
+/// <summary>What a change notice can be about.</summary>
+public static class ChangeKind
+{
+    public const string Site = "site";
+    public const string Furnace = "furnace";
+    public const string Ladle = "ladle";
+    public const string Material = "material";
+    public const string Grade = "grade";
+    public const string Plan = "plan";
+    public const string Heat = "heat";
+    public const string Sample = "sample";
+    public const string TreatedLadle = "treatedLadle";
+    public const string Person = "person";
+    public const string ApiKey = "apiKey";
+    public const string Draft = "draft";
+}

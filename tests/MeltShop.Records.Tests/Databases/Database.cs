@@ -1,0 +1,32 @@
+using MeltShop.Records.Databases;
+using MeltShop.Records.Writing;
+using Microsoft.EntityFrameworkCore;
+
+namespace MeltShop.Records.Tests.Databases;
+
+/// <summary>An empty database of one test class, migrated as the program migrates it. Thrown away afterwards.</summary>
+public abstract class Database : IAsyncLifetime
+{
+    private ChangeNotices? notices;
+    private ContextFactory? contexts;
+
+    public RecordsOptions Options { get; private set; } = null!;
+    public IDbContextFactory<RecordsContext> Contexts => contexts ??= new ContextFactory(Options);
+    public SteppingClock Clock { get; } = new();
+    public ChangeNotices Notices => notices ??= new ChangeNotices(TimeProvider.System);
+    public Recorder Recorder => new(Contexts, Notices, Clock);
+
+    public RecordsContext Open() => Contexts.CreateDbContext();
+
+    public async ValueTask InitializeAsync() => Options = await Create();
+
+    public async ValueTask DisposeAsync()
+    {
+        await Drop();
+        GC.SuppressFinalize(this);
+    }
+
+    protected abstract Task<RecordsOptions> Create();
+
+    protected abstract Task Drop();
+}

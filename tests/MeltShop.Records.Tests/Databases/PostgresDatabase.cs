@@ -1,0 +1,62 @@
+using Npgsql;
+
+namespace MeltShop.Records.Tests.Databases;
+
+public sealed class PostgresDatabase : Database
+{
+    private static readonly Lazy<Task<string>> Template = new(Migrate);
+    private static readonly SemaphoreSlim OneCopyAtATime = new(1);
+
+    private readonly string name = $"records_{Guid.NewGuid():N}";
+
+    private static string Server =>
+        Environment.GetEnvironmentVariable("MELTSHOP_TEST_POSTGRES") is { Length: > 0 } connection
+            ? connection
+            : throw new InvalidOperationException(
+                "MELTSHOP_TEST_POSTGRES holds no connection string of a PostgreSQL server where databases may be created. tests/run starts one.");
+
+    protected override async Task<RecordsOptions> Create()
+    {
+        var template = await Template.Value;
+        await OneCopyAtATime.WaitAsync();
+        try
+        {
+            await OnServer($"CREATE DATABASE {name} TEMPLATE {template}");
+        }
+        finally
+        {
+            OneCopyAtATime.Release();
+        }
+
+        return OptionsFor(name);
+    }
+
+    protected override async Task Drop()
+    {
+        await using (var connection = new NpgsqlConnection(OptionsFor(name).ConnectionString)) NpgsqlConnection.ClearPool(connection);
+        await OnServer($"DROP DATABASE {name} WITH (FORCE)");
+    }
+
+    public static RecordsOptions OptionsFor(string database) => new()
+    {
+        Provider = RecordsProvider.Postgres,
+        ConnectionString = new NpgsqlConnectionStringBuilder(Server) { Database = database }.ConnectionString,
+    };
+
+    public static async Task OnServer(string statement)
+    {
+        await using var connection = new NpgsqlConnection(new NpgsqlConnectionStringBuilder(Server) { Pooling = false }.ConnectionString);
+        await connection.OpenAsync();
+        await using var command = new NpgsqlCommand(statement, connection);
+        await command.ExecuteNonQueryAsync();
+    }
+
+    private static async Task<string> Migrate()
+    {
+        var template = $"template_{Guid.NewGuid():N}";
+        await OnServer($"CREATE DATABASE {template}");
+        var options = OptionsFor(template);
+        await RecordsDatabase.MigrateAsync(options with { ConnectionString = options.ConnectionString + ";Pooling=False" });
+        return template;
+    }
+}

@@ -1,0 +1,38 @@
+using Microsoft.Data.Sqlite;
+
+namespace MeltShop.Records.Tests.Databases;
+
+public sealed class SqliteDatabase : Database
+{
+    // Migrated once, copied for each class.
+    private static readonly Lazy<Task<byte[]>> Migrated = new(Migrate);
+
+    private readonly string folder = Directory.CreateTempSubdirectory("meltshop-records-").FullName;
+
+    public string File => Path.Combine(folder, "records.db");
+
+    protected override async Task<RecordsOptions> Create()
+    {
+        await System.IO.File.WriteAllBytesAsync(File, await Migrated.Value);
+        return OptionsFor(File);
+    }
+
+    protected override Task Drop()
+    {
+        SqliteConnection.ClearAllPools();
+        Directory.Delete(folder, recursive: true);
+        return Task.CompletedTask;
+    }
+
+    public static RecordsOptions OptionsFor(string file) => new() { Provider = RecordsProvider.Sqlite, ConnectionString = $"Data Source={file}" };
+
+    private static async Task<byte[]> Migrate()
+    {
+        var folder = Directory.CreateTempSubdirectory("meltshop-template-");
+        var file = Path.Combine(folder.FullName, "template.db");
+        await RecordsDatabase.MigrateAsync(OptionsFor(file) with { ConnectionString = $"Data Source={file};Pooling=False" });
+        var bytes = await System.IO.File.ReadAllBytesAsync(file); // the last connection is closed: nothing is left in the log beside it
+        folder.Delete(recursive: true);
+        return bytes;
+    }
+}
