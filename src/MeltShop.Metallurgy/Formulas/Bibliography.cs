@@ -57,4 +57,12 @@ public static partial class Bibliography
 
     /// <summary>The addition formula of a supplier, with two printed results.</summary>
     public static Source SupplierAddition { get; } = new("supplier-addition", "Supplier's question-and-answer page on silicon metal added to a bath", Standing.Read);
+
+    /// <summary>Grubbs' test.</summary>
+    public static Source Grubbs { get; } = new("grubbs",
+        "F. E. Grubbs, G. Beck, Extension of sample sizes and percentage points for significance tests of outlying observations, Technometrics 14, 1972",
+        Standing.Remembered);
+
+    /// <summary>Acceptance of replicate results.</summary>
+    public static Source Iso5725 { get; } = new("iso-5725-6", "ISO 5725-6, Accuracy of measurement methods and results, part 6, 1994", Standing.Remembered);
 }

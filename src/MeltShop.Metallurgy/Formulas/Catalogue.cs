@@ -1,6 +1,7 @@
 using MeltShop.Metallurgy.Chain;
 using MeltShop.Metallurgy.Pouring;
 using MeltShop.Metallurgy.Quantities;
+using MeltShop.Metallurgy.Statistics;
 using MeltShop.Metallurgy.Treatment;
 
 namespace MeltShop.Metallurgy.Formulas;
@@ -25,5 +26,7 @@ public static class Catalogue
         MagnesiumAddition.Formula,
         MagnesiumYield.Formula,
         PouredMass.Formula,
+        ReplicateBurns.Formula,
+        Grubbs.Formula,
     ];
 }
