@@ -1,0 +1,37 @@
+using System.Globalization;
+using Bunit;
+using MeltShop.Web.Texts;
+using Microsoft.Extensions.DependencyInjection;
+using MudBlazor.Services;
+
+namespace MeltShop.Web.Tests.Components;
+
+/// <summary>Draws components without a browser, in British English unless a test says otherwise.</summary>
+public abstract class ComponentTest : BunitContext
+{
+    private readonly CultureInfo culture = CultureInfo.CurrentCulture;
+    private readonly CultureInfo language = CultureInfo.CurrentUICulture;
+
+    protected ComponentTest()
+    {
+        JSInterop.Mode = JSRuntimeMode.Loose;
+        Services.AddLogging();
+        Services.AddMeltShopTexts();
+        Services.AddMudServices();
+        Speak("en-GB");
+    }
+
+    /// <summary>Draws in this language, with its decimal sign, from now on.</summary>
+    protected static void Speak(string name)
+    {
+        CultureInfo.CurrentCulture = CultureInfo.GetCultureInfo(name);
+        CultureInfo.CurrentUICulture = CultureInfo.CurrentCulture;
+    }
+
+    protected override void Dispose(bool disposing)
+    {
+        CultureInfo.CurrentCulture = culture;
+        CultureInfo.CurrentUICulture = language;
+        base.Dispose(disposing);
+    }
+}

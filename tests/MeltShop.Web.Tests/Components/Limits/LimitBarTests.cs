@@ -1,0 +1,40 @@
+using Bunit;
+using MeltShop.Web.Components.Limits;
+
+namespace MeltShop.Web.Tests.Components.Limits;
+
+public sealed class LimitBarTests : ComponentTest
+{
+    [Theory]
+    [InlineData(0.30, 0.0, "in", "✓ in")]
+    [InlineData(0.50, 0.0, "high", "▲ high")]
+    [InlineData(0.10, 0.0, "low", "▼ low")]
+    [InlineData(0.39, 0.02, "close", "≈ too close to tell")]
+    public void Drawn_Value_HasMarkAndWord(double value, double doubt, string state, string words)
+    {
+        var bar = Draw(value, doubt);
+
+        Assert.Equal(state, bar.Find(".limit").GetAttribute("data-verdict"));
+        Assert.Equal(words, bar.Find(".limit-verdict").TextContent.Trim());
+    }
+
+    [Fact]
+    public void Drawn_NotMeasured_SaysSoAndShowsNoMarkOnTheBar()
+    {
+        var bar = Draw(null, 0);
+
+        Assert.Contains("not measured", bar.Find(".limit-verdict").TextContent, StringComparison.Ordinal);
+        Assert.Empty(bar.FindAll(".limit-mark"));
+        Assert.Equal("–", bar.Find(".limit-value").TextContent);
+    }
+
+    [Fact]
+    public void Drawn_JustOver_PrintsEnoughDecimals() => Assert.Equal("0.404 %", Draw(0.404, 0).Find(".limit-value").TextContent);
+
+    [Fact]
+    public void Drawn_ForAScreenReader_SaysItAll() =>
+        Assert.Equal("Mn: 0.30 %; least 0.20 %, aim no limit, most 0.40 %; in", Draw(0.30, 0).Find(".limit").GetAttribute("aria-label"));
+
+    private IRenderedComponent<LimitBar> Draw(double? value, double doubt) => Render<LimitBar>(parameters => parameters
+        .Add(p => p.Quantity, "Mn").Add(p => p.Least, 0.20).Add(p => p.Most, 0.40).Add(p => p.Value, value).Add(p => p.Doubt, doubt));
+}
