@@ -20,7 +20,7 @@ public sealed partial class FindingTextTests
         Assert.All(codes, code => Assert.Contains(code.Split(' ')[0], texts));
     }
 
-    /// <summary>A literal such as "mass.negative"; file names and addresses do not look like one.</summary>
-    [GeneratedRegex(@"""([a-z][a-zA-Z]+\.[a-z][a-zA-Z0-9]+)""")]
+    /// <summary>A literal such as "mass.negative" that is not the path of a finding, its first argument.</summary>
+    [GeneratedRegex(@"(?<!Finding\(|new\(|NotNegative\(|Positive\(|Add\(|Report\()""([a-z][a-zA-Z]+\.[a-z][a-zA-Z0-9]+)""")]
     private static partial Regex Code();
 }

@@ -7,11 +7,11 @@ namespace MeltShop.Web.Tests.Texts;
 internal static partial class RazorWords
 {
     private static readonly string[] SpokenAttributes =
-        ["title", "aria-label", "alt", "placeholder", "label", "heading", "words", "help", "empty", "note", "text", "unit", "name"];
+        ["title", "aria-label", "alt", "placeholder", "label", "heading", "words", "help", "empty", "note", "text", "unit"];
 
     public static IReadOnlyList<string> In(string razor)
     {
-        var markup = WithoutCode(Comment().Replace(razor, ""));
+        var markup = WithoutCode(Control().Replace(Comment().Replace(razor, ""), "@$1("));
         var found = new List<string>();
         var outside = new StringBuilder();
         var at = 0;
@@ -96,6 +96,9 @@ internal static partial class RazorWords
 
     [GeneratedRegex(@"@\*.*?\*@", RegexOptions.Singleline)]
     private static partial Regex Comment();
+
+    [GeneratedRegex(@"@(if|for|foreach|while|switch)\s*\(")]
+    private static partial Regex Control();
 
     [GeneratedRegex(@"^@\s+.*$", RegexOptions.Multiline)]
     private static partial Regex Directive();
