@@ -44,7 +44,7 @@ public abstract class RecordsContext(DbContextOptions options)
 
     public DbSet<Sample> Samples => Set<Sample>();
     public DbSet<Burn> Burns => Set<Burn>();
-    public DbSet<Reading> Readings => Set<Reading>();
+    public DbSet<Laboratory.Reading> Readings => Set<Laboratory.Reading>();
     public DbSet<SampleMean> SampleMeans => Set<SampleMean>();
 
     public DbSet<TreatedLadle> TreatedLadles => Set<TreatedLadle>();

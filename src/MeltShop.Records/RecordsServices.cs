@@ -1,4 +1,5 @@
 using MeltShop.Records.Databases;
+using MeltShop.Records.Reading;
 using MeltShop.Records.Writing;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.Extensions.DependencyInjection;
@@ -19,6 +20,7 @@ public static class RecordsServices
         services.AddSingleton<ChangeNotices>();
         services.AddSingleton<Recorder>();
         services.AddSingleton<TrailCheck>();
+        PageQueries.AddTo(services);
         return services;
     }
 }

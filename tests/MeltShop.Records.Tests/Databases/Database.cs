@@ -22,7 +22,7 @@ public abstract class Database : IAsyncLifetime
 
     public async ValueTask DisposeAsync()
     {
-        await Drop();
+        if (Options is not null) await Drop();
         GC.SuppressFinalize(this);
     }
 

@@ -1,0 +1,34 @@
+using MeltShop.Metallurgy.Elements;
+using MeltShop.Records.Heats;
+using MeltShop.Records.Reading.Grades;
+using MeltShop.Records.Reading.Yard;
+
+namespace MeltShop.Records.Reading.Charge;
+
+/// <summary>What a charge plan needs.</summary>
+/// <param name="Furnaces">Those in use.</param>
+/// <param name="Grades">Those in use, with their windows.</param>
+/// <param name="Materials">Those in use that may be charged.</param>
+/// <param name="Currency">ISO 4217 code; null before the site is set up.</param>
+/// <param name="More">True where there are more grades or materials than are listed.</param>
+public sealed record ChargeView(
+    IReadOnlyList<ChargeFurnaceView> Furnaces, IReadOnlyList<GradeView> Grades, IReadOnlyList<MaterialView> Materials, string? Currency, bool More);
+
+/// <param name="Heel">What the last heat left; null where nothing is known about the furnace.</param>
+/// <param name="LiquidKg">Sum of the furnace's metal ledger.</param>
+/// <param name="HeatId">The heat that is in it now.</param>
+public sealed record ChargeFurnaceView(
+    long Id, string Code, string Name, double CapacityKg, double PowerKw, HeelView? Heel, double LiquidKg, long? HeatId, string? HeatNumber);
+
+/// <param name="FromHeatNumber">The heat that left it; null where it was entered by hand.</param>
+public sealed record HeelView(
+    long Id, double Kg, Analysis Analysis, DateTimeOffset ObservedAt, long? FromHeatId, string? FromHeatNumber, long? SampleId);
+
+/// <summary>A plan as it was stored, with the heats that were started from it.</summary>
+/// <param name="Problem">JSON.</param>
+/// <param name="Answer">JSON.</param>
+public sealed record PlanView(
+    long Id, long FurnaceId, long GradeId, double MeltKg, string Problem, string Answer, string Versions, decimal TotalCost, string Person,
+    DateTimeOffset ObservedAt, IReadOnlyList<PlannedHeat> Heats);
+
+public sealed record PlannedHeat(long Id, string Number, HeatState State);

@@ -1,0 +1,39 @@
+using MeltShop.Metallurgy.Elements;
+using MeltShop.Records.Heats;
+using Microsoft.EntityFrameworkCore;
+
+namespace MeltShop.Records.Reading.Charge;
+
+/// <summary>Reads the furnaces in use with their heel, their ledger's sum and the heat in them: five queries, however many there are.</summary>
+internal static class FurnaceRows
+{
+    public static readonly IReadOnlyList<HeatState> InTheFurnace = [HeatState.Charging, HeatState.Bath, HeatState.Tapping];
+
+    public static async Task<IReadOnlyList<ChargeFurnaceView>> Load(RecordsContext db, CancellationToken ct)
+    {
+        var furnaces = await db.Furnaces.AsNoTracking().Where(f => f.IsActive).OrderBy(f => f.Code).ToListAsync(ct);
+        var heels = await Heels(db, ct);
+        var liquid = await db.InForce<FurnaceMetal>().GroupBy(m => m.FurnaceId).Select(g => new { g.Key, Kg = g.Sum(m => m.Kg) })
+            .ToDictionaryAsync(g => g.Key, g => g.Kg, ct);
+        var heats = await db.Heats.Where(h => InTheFurnace.Contains(h.State)).Select(h => new { h.FurnaceId, h.Id, h.Number })
+            .ToDictionaryAsync(h => h.FurnaceId, ct);
+        return
+        [
+            .. furnaces.Select(f => new ChargeFurnaceView(
+                f.Id, f.Code, f.Name, f.CapacityKg, f.PowerKw, heels.GetValueOrDefault(f.Id), liquid.GetValueOrDefault(f.Id),
+                heats.GetValueOrDefault(f.Id)?.Id, heats.GetValueOrDefault(f.Id)?.Number)),
+        ];
+    }
+
+    /// <summary>The last heel of each furnace; a corrected one has been entered after what it corrects.</summary>
+    private static async Task<Dictionary<long, HeelView>> Heels(RecordsContext db, CancellationToken ct)
+    {
+        var last = db.Heels.GroupBy(h => h.FurnaceId).Select(g => g.Max(h => h.Id));
+        var heels = await db.Heels.AsNoTracking().AsSingleQuery().Include(h => h.Percents).Where(h => last.Contains(h.Id)).ToListAsync(ct);
+        var heatIds = heels.Select(h => h.FromHeatId).OfType<long>().ToList();
+        var numbers = await db.Heats.Where(h => heatIds.Contains(h.Id)).ToDictionaryAsync(h => h.Id, h => h.Number, ct);
+        return heels.ToDictionary(h => h.FurnaceId, h => new HeelView(
+            h.Id, h.Kg, Analysis.Of(h.Percents.Select(p => KeyValuePair.Create(p.Element, p.Percent))), h.ObservedAt, h.FromHeatId,
+            h.FromHeatId is { } from ? numbers[from] : null, h.SampleId));
+    }
+}

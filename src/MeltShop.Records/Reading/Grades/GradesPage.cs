@@ -1,0 +1,26 @@
+using Microsoft.EntityFrameworkCore;
+
+namespace MeltShop.Records.Reading.Grades;
+
+/// <param name="More">True where there are more than are shown.</param>
+public sealed record GradesView(IReadOnlyList<GradeView> Grades, bool More);
+
+/// <summary>The grades with their windows and recipes.</summary>
+public sealed class GradesPage(IDbContextFactory<RecordsContext> contexts)
+{
+    public const int Most = 200;
+
+    public async Task<GradesView> Load(CancellationToken ct = default)
+    {
+        await using var db = await contexts.CreateDbContextAsync(ct);
+        var rows = await GradeRows.Load(db.Grades.OrderBy(g => g.Code).Take(Most + 1), ct);
+        return new([.. rows.Take(Most)], rows.Count > Most);
+    }
+
+    /// <summary>One grade, or null.</summary>
+    public async Task<GradeView?> Grade(long id, CancellationToken ct = default)
+    {
+        await using var db = await contexts.CreateDbContextAsync(ct);
+        return (await GradeRows.Load(db.Grades.Where(g => g.Id == id), ct)).SingleOrDefault();
+    }
+}

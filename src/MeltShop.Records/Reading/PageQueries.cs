@@ -1,0 +1,17 @@
+using MeltShop.Records.Reading.Charge;
+using MeltShop.Records.Reading.Grades;
+using MeltShop.Records.Reading.Yard;
+using Microsoft.Extensions.DependencyInjection;
+
+namespace MeltShop.Records.Reading;
+
+internal static class PageQueries
+{
+    /// <summary>One query class a page; none holds a connection between calls.</summary>
+    public static void AddTo(IServiceCollection services)
+    {
+        services.AddSingleton<YardPage>();
+        services.AddSingleton<GradesPage>();
+        services.AddSingleton<ChargePage>();
+    }
+}

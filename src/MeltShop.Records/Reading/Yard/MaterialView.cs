@@ -1,0 +1,41 @@
+using MeltShop.Metallurgy.Chain;
+using MeltShop.Metallurgy.Elements;
+using MeltShop.Records.Yard;
+
+namespace MeltShop.Records.Reading.Yard;
+
+/// <summary>A material with its analysis in force. Masses in kg, prices per 1000 kg weighed.</summary>
+/// <param name="Uses">Where it may go.</param>
+/// <param name="StockKg">Null where it was never counted: unknown, not none.</param>
+/// <param name="Cautions">Caution codes.</param>
+/// <param name="Analysis">Null where none was ever given.</param>
+public sealed record MaterialView(
+    long Id, Guid Version, string Code, string Name, MaterialKind Kind, MaterialUses Uses, decimal PricePerTonne, double? StockKg,
+    double MetallicYieldPercent, double? PieceKg, double? BulkDensityTonnesPerM3, double? MaxSharePercent, IReadOnlyList<string> Cautions,
+    bool IsDemo, bool IsActive, MaterialAnalysisView? Analysis)
+{
+    /// <summary>What the balances need of it.</summary>
+    public MaterialComposition Composition() => new()
+    {
+        Analysis = Analysis?.Analysis() ?? Metallurgy.Elements.Analysis.Empty,
+        MetallicYieldPercent = MetallicYieldPercent,
+        RecoveryPercent = Percents.Where(p => p.RecoveryPercent is not null).ToDictionary(p => p.Element, p => p.RecoveryPercent!.Value),
+    };
+
+    /// <summary>Standard deviations of the percents that have one, percentage points.</summary>
+    public IReadOnlyDictionary<Element, double> Spreads() =>
+        Percents.Where(p => p.Spread is not null).ToDictionary(p => p.Element, p => p.Spread!.Value);
+
+    private IReadOnlyList<MaterialPercentView> Percents => Analysis?.Percents ?? [];
+}
+
+/// <param name="Percents">In report order.</param>
+public sealed record MaterialAnalysisView(
+    long Id, string Source, string SourceKind, DateTimeOffset ObservedAt, string? Reason, IReadOnlyList<MaterialPercentView> Percents)
+{
+    public Analysis Analysis() => Metallurgy.Elements.Analysis.Of(Percents.Select(p => KeyValuePair.Create(p.Element, p.Percent)));
+}
+
+/// <param name="Spread">Standard deviation, percentage points; null where it is not known.</param>
+/// <param name="RecoveryPercent">Share that arrives in the melt; null where all of it does.</param>
+public sealed record MaterialPercentView(Element Element, double Percent, double? Spread, double? RecoveryPercent);

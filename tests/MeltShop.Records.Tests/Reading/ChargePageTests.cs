@@ -1,0 +1,93 @@
+using MeltShop.Metallurgy.Elements;
+using MeltShop.Records.Grades;
+using MeltShop.Records.Heats;
+using MeltShop.Records.Reading.Charge;
+using MeltShop.Records.Reading.Grades;
+using MeltShop.Records.Tests.Databases;
+
+namespace MeltShop.Records.Tests.Reading;
+
+public abstract class ChargePageTests(Database database)
+{
+    private static CancellationToken Ct => TestContext.Current.CancellationToken;
+
+    [Fact]
+    public async Task Charge_FurnaceWithHeel_ShowsTheLastHeelAndItsHeat()
+    {
+        var foundry = await Foundry.Found(database);
+        var heat = await foundry.Heat();
+        await foundry.Write("CloseHeat", (db, stamp) => db.Heels.Add(stamp.Heel(foundry.Furnace.Id, heat, 1500, (Element.C, 3.5))));
+        await foundry.Write("CloseHeat", (db, stamp) => db.Heels.Add(stamp.Heel(foundry.Furnace.Id, heat, 900, (Element.Si, 1.9), (Element.C, 3.6))));
+
+        var furnace = Assert.Single((await Page.Load(Ct)).Furnaces, f => f.Id == foundry.Furnace.Id);
+
+        Assert.Equal((900, heat.Number), (furnace.Heel!.Kg, furnace.Heel.FromHeatNumber));
+        Assert.Equal(Analysis.Of((Element.C, 3.6), (Element.Si, 1.9)), furnace.Heel.Analysis);
+        Assert.Null(furnace.HeatId); // the heat is closed
+    }
+
+    [Fact]
+    public async Task Charge_FurnaceLedger_SumsTheLinesInForce()
+    {
+        var foundry = await Foundry.Found(database);
+        var wrong = 0L;
+        await foundry.Write("WeighIn", (db, stamp) =>
+        {
+            var line = stamp.Metal(foundry.Furnace.Id, FurnaceMetalKind.Charged, 5000);
+            db.FurnaceMetals.Add(line);
+            db.SaveChanges();
+            wrong = line.Id;
+        });
+        await foundry.Write("CorrectWeight", (db, stamp) => db.FurnaceMetals.AddRange(
+            stamp.Metal(foundry.Furnace.Id, FurnaceMetalKind.Charged, 4800, supersedes: wrong),
+            stamp.Metal(foundry.Furnace.Id, FurnaceMetalKind.Tapped, -1000)));
+
+        Assert.Equal(3800, Assert.Single((await Page.Load(Ct)).Furnaces, f => f.Id == foundry.Furnace.Id).LiquidKg);
+    }
+
+    [Fact]
+    public async Task Charge_HeatInTheFurnace_IsNamed()
+    {
+        var foundry = await Foundry.Found(database);
+        var heat = await foundry.Heat(HeatState.Bath);
+
+        Assert.Equal((heat.Id, heat.Number), Assert.Single((await Page.Load(Ct)).Furnaces.Where(f => f.Id == foundry.Furnace.Id).Select(f => (f.HeatId!.Value, f.HeatNumber))));
+    }
+
+    [Fact]
+    public async Task Charge_StoredPlan_ComesBackAsItWas()
+    {
+        var foundry = await Foundry.Found(database);
+        var heat = await foundry.Heat();
+
+        var plan = await Page.Plan(heat.PlanId, Ct);
+
+        Assert.Equal((1234.56m, "Ida Anders", heat.Number), (plan!.TotalCost, plan.Person, Assert.Single(plan.Heats).Number));
+        Assert.Null(await Page.Plan(-1, Ct));
+    }
+
+    [Fact]
+    public async Task Grades_Windows_ComeByStageThenInReportOrderThenTheRest()
+    {
+        var foundry = await Foundry.Found(database);
+        await foundry.Write("AddWindow", (db, _) => db.GradeWindows.AddRange(
+            Window(foundry, WindowStage.Poured, "C"), Window(foundry, WindowStage.Furnace, "CE"), Window(foundry, WindowStage.Furnace, "Si"),
+            Window(foundry, WindowStage.Furnace, "C")));
+
+        var grade = await new GradesPage(database.Contexts).Grade(foundry.Grade.Id, Ct);
+
+        Assert.Equal(
+            [(WindowStage.Furnace, "C"), (WindowStage.Furnace, "Si"), (WindowStage.Furnace, "CE"), (WindowStage.Poured, "C")],
+            grade!.Windows.Select(w => (w.Stage, w.Quantity)));
+        Assert.Contains((await new GradesPage(database.Contexts).Load(Ct)).Grades, g => g.Id == grade.Id && g.Windows.Count == 4);
+    }
+
+    private ChargePage Page => new(database.Contexts);
+
+    private static GradeWindow Window(Foundry foundry, WindowStage stage, string quantity) =>
+        new() { GradeId = foundry.Grade.Id, Stage = stage, Quantity = quantity, Least = 1, Most = 2, Margin = 0.02 };
+}
+
+public sealed class ChargePageTestsOnSqlite(SqliteDatabase database) : ChargePageTests(database), IClassFixture<SqliteDatabase>;
+
+public sealed class ChargePageTestsOnPostgres(PostgresDatabase database) : ChargePageTests(database), IClassFixture<PostgresDatabase>;

@@ -1,0 +1,70 @@
+using MeltShop.Metallurgy.Elements;
+using MeltShop.Records.Reading.Yard;
+using MeltShop.Records.Tests.Databases;
+using MeltShop.Records.Yard;
+using Microsoft.EntityFrameworkCore;
+
+namespace MeltShop.Records.Tests.Reading;
+
+public abstract class YardPageTests(Database database)
+{
+    private static CancellationToken Ct => TestContext.Current.CancellationToken;
+
+    [Fact]
+    public async Task Yard_MaterialWithAnalysis_ShowsTheOneInForceInReportOrder()
+    {
+        var foundry = await Foundry.Found(database);
+        await Analyse(foundry, (Element.Mn, 0.9, null, null), (Element.C, 0.2, 0.02, 95));
+        await Analyse(foundry, (Element.Mn, 0.8, null, null), (Element.C, 0.15, 0.01, 90));
+
+        var steel = Assert.Single((await Page.Load(new(Text: foundry.Steel.Code), Ct)).Materials);
+
+        Assert.Equal(312.50m, steel.PricePerTonne);
+        Assert.Equal(MaterialUses.Charge | MaterialUses.BathAddition, steel.Uses);
+        Assert.Null(steel.StockKg); // never counted, which is not zero
+        Assert.Equal([new(Element.C, 0.15, 0.01, 90), new(Element.Mn, 0.8, null, null)], steel.Analysis!.Percents);
+        Assert.Equal(90, steel.Composition().Recovery(Element.C));
+        Assert.Equal(0.15, steel.Composition().Analysis[Element.C]);
+    }
+
+    [Fact]
+    public async Task Yard_FilterByKindAndText_FindsWhateverTheCase()
+    {
+        var foundry = await Foundry.Found(database);
+
+        Assert.Single((await Page.Load(new(MaterialKind.SteelScrap, foundry.Steel.Code.ToLowerInvariant()), Ct)).Materials);
+        Assert.Empty((await Page.Load(new(MaterialKind.PigIron, foundry.Steel.Code), Ct)).Materials);
+    }
+
+    [Fact]
+    public async Task Yard_ManyMaterials_CostsAsManyStatementsAsOne()
+    {
+        var foundry = await Foundry.Found(database);
+        await foundry.Write("AddMaterial", (db, _) => db.Materials.AddRange(Enumerable.Range(0, YardPage.Most + 1).Select(n => new Material
+        {
+            Code = $"{foundry.Steel.Code}-{n:000}", Name = "Steel", Kind = MaterialKind.Cover, Uses = MaterialUses.None, PricePerTonne = 0, MetallicYieldPercent = 100,
+        })));
+
+        YardView few = null!, many = null!;
+        var one = await Commands.Sent(async () => few = await Page.Load(new(Text: foundry.Steel.Code + "-001"), Ct));
+        var all = await Commands.Sent(async () => many = await Page.Load(new(MaterialKind.Cover), Ct));
+
+        Assert.Equal((1, false), (few.Materials.Count, few.More));
+        Assert.Equal((YardPage.Most, true), (many.Materials.Count, many.More));
+        Assert.Equal((3, 3), (one, all));
+    }
+
+    private YardPage Page => new(database.Contexts);
+
+    private static Task Analyse(Foundry foundry, params (Element, double, double?, double?)[] percents) => foundry.Write("CorrectAnalysis", (db, stamp) =>
+    {
+        var analysis = stamp.Analysis(foundry.Steel.Id, percents);
+        db.MaterialAnalyses.Add(analysis);
+        db.SaveChanges();
+        db.Materials.Single(m => m.Id == foundry.Steel.Id).AnalysisId = analysis.Id;
+    });
+}
+
+public sealed class YardPageTestsOnSqlite(SqliteDatabase database) : YardPageTests(database), IClassFixture<SqliteDatabase>;
+
+public sealed class YardPageTestsOnPostgres(PostgresDatabase database) : YardPageTests(database), IClassFixture<PostgresDatabase>;
