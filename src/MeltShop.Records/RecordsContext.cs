@@ -52,6 +52,8 @@ public abstract class RecordsContext(DbContextOptions options)
     public DbSet<Tap> Taps => Set<Tap>();
     public DbSet<CastingDecision> CastingDecisions => Set<CastingDecision>();
 
+    public DbSet<BurnDecision> BurnDecisions => Set<BurnDecision>();
+
     public DbSet<Draft> Drafts => Set<Draft>();
     public DbSet<ApiKey> ApiKeys => Set<ApiKey>();
     public DbSet<Entry> Entries => Set<Entry>();

@@ -23,6 +23,11 @@ internal static class LaboratoryMapping
             burn.HasIndex(b => new { b.SampleId, b.Ordinal }).IsUnique();
             burn.Holds(b => b.Readings, (Laboratory.Reading r) => r.BurnId);
         });
+        model.Entity<BurnDecision>(decision =>
+        {
+            decision.Refers<BurnDecision, Sample>(d => d.SampleId);
+            decision.HasIndex(d => d.SampleId);
+        });
         model.Entity<Laboratory.Reading>().HasIndex(r => new { r.BurnId, r.Element }).IsUnique();
         model.Entity<SampleMean>().HasIndex(m => new { m.SampleId, m.Element }).IsUnique();
     }
