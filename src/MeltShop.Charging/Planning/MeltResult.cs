@@ -15,7 +15,8 @@ internal sealed class MeltResult
     {
         (Melt, Kilograms) = (melt, kilograms);
         var metal = melt.Start;
-        for (var j = 0; j < kilograms.Length; j++)
+        // Tapping off comes first: what leaves is the bath as it is, without additions.
+        foreach (var j in Enumerable.Range(0, kilograms.Length).OrderBy(j => melt.Columns[j].Arrival is not null))
         {
             // What is left out is added with zero: its elements are known, then, and are in the analysis.
             metal = melt.Columns[j].Arrival is { } arrival ? metal.Plus(arrival, kilograms[j]) : metal.Less(kilograms[j]);
