@@ -1,0 +1,82 @@
+using MeltShop.Web.Composition;
+using Microsoft.Extensions.Logging.Console;
+
+namespace MeltShop.Web.Commands;
+
+/// <summary>The commands of the one program. What a script reads goes to standard output, all else to standard error.</summary>
+internal static class CommandLine
+{
+    private const int Failed = 1;
+    private const int Misused = 2;
+
+    private const string Usage = """
+        Usage: MeltShop.Web [command] [--setting value ...]
+
+          (no command)           serve; --urls http://127.0.0.1:5080 says where
+          api-key add NAME       make a key for a machine; the last line printed is the key
+          api-key list           list the keys: number, name, made, revoked
+          api-key revoke NAME    end every key of that name
+          migrate                bring the database to the schema of this program
+
+        Settings: MeltShop:DataFolder, MeltShop:Database (sqlite or postgres), ConnectionStrings:MeltShop, MeltShop:OwnerConnection.
+        """;
+
+    /// <summary>True where the first argument is a word and not a setting.</summary>
+    public static bool HoldsCommand(string[] args) => args.Length > 0 && !args[0].StartsWith('-');
+
+    /// <summary>Runs the command that the words before the first setting name.</summary>
+    /// <returns>The exit code: 0 done, 1 failed, 2 not understood.</returns>
+    public static async Task<int> RunAsync(string[] args)
+    {
+        var words = args.TakeWhile(argument => !argument.StartsWith('-')).ToArray();
+        Func<IServiceProvider, Task<int>>? command = words switch
+        {
+            ["api-key", "add", { Length: > 0 } name] => services => ApiKeyCommands.AddAsync(services, name),
+            ["api-key", "list"] => ApiKeyCommands.ListAsync,
+            ["api-key", "revoke", { Length: > 0 } name] => services => ApiKeyCommands.RevokeAsync(services, name),
+            ["migrate"] => MigrateAsync,
+            _ => null,
+        };
+        if (command is null) return await MisusedAsync(words);
+
+        try
+        {
+            await using var app = Build(args[words.Length..]);
+            return await command(app.Services);
+        }
+        catch (SettingsException fault)
+        {
+            await Console.Error.WriteLineAsync(fault.Message);
+            return Failed;
+        }
+        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException or System.Data.Common.DbException)
+        {
+            await Console.Error.WriteLineAsync($"The database cannot be used: {fault.Message}");
+            return Failed;
+        }
+    }
+
+    private static async Task<int> MigrateAsync(IServiceProvider services)
+    {
+        await services.GetRequiredService<DatabasePreparation>().MigrateAsync(CancellationToken.None);
+        await Console.Error.WriteLineAsync("The database is up to date.");
+        return 0;
+    }
+
+    /// <summary>The same settings and services as when serving; nothing is started.</summary>
+    private static WebApplication Build(string[] settings)
+    {
+        var builder = WebApplication.CreateBuilder(settings);
+        builder.Services.Configure<ConsoleLoggerOptions>(options => options.LogToStandardErrorThreshold = LogLevel.Trace);
+        builder.AddMeltShop();
+        return builder.Build();
+    }
+
+    private static async Task<int> MisusedAsync(string[] words)
+    {
+        await Console.Error.WriteLineAsync($"Not understood: {string.Join(' ', words)}");
+        await Console.Error.WriteLineAsync();
+        await Console.Error.WriteLineAsync(Usage);
+        return Misused;
+    }
+}

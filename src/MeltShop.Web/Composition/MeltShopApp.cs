@@ -1,0 +1,53 @@
+using MeltShop.Records;
+using MeltShop.Web.Api;
+using MeltShop.Web.Api.Answering;
+using MeltShop.Web.Api.Description;
+using MeltShop.Web.Commands;
+using MeltShop.Web.SignIn;
+
+namespace MeltShop.Web.Composition;
+
+/// <summary>Puts the program together: what it needs, and what answers which request.</summary>
+internal static class MeltShopApp
+{
+    /// <summary>Everything that serving and commands need.</summary>
+    /// <exception cref="SettingsException">A setting is missing or makes no sense.</exception>
+    public static WebApplicationBuilder AddMeltShop(this WebApplicationBuilder builder)
+    {
+        var settings = ShopSettings.From(builder.Configuration);
+        builder.UseLoopbackUnlessTold();
+        builder.Services.AddSingleton(settings);
+        builder.Services.AddMeltShopRecords(settings.Records);
+        builder.Services.AddSingleton<DatabasePreparation>();
+        builder.Services.AddSingleton<StartMessage>();
+        builder.Services.AddSignIn();
+        builder.Services.AddMeltShopPages();
+        builder.Services.AddCalculationBounds();
+        builder.Services.AddApiDescription();
+        builder.Services.AddProblemDetails();
+        builder.Services.AddHealth();
+        return builder;
+    }
+
+    /// <summary>The pipeline. Whoever is not named by a rule is refused: <see cref="SignInServices"/> sets the fallback.</summary>
+    public static WebApplication UseMeltShop(this WebApplication app)
+    {
+        app.UseExceptionHandler(new ExceptionHandlerOptions
+        {
+            // A request that the server itself could not read is the caller's fault, not ours.
+            StatusCodeSelector = fault => fault is BadHttpRequestException refused ? refused.StatusCode : StatusCodes.Status500InternalServerError,
+        });
+        app.UseSecurityHeaders();
+        app.UseRateLimiter();
+        app.UseRequestTimeouts();
+        app.UseAuthentication();
+        app.UseAuthorization();
+        app.UseActingPerson();
+        app.MapHealth();
+        app.MapOpenApi().AllowAnonymous();
+        app.MapCalculations();
+        app.MapSignIn();
+        app.MapMeltShopPages();
+        return app;
+    }
+}

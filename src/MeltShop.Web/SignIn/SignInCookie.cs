@@ -1,0 +1,49 @@
+using System.Security.Claims;
+using MeltShop.Web.Api.Answering;
+using Microsoft.AspNetCore.Authentication;
+using Microsoft.AspNetCore.Authentication.Cookies;
+using Microsoft.AspNetCore.Identity;
+
+namespace MeltShop.Web.SignIn;
+
+/// <summary>The cookie of a signed-in person.</summary>
+internal static class SignInCookie
+{
+    private static readonly PathString Api = "/api";
+
+    public static void Configure(CookieAuthenticationOptions options)
+    {
+        options.Cookie.Name = "meltshop-person";
+        options.Cookie.HttpOnly = true;
+        options.Cookie.SameSite = SameSiteMode.Lax;
+        // A first start is plain http on this machine; behind a proxy with TLS the cookie is secure by itself.
+        options.Cookie.SecurePolicy = CookieSecurePolicy.SameAsRequest;
+        options.LoginPath = SignInPaths.Page;
+        options.LogoutPath = SignInPaths.Leave;
+        options.AccessDeniedPath = SignInPaths.Page;
+        options.ReturnUrlParameter = SignInPaths.ReturnTo;
+        // One shift and its hand-over.
+        options.ExpireTimeSpan = TimeSpan.FromHours(12);
+        options.SlidingExpiration = true;
+        options.Events.OnValidatePrincipal = SecurityStampValidator.ValidatePrincipalAsync;
+        options.Events.OnRedirectToLogin = context => Redirect(context, StatusCodes.Status401Unauthorized, "You are not signed in.");
+        options.Events.OnRedirectToAccessDenied = context => Redirect(context, StatusCodes.Status403Forbidden, "You may not do that.");
+    }
+
+    /// <summary>A new cookie after a check of the security stamp keeps the station, which no database knows.</summary>
+    public static Task KeepStationAsync(SecurityStampRefreshingPrincipalContext context)
+    {
+        if (context.CurrentPrincipal?.FindFirstValue(PersonClaims.Station) is { } station)
+            context.NewPrincipal?.Identities.First().AddClaim(new(PersonClaims.Station, station));
+        return Task.CompletedTask;
+    }
+
+    /// <summary>A browser goes to the sign-in page; a script gets an answer that it can read.</summary>
+    private static Task Redirect(RedirectContext<CookieAuthenticationOptions> context, int status, string title)
+    {
+        if (context.Request.Path.StartsWithSegments(Api))
+            return ProblemAnswers.Refuse(status, title, "Sign in, and send the cookie.").ExecuteAsync(context.HttpContext);
+        context.Response.Redirect(context.RedirectUri);
+        return Task.CompletedTask;
+    }
+}

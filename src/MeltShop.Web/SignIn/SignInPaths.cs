@@ -1,0 +1,16 @@
+namespace MeltShop.Web.SignIn;
+
+/// <summary>The addresses of signing in and out.</summary>
+internal static class SignInPaths
+{
+    public const string Page = "/sign-in";
+    public const string Enter = "/sign-in/enter";
+    public const string Leave = "/sign-out";
+    public const string FirstAdministrator = "/first-administrator";
+    public const string AddFirstAdministrator = "/first-administrator/add";
+    public const string ReturnTo = "returnTo";
+
+    /// <summary>An address of this app to go on to; the first page for anything else, so that a link cannot send people away.</summary>
+    public static string Local(string? address) =>
+        address is ['/', not ('/' or '\\'), ..] && Uri.IsWellFormedUriString(address, UriKind.Relative) ? address : "/";
+}
