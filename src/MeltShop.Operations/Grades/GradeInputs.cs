@@ -1,0 +1,87 @@
+using MeltShop.Metallurgy.Elements;
+using MeltShop.Operations.Checking;
+using MeltShop.Records.Grades;
+
+namespace MeltShop.Operations.Grades;
+
+/// <summary>Least, aim and most of one quantity at one stage, percentage points.</summary>
+/// <param name="Quantity">An element symbol or <c>CE</c>.</param>
+public sealed record GradeWindowInput(WindowStage Stage, string Quantity, double? Least, double? Aim, double? Most, double Margin = 0);
+
+/// <summary>How iron of the grade is treated and inoculated unless a ladle says otherwise; see <see cref="GradeRecipe"/>.</summary>
+public sealed record GradeRecipeInput(
+    double? TargetMgPercent,
+    double? MgFloorPercent,
+    double? SulphurLeftPercent,
+    string? TreatmentAlloyCode,
+    string? InoculantCode,
+    double? InoculantRatePercent,
+    double? MinutesToLastMould);
+
+internal static class GradeInputs
+{
+    /// <summary>The derived quantity that a grade may limit beside the elements.</summary>
+    public const string CarbonEquivalent = "CE";
+
+    public static void Check(this FieldCheck fields, string path, GradeWindowInput window)
+    {
+        fields.Choice($"{path}.stage", window.Stage);
+        if (window.Quantity != CarbonEquivalent && (!Element.TryParse(window.Quantity, out var element) || element == Element.Fe))
+        {
+            fields.Add($"{path}.quantity", "quantity.unknown", window.Quantity);
+        }
+
+        fields.Percent($"{path}.least", window.Least);
+        fields.Percent($"{path}.aim", window.Aim);
+        fields.Percent($"{path}.most", window.Most);
+        fields.NotNegative($"{path}.margin", window.Margin);
+        if (window is { Least: null, Aim: null, Most: null }) fields.Add(path, "window.empty");
+        if (window.Least > window.Most) fields.Add($"{path}.least", "window.crossed", window.Least, window.Most!);
+        if (window.Aim < window.Least || window.Aim > window.Most) fields.Add($"{path}.aim", "window.aimOutside", window.Aim);
+        if (window.Most - window.Least < 2 * window.Margin) fields.Add($"{path}.margin", "window.marginTooWide", window.Margin);
+    }
+
+    public static void Check(this FieldCheck fields, string path, GradeRecipeInput recipe, IronFamily family)
+    {
+        fields.Percent($"{path}.targetMgPercent", recipe.TargetMgPercent);
+        fields.Percent($"{path}.mgFloorPercent", recipe.MgFloorPercent);
+        fields.Percent($"{path}.sulphurLeftPercent", recipe.SulphurLeftPercent);
+        fields.Percent($"{path}.inoculantRatePercent", recipe.InoculantRatePercent);
+        if (recipe.MinutesToLastMould is { } minutes) fields.NotNegative($"{path}.minutesToLastMould", minutes);
+        if (recipe.TargetMgPercent < recipe.MgFloorPercent)
+        {
+            fields.Add($"{path}.targetMgPercent", "magnesium.targetBelowFloor", recipe.TargetMgPercent, recipe.MgFloorPercent!);
+        }
+
+        if (family == IronFamily.Ductile)
+        {
+            if (recipe.TargetMgPercent is null) fields.Add($"{path}.targetMgPercent", "magnesium.missing");
+            if (recipe.MgFloorPercent is null) fields.Add($"{path}.mgFloorPercent", "magnesium.missing");
+            if (recipe.SulphurLeftPercent is null) fields.Add($"{path}.sulphurLeftPercent", "sulphur.missing");
+        }
+
+        if (family == IronFamily.Grey && recipe.TargetMgPercent is not null) fields.Add($"{path}.targetMgPercent", "magnesium.inGreyIron");
+    }
+
+    public static GradeWindow Row(this GradeWindowInput window, long gradeId = 0) => new()
+    {
+        GradeId = gradeId,
+        Stage = window.Stage,
+        Quantity = window.Quantity,
+        Least = window.Least,
+        Aim = window.Aim,
+        Most = window.Most,
+        Margin = window.Margin,
+    };
+
+    public static GradeRecipe Row(this GradeRecipeInput recipe) => new()
+    {
+        TargetMgPercent = recipe.TargetMgPercent,
+        MgFloorPercent = recipe.MgFloorPercent,
+        SulphurLeftPercent = recipe.SulphurLeftPercent,
+        TreatmentAlloyCode = recipe.TreatmentAlloyCode,
+        InoculantCode = recipe.InoculantCode,
+        InoculantRatePercent = recipe.InoculantRatePercent,
+        MinutesToLastMould = recipe.MinutesToLastMould,
+    };
+}

@@ -1,0 +1,54 @@
+using MeltShop.Metallurgy;
+using MeltShop.Operations.Checking;
+using MeltShop.Records.Writing;
+
+namespace MeltShop.Operations;
+
+/// <summary>
+/// One thing that a person does. Who may do it and what is wrong with its fields are checked here, before anything is written;
+/// then all of it is written in one transaction with its entry and its trail row, or none of it.
+/// </summary>
+public abstract class Operation<TCommand, TResult>(Recorder recorder, TimeProvider time)
+    where TCommand : Command
+{
+    /// <summary>How far a station's clock may be ahead of ours.</summary>
+    public static readonly TimeSpan ClockTolerance = TimeSpan.FromMinutes(5);
+
+    /// <summary>The roles that may do it; never empty.</summary>
+    public abstract IReadOnlyList<string> Roles { get; }
+
+    /// <summary>Does it, once for each entry key; the second arrival gets the first result.</summary>
+    public async Task<Outcome<TResult>> Run(Acting acting, TCommand command, CancellationToken cancellation = default)
+    {
+        ArgumentNullException.ThrowIfNull(acting);
+        ArgumentNullException.ThrowIfNull(command);
+        var name = GetType().Name;
+        if (!acting.HoldsAny(Roles)) return Outcome<TResult>.Refused([new Finding("", "right.missing", string.Join(", ", Roles))]);
+
+        var fields = new FieldCheck();
+        if (command.EntryKey == Guid.Empty) fields.Add("entryKey", "entryKey.missing");
+        if (command.ObservedAt > time.GetUtcNow() + ClockTolerance) fields.Add("observedAt", "time.future", command.ObservedAt);
+        Check(command, fields);
+        if (fields.Findings.Count > 0) return Outcome<TResult>.Refused(fields.Findings);
+
+        var entry = new EntryStamp(command.EntryKey, name, acting.PersonId, acting.PersonName, acting.Station, command.ObservedAt, command);
+        var recorded = await recorder.Record<TResult>(
+            entry, (db, stamp, inner) => Write(new Writing(db, stamp, acting), command, inner), cancellation);
+        return recorded.Findings.Count > 0 ? Outcome<TResult>.Refused(recorded.Findings) : Outcome<TResult>.Of(recorded.Value!);
+    }
+
+    /// <summary>What can be said of the fields without looking into the records.</summary>
+    protected abstract void Check(TCommand command, FieldCheck fields);
+
+    /// <summary>A refusal for one reason.</summary>
+    protected static Written<TResult> Refuse(string path, string code, params object[] arguments) =>
+        Written<TResult>.Refused(new Finding(path, code, arguments));
+
+    /// <summary>A refusal because somebody else was faster.</summary>
+    protected static Written<TResult> Stale() => Refuse("version", "version.stale");
+
+    protected static Written<TResult> Done(TResult result, params ChangeNotice[] notices) => Written<TResult>.Of(result, notices);
+
+    /// <summary>Checks the state that the records are in and writes; after a refusal nothing of it stays.</summary>
+    protected abstract Task<Written<TResult>> Write(Writing writing, TCommand command, CancellationToken cancellation);
+}

@@ -1,0 +1,67 @@
+using MeltShop.Operations.Checking;
+using MeltShop.Records.People;
+using MeltShop.Records.Sites;
+using MeltShop.Records.Writing;
+using Microsoft.EntityFrameworkCore;
+
+namespace MeltShop.Operations.Sites;
+
+/// <summary>Takes a treatment ladle into the shop, with the figures that its pocket card needs.</summary>
+public sealed class AddLadle(Recorder recorder, TimeProvider time) : Operation<AddLadle.Command, long>(recorder, time)
+{
+    /// <param name="FillLimitKg">Greatest mass that leaves the freeboard which the reaction needs.</param>
+    /// <param name="PocketKg">What the pocket holds, alloy and cover.</param>
+    /// <param name="FiguresSource">Where the figures come from.</param>
+    public sealed record Command(
+        Guid EntryKey,
+        DateTimeOffset ObservedAt,
+        string Code,
+        string Name,
+        string Process,
+        double FillLimitKg,
+        double PocketKg,
+        double MgRecoveryPercent,
+        double? RecoveryTemperatureC,
+        double MgFadePercentPerMinute,
+        double HeatLossKPerMinute,
+        string FiguresSource) : Operations.Command(EntryKey, ObservedAt);
+
+    public override IReadOnlyList<string> Roles { get; } = [Role.Administrator, Role.Metallurgist];
+
+    protected override void Check(Command command, FieldCheck fields)
+    {
+        fields.Text("code", command.Code, 60);
+        fields.Text("name", command.Name);
+        fields.Text("process", command.Process, 60);
+        fields.Mass("fillLimitKg", command.FillLimitKg);
+        fields.MassOrZero("pocketKg", command.PocketKg);
+        fields.Percent("mgRecoveryPercent", command.MgRecoveryPercent);
+        if (command.MgRecoveryPercent == 0) fields.Add("mgRecoveryPercent", "yield.zero");
+        if (command.RecoveryTemperatureC is { } temperature) fields.Temperature("recoveryTemperatureC", temperature);
+        fields.Positive("mgFadePercentPerMinute", command.MgFadePercentPerMinute);
+        fields.NotNegative("heatLossKPerMinute", command.HeatLossKPerMinute);
+        fields.Text("figuresSource", command.FiguresSource, 2000);
+    }
+
+    protected override async Task<Written<long>> Write(Writing writing, Command command, CancellationToken cancellation)
+    {
+        if (await writing.Db.Ladles.AnyAsync(l => l.Code == command.Code, cancellation)) return Refuse("code", "code.taken", command.Code);
+
+        var ladle = new Ladle
+        {
+            Code = command.Code,
+            Name = command.Name,
+            Process = command.Process,
+            FillLimitKg = command.FillLimitKg,
+            PocketKg = command.PocketKg,
+            MgRecoveryPercent = command.MgRecoveryPercent,
+            RecoveryTemperatureC = command.RecoveryTemperatureC,
+            MgFadePercentPerMinute = command.MgFadePercentPerMinute,
+            HeatLossKPerMinute = command.HeatLossKPerMinute,
+            FiguresSource = command.FiguresSource,
+        };
+        writing.Db.Add(ladle);
+        await writing.Db.SaveChangesAsync(cancellation);
+        return Done(ladle.Id, new ChangeNotice(ChangeKind.Ladle, ladle.Id));
+    }
+}
