@@ -1,0 +1,70 @@
+using MeltShop.Charging;
+using MeltShop.Charging.Plans;
+using MeltShop.Charging.Problems;
+using MeltShop.Metallurgy;
+using MeltShop.Operations.Checking;
+using MeltShop.Operations.Storing;
+using MeltShop.Records.Heats;
+using MeltShop.Records.Keeping;
+using MeltShop.Records.People;
+using MeltShop.Records.Reading.Charge;
+using MeltShop.Records.Writing;
+
+namespace MeltShop.Operations.Charging;
+
+/// <summary>
+/// Keeps a charge plan with all that it used. It is solved here, whatever a page showed before; a plan that does not meet its
+/// limits is refused, and the findings name those that clash.
+/// </summary>
+public sealed class PlanCharge(Recorder recorder, TimeProvider time) : Operation<PlanCharge.Command, PlanCharge.Result>(recorder, time)
+{
+    public sealed record Command(Guid EntryKey, DateTimeOffset ObservedAt, ChargeChoice Choice) : Operations.Command(EntryKey, ObservedAt);
+
+    public sealed record Result(long PlanId);
+
+    public override IReadOnlyList<string> Roles { get; } = [Role.Melter, Role.Metallurgist, Role.Supervisor];
+
+    protected override void Check(Command command, FieldCheck fields) => fields.Check(command.Choice);
+
+    protected override async Task<Written<Result>> Write(Writing writing, Command command, CancellationToken cancellation)
+    {
+        var choice = command.Choice;
+        var data = await ChargePage.Load(writing.Db, cancellation);
+        var (problem, findings) = ChargeQuestion.Build(data, choice);
+        if (problem is null) return Written<Result>.Refused(findings);
+
+        var answer = ChargeOptimiser.Plan(problem, cancellation);
+        if (answer.Lines.Count == 0 && answer.Status != PlanStatus.Optimal) return Written<Result>.Refused([.. Clashes(answer)]);
+
+        var plan = Plan(writing.Stamp, choice, data, problem, answer);
+        writing.Db.Add(plan);
+        await writing.Db.SaveChangesAsync(cancellation);
+        return Done(new Result(plan.Id), new ChangeNotice(ChangeKind.Plan, plan.Id));
+    }
+
+    private static Plan Plan(Stamp stamp, ChargeChoice choice, ChargeView data, ChargeProblem problem, ChargePlan answer) => new()
+    {
+        EntryKey = stamp.EntryKey,
+        PersonId = stamp.PersonId,
+        ObservedAt = stamp.ObservedAt,
+        EnteredAt = stamp.EnteredAt,
+        FurnaceId = choice.FurnaceId,
+        GradeId = choice.GradeId,
+        MeltKg = problem.MeltKg,
+        Problem = StoredJson.Text(problem),
+        Answer = StoredJson.Text(answer),
+        Versions = FormulaVersions.ForCharge(data.Materials.Select(m => m.Analysis?.Id).OfType<long>()),
+        TotalCost = Money.Rounded((decimal)answer.TotalCost),
+    };
+
+    private static IEnumerable<Finding> Clashes(ChargePlan answer)
+    {
+        if (answer.Conflicts.Count == 0) yield return new Finding("meltKg", "plan.massInfeasible");
+        foreach (var clash in answer.Conflicts)
+        {
+            yield return clash.Bound is null
+                ? new Finding("meltKg", "plan.massInfeasible")
+                : new Finding($"limits.{clash.Quantity}", "plan.infeasible", clash.Quantity, clash.Bound, clash.Limit ?? 0);
+        }
+    }
+}
