@@ -1,0 +1,80 @@
+using MeltShop.Operations.Checking;
+using MeltShop.Records.Heats;
+using MeltShop.Records.Laboratory;
+using MeltShop.Records.Ladles;
+using MeltShop.Records.People;
+using MeltShop.Records.Writing;
+
+namespace MeltShop.Operations.Laboratory;
+
+/// <summary>
+/// Records a coin with its burns, and the mean over them. The first bath sample turns a charging heat into a bath; a sample of the
+/// last metal says that the ladle is poured, and holds it. Answers the sample.
+/// </summary>
+public sealed class RecordSample(Recorder recorder, TimeProvider time) : Operation<RecordSample.Command, long>(recorder, time)
+{
+    /// <param name="ObservedAt">When the coin was taken.</param>
+    public sealed record Command(
+        Guid EntryKey,
+        DateTimeOffset ObservedAt,
+        long HeatId,
+        long? TreatedLadleId,
+        SampleKind Kind,
+        IReadOnlyList<IReadOnlyList<ReadingInput>> Burns,
+        string? CoinNumber = null,
+        string? Remarks = null) : Operations.Command(EntryKey, ObservedAt);
+
+    public override IReadOnlyList<string> Roles { get; } = [Role.Melter, Role.Metallurgist, Role.Supervisor, Role.Inspector];
+
+    protected override void Check(Command command, FieldCheck fields)
+    {
+        fields.Choice("kind", command.Kind);
+        fields.OptionalText("coinNumber", command.CoinNumber, 60);
+        fields.OptionalText("remarks", command.Remarks);
+        if (IsOfLadle(command.Kind) && command.TreatedLadleId is null) fields.Add("treatedLadleId", "sample.ladleMissing");
+        if (IsOfBath(command.Kind) && command.TreatedLadleId is not null) fields.Add("treatedLadleId", "sample.notOfLadle");
+        ReadingInputs.Check(command.Burns, fields);
+    }
+
+    protected override async Task<Written<long>> Write(Writing writing, Command command, CancellationToken cancellation)
+    {
+        var heat = await writing.Db.Heats.FindAsync([command.HeatId], cancellation);
+        if (heat is null) return Refuse("heatId", "heat.unknown");
+        var late = IsOfBath(command.Kind) && heat.ClosedAt < writing.Stamp.ObservedAt;
+        if (heat.State == HeatState.Cancelled || late) return Refuse("heatId", "state.wrong", heat.State.ToString());
+
+        var ladle = command.TreatedLadleId is { } id ? await writing.Db.TreatedLadles.FindAsync([id], cancellation) : null;
+        if (command.TreatedLadleId is not null && ladle?.HeatId != heat.Id) return Refuse("treatedLadleId", "ladle.unknown");
+        if (ladle?.State is TreatedLadleState.Prepared or TreatedLadleState.Abandoned)
+        {
+            return Refuse("treatedLadleId", "state.wrong", ladle.State.ToString());
+        }
+
+        var burns = ReadingInputs.Rows(command.Burns);
+        var sample = new Sample
+        {
+            EntryKey = writing.Stamp.EntryKey,
+            PersonId = writing.Stamp.PersonId,
+            ObservedAt = writing.Stamp.ObservedAt,
+            EnteredAt = writing.Stamp.EnteredAt,
+            HeatId = heat.Id,
+            TreatedLadleId = ladle?.Id,
+            Kind = command.Kind,
+            CoinNumber = command.CoinNumber,
+            Remarks = command.Remarks,
+            Burns = burns,
+            Means = SampleMeans.Of(burns),
+        };
+        writing.Db.Add(sample);
+        if (command.Kind == SampleKind.Bath && heat.State == HeatState.Charging) heat.State = HeatState.Bath;
+        if (command.Kind == SampleKind.LastMetal && ladle!.State == TreatedLadleState.Pouring) ladle.State = TreatedLadleState.Held;
+        await writing.Db.SaveChangesAsync(cancellation);
+
+        ChangeNotice[] notices = [new(ChangeKind.Sample, sample.Id), new(ChangeKind.Heat, heat.Id, heat.Version)];
+        return Done(sample.Id, ladle is null ? notices : [.. notices, new(ChangeKind.TreatedLadle, ladle.Id, ladle.Version)]);
+    }
+
+    private static bool IsOfLadle(SampleKind kind) => kind is SampleKind.AfterTreatment or SampleKind.LastMetal;
+
+    private static bool IsOfBath(SampleKind kind) => kind is SampleKind.Bath or SampleKind.AfterCorrection;
+}
