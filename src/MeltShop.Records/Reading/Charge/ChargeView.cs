@@ -28,10 +28,7 @@ public sealed record HeelView(
 /// <param name="Problem">JSON.</param>
 /// <param name="Answer">JSON.</param>
 public sealed record PlanView(
-    Origin Origin, long FurnaceId, long GradeId, double MeltKg, string Problem, string Answer, string Versions, decimal TotalCost,
-    IReadOnlyList<PlannedHeat> Heats)
-{
-    public long Id => Origin.FactId;
-}
+    long Id, long FurnaceId, long GradeId, double MeltKg, string Problem, string Answer, string Versions, decimal TotalCost, string Person,
+    DateTimeOffset ObservedAt, IReadOnlyList<PlannedHeat> Heats);
 
 public sealed record PlannedHeat(long Id, string Number, HeatState State);

@@ -1,0 +1,109 @@
+using MeltShop.Metallurgy;
+using MeltShop.Operations.Checking;
+using MeltShop.Operations.Laboratory;
+using MeltShop.Records.Laboratory;
+using MeltShop.Records.Ladles;
+using MeltShop.Records.People;
+using MeltShop.Records.Writing;
+using Microsoft.EntityFrameworkCore;
+
+namespace MeltShop.Operations.Ladles;
+
+/// <summary>
+/// Holds, releases or scraps the castings of a treated ladle. Anybody at the furnace may hold. A release needs the last sample of the
+/// ladle's last metal: a prediction never releases. Out of its window only an inspector releases, with a reason. Answers the new version.
+/// </summary>
+public sealed class DecideCastings(Recorder recorder, TimeProvider time) : Operation<DecideCastings.Command, Guid>(recorder, time)
+{
+    /// <param name="SampleId">The last-metal sample that was seen; a release needs it.</param>
+    public sealed record Command(
+        Guid EntryKey, DateTimeOffset ObservedAt, long TreatedLadleId, Guid Version, CastingVerdict Verdict, long? SampleId, string? Reason)
+        : Operations.Command(EntryKey, ObservedAt);
+
+    public override IReadOnlyList<string> Roles { get; } = [Role.Melter, Role.Metallurgist, Role.Supervisor, Role.Inspector];
+
+    private static readonly IReadOnlyList<string> ReleaseRoles = [Role.Metallurgist, Role.Inspector];
+
+    private static readonly IReadOnlyList<string> AgainstWindowRoles = [Role.Inspector];
+
+    protected override void Check(Command command, FieldCheck fields)
+    {
+        fields.Choice("verdict", command.Verdict);
+        fields.OptionalText("reason", command.Reason, 500);
+        if (command.Verdict == CastingVerdict.Scrap) fields.Text("reason", command.Reason, 500);
+        if (command is { Verdict: CastingVerdict.Release, SampleId: null }) fields.Add("sampleId", "sample.lastMetalMissing");
+    }
+
+    protected override async Task<Written<Guid>> Write(Writing writing, Command command, CancellationToken cancellation)
+    {
+        var db = writing.Db;
+        var treated = await db.TreatedLadles.FindAsync([command.TreatedLadleId], cancellation);
+        if (treated is null) return Refuse("treatedLadleId", "ladle.unknown");
+        if (treated.Version != command.Version) return Stale();
+        if (command.Verdict != CastingVerdict.Hold && !writing.Acting.HoldsAny(ReleaseRoles))
+        {
+            return Refuse("", "right.missing", string.Join(", ", ReleaseRoles));
+        }
+
+        var last = await db.CastingDecisions.AsNoTracking().Where(d => d.TreatedLadleId == treated.Id).OrderBy(d => d.Id).LastOrDefaultAsync(cancellation);
+        if (!MayBeDecided(treated.State, command.Verdict, last)) return Refuse("treatedLadleId", "state.wrong", treated.State.ToString());
+        if (last?.Verdict == CastingVerdict.Release && string.IsNullOrWhiteSpace(command.Reason)) return Refuse("reason", "text.missing");
+        if (command.SampleId is { } sampleId)
+        {
+            var findings = await Against(writing, treated, sampleId, command, cancellation);
+            if (findings.Count > 0) return Written<Guid>.Refused(findings);
+        }
+
+        db.Add(new CastingDecision
+        {
+            EntryKey = writing.Stamp.EntryKey,
+            PersonId = writing.Stamp.PersonId,
+            ObservedAt = writing.Stamp.ObservedAt,
+            EnteredAt = writing.Stamp.EnteredAt,
+            Reason = command.Reason,
+            TreatedLadleId = treated.Id,
+            Verdict = command.Verdict,
+            SampleId = command.SampleId,
+        });
+        treated.State = command.Verdict == CastingVerdict.Release ? TreatedLadleState.Released : TreatedLadleState.Held;
+        db.Expect(treated, command.Version);
+        await db.SaveChangesAsync(cancellation);
+        return Done(
+            treated.Version,
+            new ChangeNotice(ChangeKind.TreatedLadle, treated.Id, treated.Version),
+            new ChangeNotice(ChangeKind.Heat, treated.HeatId));
+    }
+
+    // What is scrap stays scrap; what was never tapped, or still reacts, has no castings to release.
+    private static bool MayBeDecided(TreatedLadleState state, CastingVerdict verdict, CastingDecision? last) =>
+        last?.Verdict != CastingVerdict.Scrap && state switch
+        {
+            TreatedLadleState.Pouring or TreatedLadleState.Held => true,
+            TreatedLadleState.Released => verdict != CastingVerdict.Release,
+            _ => false,
+        };
+
+    private static async Task<IReadOnlyList<Finding>> Against(
+        Writing writing, TreatedLadle treated, long sampleId, Command command, CancellationToken cancellation)
+    {
+        var sample = await writing.Db.Samples.AsNoTracking()
+            .Where(s => s.TreatedLadleId == treated.Id && s.Kind == SampleKind.LastMetal && s.Means.Count > 0)
+            .OrderByDescending(s => s.ObservedAt).ThenByDescending(s => s.Id)
+            .FirstOrDefaultAsync(cancellation);
+        if (sample?.Id != sampleId) return [new Finding("sampleId", sample is null ? "sample.lastMetalMissing" : "sample.notTheLast")];
+        if (command.Verdict != CastingVerdict.Release) return [];
+
+        var verdicts = await PouredIron.Verdicts(writing.Db, treated, sample, cancellation);
+        var outside = verdicts.Where(v => v.Standing != WindowStanding.Inside).Select(Finding).ToList();
+        if (outside.Count == 0) return [];
+        if (!writing.Acting.HoldsAny(AgainstWindowRoles)) return [.. outside, new Finding("", "right.missing", string.Join(", ", AgainstWindowRoles))];
+        return string.IsNullOrWhiteSpace(command.Reason) ? [.. outside, new Finding("reason", "text.missing")] : [];
+    }
+
+    private static Finding Finding(WindowVerdict verdict) => verdict.Standing switch
+    {
+        WindowStanding.NotMeasured => new Finding("sampleId", "window.notMeasured", verdict.Quantity),
+        WindowStanding.UnderLeast => new Finding("sampleId", "window.underLeast", verdict.Quantity, verdict.Value!, verdict.Least!),
+        _ => new Finding("sampleId", "window.overMost", verdict.Quantity, verdict.Value!, verdict.Most!),
+    };
+}

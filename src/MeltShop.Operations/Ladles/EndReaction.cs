@@ -1,0 +1,39 @@
+using MeltShop.Operations.Checking;
+using MeltShop.Records.Ladles;
+using MeltShop.Records.People;
+using MeltShop.Records.Writing;
+using Microsoft.EntityFrameworkCore;
+
+namespace MeltShop.Operations.Ladles;
+
+/// <summary>The reaction in the ladle has ended, at the observed time: the clock of the magnesium starts. Answers the new version.</summary>
+public sealed class EndReaction(Recorder recorder, TimeProvider time) : Operation<EndReaction.Command, Guid>(recorder, time)
+{
+    public sealed record Command(Guid EntryKey, DateTimeOffset ObservedAt, long TreatedLadleId, Guid Version)
+        : Operations.Command(EntryKey, ObservedAt);
+
+    public override IReadOnlyList<string> Roles { get; } = [Role.Melter, Role.Metallurgist];
+
+    protected override void Check(Command command, FieldCheck fields)
+    {
+        // Nothing of it can be wrong before the records are asked.
+    }
+
+    protected override async Task<Written<Guid>> Write(Writing writing, Command command, CancellationToken cancellation)
+    {
+        var treated = await writing.Db.TreatedLadles.FindAsync([command.TreatedLadleId], cancellation);
+        if (treated is null) return Refuse("treatedLadleId", "ladle.unknown");
+        if (treated.Version != command.Version) return Stale();
+        if (treated.State != TreatedLadleState.Tapped) return Refuse("treatedLadleId", "state.wrong", treated.State.ToString());
+        var tappedAt = await writing.Db.Taps.Where(t => t.TreatedLadleId == treated.Id).MaxAsync(t => t.ObservedAt, cancellation);
+        if (writing.Stamp.ObservedAt < tappedAt) return Refuse("observedAt", "time.beforeTap", tappedAt);
+
+        treated.State = TreatedLadleState.Pouring;
+        treated.ReactionEndedAt = writing.Stamp.ObservedAt;
+        await writing.Db.SaveChangesAsync(cancellation);
+        return Done(
+            treated.Version,
+            new ChangeNotice(ChangeKind.TreatedLadle, treated.Id, treated.Version),
+            new ChangeNotice(ChangeKind.Heat, treated.HeatId));
+    }
+}

@@ -1,0 +1,68 @@
+using MeltShop.Metallurgy.Chain;
+using MeltShop.Metallurgy.Elements;
+using MeltShop.Metallurgy.Treatment;
+using MeltShop.Operations.Laboratory;
+using MeltShop.Operations.Storing;
+using MeltShop.Operations.Yard;
+using MeltShop.Records;
+using MeltShop.Records.Grades;
+using MeltShop.Records.Laboratory;
+using MeltShop.Records.Ladles;
+using Microsoft.EntityFrameworkCore;
+
+namespace MeltShop.Operations.Ladles;
+
+/// <summary>The iron in the moulds of a treated ladle, as far as it is known.</summary>
+public static class PouredIron
+{
+    /// <summary>
+    /// The last-metal sample with its carbon taken from the chain: a coin of treated iron often freezes grey, and the spark reads
+    /// its carbon wrong. Everything else is as measured.
+    /// </summary>
+    /// <param name="sampled">Mean of the last-metal sample.</param>
+    /// <param name="throughChain">The furnace sample through treatment and inoculation; null for grey iron, whose carbon counts as measured.</param>
+    public static Analysis Of(Analysis sampled, Metal? throughChain)
+    {
+        if (throughChain is null) return sampled;
+        var withoutCarbon = Analysis.Of(sampled.Where(p => p.Key != Element.C));
+        return throughChain.Elements.Contains(Element.C) ? withoutCarbon.With(Element.C, throughChain.Percent(Element.C)) : withoutCarbon;
+    }
+
+    /// <summary>The iron tapped, through the treatment and the inoculation of its card.</summary>
+    public static Metal ThroughChain(
+        TreatmentProblem problem, double alloyKg, double tappedKg, double? temperatureC, MaterialComposition inoculant, double inoculantKg) =>
+        Inoculation.After(PocketQuestion.AfterTap(problem, alloyKg, tappedKg, temperatureC).AtStart, inoculant, inoculantKg);
+
+    /// <summary>How a last-metal sample of a treated ladle stands to the poured windows of the heat's grade.</summary>
+    public static async Task<IReadOnlyList<WindowVerdict>> Verdicts(
+        RecordsContext db, TreatedLadle treated, Sample sample, CancellationToken cancellation)
+    {
+        var gradeId = await db.Heats.Where(h => h.Id == treated.HeatId).Select(h => h.GradeId).SingleAsync(cancellation);
+        var windows = await db.GradeWindows.AsNoTracking()
+            .Where(w => w.GradeId == gradeId && w.Stage == WindowStage.Poured).OrderBy(w => w.Id)
+            .ToListAsync(cancellation);
+        var means = await db.SampleMeans.AsNoTracking().Where(m => m.SampleId == sample.Id).ToListAsync(cancellation);
+        var sampled = Analysis.Of(means.Select(m => KeyValuePair.Create(m.Element, m.Percent)));
+        var card = await db.PocketCards.AsNoTracking().Where(c => c.TreatedLadleId == treated.Id).OrderBy(c => c.Id).LastAsync(cancellation);
+        if (card.MgFloorPercent is { } floor) Raise(windows, floor);
+        return WindowVerdict.Of(windows, Of(sampled, await ThroughChain(db, card, cancellation)));
+    }
+
+    private static async Task<Metal?> ThroughChain(RecordsContext db, PocketCard card, CancellationToken cancellation)
+    {
+        if (card.Problem is null) return null;
+        var tap = await db.Taps.AsNoTracking().Where(t => t.TreatedLadleId == card.TreatedLadleId).OrderBy(t => t.Id).LastAsync(cancellation);
+        var inoculant = await db.CompositionOf(card.InoculantMaterialId, cancellation);
+        var problem = StoredJson.Value<TreatmentProblem>(card.Problem);
+        return ThroughChain(
+            problem, card.AlloyKg!.Value, tap.Kg, tap.TemperatureC, inoculant!, card.InoculantKg * tap.Kg / card.PlannedKg);
+    }
+
+    // The card may ask for more magnesium than the grade does, never for less.
+    private static void Raise(List<GradeWindow> windows, double floor)
+    {
+        var magnesium = windows.Find(w => w.Quantity == Element.Mg.Symbol);
+        if (magnesium is null) windows.Add(new() { Stage = WindowStage.Poured, Quantity = Element.Mg.Symbol, Least = floor });
+        else magnesium.Least = Math.Max(magnesium.Least ?? 0, floor);
+    }
+}

@@ -1,0 +1,114 @@
+using MeltShop.Operations.Checking;
+using MeltShop.Operations.Heats;
+using MeltShop.Operations.Storing;
+using MeltShop.Operations.Yard;
+using MeltShop.Records.Heats;
+using MeltShop.Records.Ladles;
+using MeltShop.Records.People;
+using MeltShop.Records.Writing;
+using MeltShop.Records.Yard;
+using Microsoft.EntityFrameworkCore;
+
+namespace MeltShop.Operations.Ladles;
+
+/// <summary>
+/// Prepares a ladle before the tap: the pocket card says what goes in and when to stop. The alloy leaves the yard with it. A ladle
+/// that is filled anew has been poured out: what it poured before is held.
+/// </summary>
+public sealed class PreparePocket(Recorder recorder, TimeProvider time) : Operation<PreparePocket.Command, PreparePocket.Result>(recorder, time)
+{
+    /// <inheritdoc cref="PocketChoice"/>
+    public sealed record Command(
+        Guid EntryKey,
+        DateTimeOffset ObservedAt,
+        long HeatId,
+        long LadleId,
+        double PlannedKg,
+        double TemperatureC,
+        double? BaseSulphurPercent,
+        double? TargetMgPercent,
+        double? MgFloorPercent,
+        double? MinutesToLastMould,
+        long? AlloyMaterialId,
+        long InoculantMaterialId,
+        double InoculantRatePercent) : Operations.Command(EntryKey, ObservedAt)
+    {
+        internal PocketChoice Choice => new(
+            PlannedKg, TemperatureC, BaseSulphurPercent, TargetMgPercent, MgFloorPercent, MinutesToLastMould, InoculantRatePercent);
+    }
+
+    public sealed record Result(long TreatedLadleId);
+
+    public override IReadOnlyList<string> Roles { get; } = [Role.Melter, Role.Metallurgist];
+
+    protected override void Check(Command command, FieldCheck fields) => PocketQuestion.Check(fields, command.Choice);
+
+    protected override async Task<Written<Result>> Write(Writing writing, Command command, CancellationToken cancellation)
+    {
+        var db = writing.Db;
+        var heat = await db.Heats.FindAsync([command.HeatId], cancellation);
+        if (heat is null) return Refuse("heatId", "heat.unknown");
+        if (!heat.IsInFurnace()) return Refuse("heatId", "state.wrong", heat.State.ToString());
+        var ladle = await db.Ladles.FindAsync([command.LadleId], cancellation);
+        if (ladle is null) return Refuse("ladleId", "ladle.unknown");
+        var earlier = await db.TreatedLadles
+            .Where(l => l.LadleId == ladle.Id)
+            .Where(l => l.State == TreatedLadleState.Prepared || l.State == TreatedLadleState.Tapped || l.State == TreatedLadleState.Pouring)
+            .ToListAsync(cancellation);
+        if (earlier.Any(l => l.State != TreatedLadleState.Pouring)) return Refuse("ladleId", "ladle.busy");
+        if (!await db.Materials.AnyAsync(m => m.Id == command.InoculantMaterialId, cancellation))
+        {
+            return Refuse("inoculantMaterialId", "material.unknown");
+        }
+
+        var bath = await BathNow.Load(db, heat, cancellation);
+        if (bath is null) return Refuse("heatId", "heat.noBathSample");
+        var facts = await PocketFacts.Load(db, heat, ladle, bath, command.AlloyMaterialId, cancellation);
+        var (answer, findings) = PocketQuestion.Build(facts, command.Choice);
+        if (answer is null) return Written<Result>.Refused(findings);
+
+        foreach (var poured in earlier) poured.State = TreatedLadleState.Held;
+        var ordinal = await db.TreatedLadles.Where(l => l.HeatId == heat.Id).MaxAsync(l => (int?)l.Ordinal, cancellation) ?? 0;
+        var treated = new TreatedLadle { HeatId = heat.Id, LadleId = ladle.Id, Ordinal = ordinal + 1, State = TreatedLadleState.Prepared };
+        db.Add(treated);
+        await db.SaveChangesAsync(cancellation);
+
+        db.Add(Card(writing.Stamp, treated.Id, command, facts, answer));
+        if (answer.Treatment is { } treatment)
+        {
+            await writing.Book(facts.AlloyMaterialId!.Value, StockKind.Added, -treatment.AlloyKg, heat.Id, cancellation);
+        }
+
+        await db.SaveChangesAsync(cancellation);
+        return Done(
+            new Result(treated.Id),
+            [
+                new ChangeNotice(ChangeKind.TreatedLadle, treated.Id, treated.Version),
+                new ChangeNotice(ChangeKind.Heat, heat.Id, heat.Version),
+                .. earlier.Select(l => new ChangeNotice(ChangeKind.TreatedLadle, l.Id, l.Version)),
+            ]);
+    }
+
+    private static PocketCard Card(Stamp stamp, long treatedLadleId, Command command, PocketFacts facts, PocketAnswer answer) => new()
+    {
+        EntryKey = stamp.EntryKey,
+        PersonId = stamp.PersonId,
+        ObservedAt = stamp.ObservedAt,
+        EnteredAt = stamp.EnteredAt,
+        TreatedLadleId = treatedLadleId,
+        PlannedKg = command.PlannedKg,
+        TemperatureC = command.TemperatureC,
+        BaseSulphurPercent = answer.Problem?.BaseAnalysis[Metallurgy.Elements.Element.S],
+        TargetMgPercent = answer.Problem?.TargetMgPercent,
+        MgFloorPercent = answer.MgFloorPercent,
+        MinutesToLastMould = answer.Problem?.AtMinutes,
+        AlloyMaterialId = answer.Problem is null ? null : facts.AlloyMaterialId,
+        AlloyKg = answer.Treatment?.AlloyKg,
+        InoculantMaterialId = command.InoculantMaterialId,
+        InoculantKg = answer.InoculantKg,
+        StopWeightKg = answer.StopWeightKg,
+        Problem = answer.Problem is null ? null : StoredJson.Text(answer.Problem),
+        Answer = answer.Treatment is null ? null : StoredJson.Text(StoredTreatment.Of(answer.Treatment)),
+        Versions = FormulaVersions.ForPocket(facts.AlloyAnalysisId, facts.BathSampleId),
+    };
+}

@@ -1,0 +1,85 @@
+using MeltShop.Metallurgy.Treatment;
+using MeltShop.Operations.Checking;
+using MeltShop.Operations.Heats;
+using MeltShop.Operations.Storing;
+using MeltShop.Operations.Yard;
+using MeltShop.Records.Heats;
+using MeltShop.Records.Ladles;
+using MeltShop.Records.People;
+using MeltShop.Records.Writing;
+using MeltShop.Records.Yard;
+using Microsoft.EntityFrameworkCore;
+
+namespace MeltShop.Operations.Ladles;
+
+/// <summary>
+/// Records the mass that really went into a prepared ladle, more or less than planned. Residual magnesium, the minutes to its floor
+/// and the inoculant follow from it; the alloy in the pocket is what it is. Grey iron has no reaction: it pours at once.
+/// </summary>
+public sealed class RecordTap(Recorder recorder, TimeProvider time) : Operation<RecordTap.Command, RecordTap.Result>(recorder, time)
+{
+    public sealed record Command(Guid EntryKey, DateTimeOffset ObservedAt, long TreatedLadleId, Guid Version, double Kg, double? TemperatureC)
+        : Operations.Command(EntryKey, ObservedAt);
+
+    /// <param name="MgAfterTreatmentPercent">Predicted residual magnesium at the end of the reaction, %; null for grey iron.</param>
+    /// <param name="MinutesToFloor">From then until the floor; null where it never starts above it.</param>
+    /// <param name="InoculantKg">Inoculant for the mass really tapped, kg.</param>
+    /// <param name="Version">Version of the treated ladle afterwards.</param>
+    public sealed record Result(long TapId, double? MgAfterTreatmentPercent, double? MinutesToFloor, double InoculantKg, Guid Version);
+
+    public override IReadOnlyList<string> Roles { get; } = [Role.Melter, Role.Metallurgist];
+
+    protected override void Check(Command command, FieldCheck fields)
+    {
+        fields.Mass("kg", command.Kg);
+        if (command.TemperatureC is { } temperature) fields.Temperature("temperatureC", temperature);
+    }
+
+    protected override async Task<Written<Result>> Write(Writing writing, Command command, CancellationToken cancellation)
+    {
+        var db = writing.Db;
+        var treated = await db.TreatedLadles.FindAsync([command.TreatedLadleId], cancellation);
+        if (treated is null) return Refuse("treatedLadleId", "ladle.unknown");
+        if (treated.Version != command.Version) return Stale();
+        if (treated.State != TreatedLadleState.Prepared) return Refuse("treatedLadleId", "state.wrong", treated.State.ToString());
+        var heat = await db.Heats.SingleAsync(h => h.Id == treated.HeatId, cancellation);
+        var inFurnace = await db.InFurnace(heat.FurnaceId, cancellation);
+        if (command.Kg > inFurnace + FurnaceLedger.Uncertainty * await db.Handled(heat, cancellation))
+        {
+            return Refuse("kg", "furnace.short", inFurnace);
+        }
+
+        var card = await db.PocketCards.AsNoTracking().Where(c => c.TreatedLadleId == treated.Id).OrderBy(c => c.Id).LastAsync(cancellation);
+        var iron = card.Problem is { } problem
+            ? PocketQuestion.AfterTap(StoredJson.Value<TreatmentProblem>(problem), card.AlloyKg!.Value, command.Kg, command.TemperatureC)
+            : null;
+        var tap = Tap(writing.Stamp, treated, command, iron, card.MgFloorPercent);
+        db.Add(tap);
+        writing.Book(heat, FurnaceMetalKind.Tapped, -command.Kg);
+        var inoculantKg = card.InoculantKg * command.Kg / card.PlannedKg;
+        await writing.Book(card.InoculantMaterialId, StockKind.Added, -inoculantKg, heat.Id, cancellation);
+
+        treated.State = iron is null ? TreatedLadleState.Pouring : TreatedLadleState.Tapped;
+        heat.State = HeatState.Tapping;
+        await db.SaveChangesAsync(cancellation);
+        return Done(
+            new Result(tap.Id, tap.MgAfterTreatmentPercent, tap.MinutesToFloor, inoculantKg, treated.Version),
+            new ChangeNotice(ChangeKind.TreatedLadle, treated.Id, treated.Version),
+            new ChangeNotice(ChangeKind.Heat, heat.Id, heat.Version),
+            new ChangeNotice(ChangeKind.Furnace, heat.FurnaceId));
+    }
+
+    private static Tap Tap(Stamp stamp, TreatedLadle treated, Command command, TreatedIron? iron, double? floorPercent) => new()
+    {
+        EntryKey = stamp.EntryKey,
+        PersonId = stamp.PersonId,
+        ObservedAt = stamp.ObservedAt,
+        EnteredAt = stamp.EnteredAt,
+        TreatedLadleId = treated.Id,
+        HeatId = treated.HeatId,
+        Kg = command.Kg,
+        TemperatureC = command.TemperatureC,
+        MgAfterTreatmentPercent = iron?.MgPercent,
+        MinutesToFloor = iron is not null && iron.MgPercent > floorPercent ? iron.MinutesTo(floorPercent.Value) : null,
+    };
+}
