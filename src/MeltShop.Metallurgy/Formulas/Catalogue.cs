@@ -1,4 +1,5 @@
 using MeltShop.Metallurgy.Chain;
+using MeltShop.Metallurgy.Heat;
 using MeltShop.Metallurgy.Pouring;
 using MeltShop.Metallurgy.Quantities;
 using MeltShop.Metallurgy.Statistics;
@@ -20,11 +21,32 @@ public static class Catalogue
         PearliteFactor.Formula,
         PearliteFactor.FerriteFormula,
         TraceFactor.Formula,
+        LiquidusCalibration.Formula,
+        EutecticTemperature.GreyFormula,
+        EutecticTemperature.WhiteFormula,
+        WhiteCup.CarbonFormula,
+        WhiteCup.SiliconFormula,
+        CarbonSolubility.Formula,
+        CrucibleReaction.EquilibriumFormula,
+        CrucibleReaction.BoilingFormula,
+        CrucibleReaction.DriftFormula,
+        GreyStrength.NormalFormula,
+        GreyStrength.MaturityFormula,
+        HeatContent.Formula,
+        MeltingEnergy.EnergyFormula,
+        MeltingEnergy.MinutesFormula,
+        Holding.Formula,
+        AdditionHeat.Formula,
+        LadleLoss.Formula,
+        TemperatureBudget.Formula,
         Addition.Formula,
         SimpleAddition.Formula,
         TreatmentBalance.Formula,
         MagnesiumAddition.Formula,
         MagnesiumYield.Formula,
+        Fade.ExponentialFormula,
+        Fade.LinearFormula,
+        Inoculation.Formula,
         PouredMass.Formula,
         ReplicateBurns.Formula,
         Grubbs.Formula,

@@ -1,7 +1,7 @@
 namespace MeltShop.Metallurgy.Treatment;
 
 /// <summary>How residual magnesium falls with time after the reaction. Two models are in use; data of one ladle decide between them.</summary>
-public abstract record Fade
+public abstract partial record Fade
 {
     private Fade()
     {
