@@ -7,10 +7,23 @@ count() {
   echo "${number:-0}"
 }
 
-# failed_tests FILE: the names of the tests that did not pass, one a line.
+# failed_tests FILE: name, message and first steps of the trace of each test that did not pass.
 failed_tests() {
-  grep -oE '<test [^>]*result="(Fail|Skip|NotRun)"[^>]*>' "$1" 2>/dev/null \
-    | grep -oE ' name="[^"]*"' | sed -e 's/^ name="//' -e 's/"$//' -e 's/&quot;/"/g' -e 's/&lt;/</g' -e 's/&gt;/>/g' -e 's/&amp;/\&/g' || true
+  [ -s "$1" ] || return 0
+  awk '
+    function between(text, from, to,    start, rest) {
+      start = index(text, from)
+      if (!start) return ""
+      rest = substr(text, start + length(from))
+      return substr(rest, 1, index(rest, to) - 1)
+    }
+    BEGIN { RS = "<test " }
+    NR > 1 && /^[^>]*result="(Fail|Skip|NotRun)"/ {
+      print "FAILED  " between($0, "name=\"", "\"")
+      print "        " between($0, "<message>", "</message>")
+      count = split(between($0, "<stack-trace>", "</stack-trace>"), steps, "\n")
+      for (step = 1; step <= count && step <= 4; step++) print "     " steps[step]
+    }' "$1" | sed -e 's/\\&quot;/"/g' -e 's/\\"/"/g' -e 's/&quot;/"/g' -e 's/&lt;/</g' -e 's/&gt;/>/g' -e 's/&amp;/\&/g'
 }
 
 # report_results FOLDER PROJECT...: prints failures, a table and the closing line; fails when a test did.
@@ -30,9 +43,9 @@ report_results() {
     [ -z "$why" ] || bad=$((bad + 1))
     if [ "$bad" -gt 0 ]; then
       printf '\n== %s%s\n' "$name" "${why:+: $why}"
-      failed_tests "$folder/$name.xml" | sed 's/^/FAILED  /'
+      failed_tests "$folder/$name.xml"
       printf -- '-- end of TestResults/%s.log\n' "$name"
-      tail -n 80 "$folder/$name.log"
+      tail -n 40 "$folder/$name.log"
     fi
     passed=$((passed + good)) failed=$((failed + bad))
     table+=$(printf '%-36s %6s s %8s %8s' "$name" "$time" "$good" "$bad")$'\n'
