@@ -1,0 +1,50 @@
+using Microsoft.Playwright;
+
+namespace MeltShop.Browser.Tests.Running;
+
+/// <summary>One browser for the whole run; each test opens contexts of its own.</summary>
+public sealed class Chromium : IAsyncLifetime
+{
+    private IPlaywright? playwright;
+    private IBrowser? browser;
+
+    public async ValueTask InitializeAsync()
+    {
+        playwright = await Playwright.CreateAsync();
+        browser = await playwright.Chromium.LaunchAsync(new()
+        {
+            ExecutablePath = Environment.GetEnvironmentVariable("MELTSHOP_TEST_CHROMIUM") ?? "/usr/bin/chromium",
+            Args =
+            [
+                "--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking",
+                "--disable-component-update", "--disable-sync",
+            ],
+        });
+    }
+
+    public async ValueTask DisposeAsync()
+    {
+        if (browser is not null) await browser.DisposeAsync();
+        playwright?.Dispose();
+    }
+
+    /// <summary>A tablet held in a glove: 1180 × 820, touch.</summary>
+    public Task<IBrowserContext> TabletAsync(Uri address) => ContextAsync(address, 1180, 820, touch: true);
+
+    /// <summary>A desk: 1440 × 900, mouse and keyboard.</summary>
+    public Task<IBrowserContext> DeskAsync(Uri address) => ContextAsync(address, 1440, 900, touch: false);
+
+    private async Task<IBrowserContext> ContextAsync(Uri address, int width, int height, bool touch)
+    {
+        var context = await browser!.NewContextAsync(new()
+        {
+            BaseURL = address.ToString(),
+            ViewportSize = new() { Width = width, Height = height },
+            HasTouch = touch,
+            Locale = "en-GB",
+            TimezoneId = "Europe/Berlin",
+        });
+        context.SetDefaultTimeout(20_000);
+        return context;
+    }
+}

@@ -1,0 +1,97 @@
+using System.Diagnostics;
+using System.Net;
+using System.Net.Sockets;
+using System.Reflection;
+using System.Text;
+
+namespace MeltShop.Browser.Tests.Running;
+
+/// <summary>The program as a user starts it: a process with a data folder of its own, on loopback, with the demo foundry.</summary>
+public sealed class RunningApp : IAsyncDisposable
+{
+    private static readonly TimeSpan StartLimit = TimeSpan.FromSeconds(120);
+    private readonly string dataFolder = Directory.CreateTempSubdirectory("meltshop-browser-").FullName;
+    private readonly StringBuilder log = new();
+    private Process? process;
+
+    public Uri Address { get; } = new($"http://127.0.0.1:{FreePort()}");
+
+    /// <summary>What the program has printed, for the message of a failed test.</summary>
+    public string Log
+    {
+        get { lock (log) return log.ToString(); }
+    }
+
+    public async Task StartAsync()
+    {
+        var start = new ProcessStartInfo("dotnet", [Metadata("WebProgram"), "--urls", Address.ToString()])
+        {
+            WorkingDirectory = Metadata("WebFolder"),
+            RedirectStandardOutput = true,
+            RedirectStandardError = true,
+            Environment = { ["ASPNETCORE_ENVIRONMENT"] = "Development", ["MeltShop__DataFolder"] = dataFolder },
+        };
+        process = Process.Start(start) ?? throw new InvalidOperationException("The program did not start.");
+        process.OutputDataReceived += (_, line) => Keep(line.Data);
+        process.ErrorDataReceived += (_, line) => Keep(line.Data);
+        process.BeginOutputReadLine();
+        process.BeginErrorReadLine();
+        await WaitUntilReadyAsync(process);
+    }
+
+    /// <summary>Ends the process the hard way, as a power cut does; the data folder stays.</summary>
+    public async Task KillAsync()
+    {
+        if (process is null) return;
+        if (!process.HasExited) process.Kill(entireProcessTree: true);
+        await process.WaitForExitAsync();
+        process.Dispose();
+        process = null;
+    }
+
+    public async ValueTask DisposeAsync()
+    {
+        await KillAsync();
+        Directory.Delete(dataFolder, recursive: true);
+    }
+
+    private async Task WaitUntilReadyAsync(Process running)
+    {
+        using var client = new HttpClient();
+        using var limit = new CancellationTokenSource(StartLimit);
+        while (true)
+        {
+            if (running.HasExited) throw new InvalidOperationException($"The program ended with {running.ExitCode}:\n{Log}");
+            try
+            {
+                using var answer = await client.GetAsync(new Uri(Address, "/health/ready"), limit.Token);
+                if (answer.StatusCode == HttpStatusCode.OK) return;
+            }
+            catch (HttpRequestException)
+            {
+                // not listening yet
+            }
+            catch (OperationCanceledException)
+            {
+                throw new TimeoutException($"Not ready after {StartLimit.TotalSeconds:0} s:\n{Log}");
+            }
+
+            await Task.Delay(TimeSpan.FromMilliseconds(200), CancellationToken.None);
+        }
+    }
+
+    private void Keep(string? line)
+    {
+        lock (log) log.AppendLine(line);
+    }
+
+    private static int FreePort()
+    {
+        using var listener = new TcpListener(IPAddress.Loopback, 0);
+        listener.Start();
+        return ((IPEndPoint)listener.LocalEndpoint).Port;
+    }
+
+    private static string Metadata(string key) =>
+        typeof(RunningApp).Assembly.GetCustomAttributes<AssemblyMetadataAttribute>().Single(a => a.Key == key).Value!;
+}
