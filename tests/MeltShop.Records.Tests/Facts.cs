@@ -1,5 +1,7 @@
 using MeltShop.Metallurgy.Elements;
 using MeltShop.Records.Heats;
+using MeltShop.Records.Laboratory;
+using MeltShop.Records.Ladles;
 using MeltShop.Records.Writing;
 using MeltShop.Records.Yard;
 
@@ -27,4 +29,51 @@ public static class Facts
         FurnaceId = furnaceId, FromHeatId = from?.Id, Kg = kg,
         Percents = [.. percents.Select(p => new HeelPercent { Element = p.Element, Percent = p.Percent })],
     };
+
+    public static Weighing Weighing(this Stamp stamp, long heatId, long materialId, double kg, long? supersedes = null) => new()
+    {
+        EntryKey = stamp.EntryKey, PersonId = stamp.PersonId, ObservedAt = stamp.ObservedAt, EnteredAt = stamp.EnteredAt,
+        HeatId = heatId, MaterialId = materialId, Kg = kg, SupersedesId = supersedes, Reason = supersedes is null ? null : "digits swapped",
+    };
+
+    public static TemperatureReading Temperature(this Stamp stamp, long heatId, double celsius, long? treatedLadleId = null) => new()
+    {
+        EntryKey = stamp.EntryKey, PersonId = stamp.PersonId, ObservedAt = stamp.ObservedAt, EnteredAt = stamp.EnteredAt,
+        HeatId = heatId, TemperatureC = celsius, TreatedLadleId = treatedLadleId,
+    };
+
+    /// <summary>A sample with one burn for each carbon; the first reads magnesium below its limit of detection.</summary>
+    public static Sample Sample(this Stamp stamp, long heatId, long? treatedLadleId, SampleKind kind, params double[] carbon) => new()
+    {
+        EntryKey = stamp.EntryKey, PersonId = stamp.PersonId, ObservedAt = stamp.ObservedAt, EnteredAt = stamp.EnteredAt,
+        HeatId = heatId, TreatedLadleId = treatedLadleId, Kind = kind, CoinNumber = "17", Remarks = "für den Prüfer",
+        Burns = [.. carbon.Select((c, n) => new Burn { Ordinal = n + 1, Readings = Readings(c, n == 0) })],
+        Means = [new() { Element = Element.C, Percent = carbon.Average(), Count = carbon.Length }],
+    };
+
+    public static PocketCard Card(this Stamp stamp, long treatedLadleId, long inoculantId) => new()
+    {
+        EntryKey = stamp.EntryKey, PersonId = stamp.PersonId, ObservedAt = stamp.ObservedAt, EnteredAt = stamp.EnteredAt,
+        TreatedLadleId = treatedLadleId, PlannedKg = 1000, TemperatureC = 1480, TargetMgPercent = 0.045, InoculantMaterialId = inoculantId,
+        InoculantKg = 6, StopWeightKg = 1075, Versions = "{}",
+    };
+
+    public static Tap Tap(this Stamp stamp, long treatedLadleId, long heatId, double kg) => new()
+    {
+        EntryKey = stamp.EntryKey, PersonId = stamp.PersonId, ObservedAt = stamp.ObservedAt, EnteredAt = stamp.EnteredAt,
+        TreatedLadleId = treatedLadleId, HeatId = heatId, Kg = kg, MgAfterTreatmentPercent = 0.046, MinutesToFloor = 11.5,
+    };
+
+    public static CastingDecision Decision(this Stamp stamp, long treatedLadleId, CastingVerdict verdict, long? sampleId) => new()
+    {
+        EntryKey = stamp.EntryKey, PersonId = stamp.PersonId, ObservedAt = stamp.ObservedAt, EnteredAt = stamp.EnteredAt,
+        TreatedLadleId = treatedLadleId, Verdict = verdict, SampleId = sampleId, Reason = "magnesium below the floor",
+    };
+
+    private static List<Laboratory.Reading> Readings(double carbon, bool withMagnesium)
+    {
+        List<Laboratory.Reading> readings = [new() { Element = Element.C, Percent = carbon, InstrumentText = carbon.ToString("0.00", System.Globalization.CultureInfo.InvariantCulture) }];
+        if (withMagnesium) readings.Add(new() { Element = Element.Mg, Percent = 0.001, BelowDetection = true, InstrumentText = "<0.0010" });
+        return readings;
+    }
 }

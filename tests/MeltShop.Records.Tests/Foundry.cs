@@ -80,10 +80,4 @@ public sealed record Foundry(Database Database, Person Person, Site Site, Furnac
         Assert.Empty(recorded.Findings);
         return heat;
     }
-
-    public Weighing WeighingOf(Heat heat, Stamp stamp, double kg) => new()
-    {
-        EntryKey = stamp.EntryKey, PersonId = stamp.PersonId, ObservedAt = stamp.ObservedAt, EnteredAt = stamp.EnteredAt,
-        HeatId = heat.Id, MaterialId = Steel.Id, Kg = kg,
-    };
 }

@@ -1,5 +1,9 @@
 using MeltShop.Records.Reading.Charge;
+using MeltShop.Records.Reading.Floor;
 using MeltShop.Records.Reading.Grades;
+using MeltShop.Records.Reading.Heats;
+using MeltShop.Records.Reading.History;
+using MeltShop.Records.Reading.Ladles;
 using MeltShop.Records.Reading.Yard;
 using Microsoft.Extensions.DependencyInjection;
 
@@ -10,8 +14,12 @@ internal static class PageQueries
     /// <summary>One query class a page; none holds a connection between calls.</summary>
     public static void AddTo(IServiceCollection services)
     {
+        services.AddSingleton<FloorPage>();
         services.AddSingleton<YardPage>();
         services.AddSingleton<GradesPage>();
         services.AddSingleton<ChargePage>();
+        services.AddSingleton<HeatPage>();
+        services.AddSingleton<LadlePage>();
+        services.AddSingleton<HistoryPage>();
     }
 }

@@ -62,7 +62,7 @@ public abstract class ChargePageTests(Database database)
 
         var plan = await Page.Plan(heat.PlanId, Ct);
 
-        Assert.Equal((1234.56m, "Ida Anders", heat.Number), (plan!.TotalCost, plan.Person, Assert.Single(plan.Heats).Number));
+        Assert.Equal((1234.56m, "Ida Anders", heat.Number), (plan!.TotalCost, plan.Origin.Person, Assert.Single(plan.Heats).Number));
         Assert.Null(await Page.Plan(-1, Ct));
     }
 

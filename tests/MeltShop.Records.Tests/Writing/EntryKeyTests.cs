@@ -70,7 +70,7 @@ public abstract class EntryKeyTests(Database database)
 
         var refused = await database.Recorder.Record(entry, async (db, stamp, ct) =>
         {
-            db.Weighings.Add(foundry.WeighingOf(heat, stamp, 1));
+            db.Weighings.Add(stamp.Weighing(heat.Id, foundry.Steel.Id, 1));
             await db.SaveChangesAsync(ct);
             return Written<long>.Refused(new Metallurgy.Finding("kg", "mass.negative"));
         }, Ct);
@@ -99,7 +99,7 @@ public abstract class EntryKeyTests(Database database)
     private static Func<RecordsContext, Stamp, CancellationToken, Task<Written<long>>> WeighIn(Foundry foundry, Heat heat, double kg) =>
         async (db, stamp, ct) =>
         {
-            var weighing = foundry.WeighingOf(heat, stamp, kg);
+            var weighing = stamp.Weighing(heat.Id, foundry.Steel.Id, kg);
             db.Weighings.Add(weighing);
             await db.SaveChangesAsync(ct);
             return Written<long>.Of(weighing.Id, new ChangeNotice(ChangeKind.Heat, heat.Id));

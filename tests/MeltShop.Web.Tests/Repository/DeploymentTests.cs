@@ -1,4 +1,7 @@
 using System.Text.RegularExpressions;
+using MeltShop.Records;
+using MeltShop.Web.Composition;
+using Microsoft.Extensions.Configuration;
 
 namespace MeltShop.Web.Tests.Repository;
 
@@ -53,10 +56,31 @@ public partial class DeploymentTests
     [Fact]
     public void Owner_OfTheDatabase_IsUnknownToTheApp()
     {
-        var parts = Checkout.Read("deploy/make-secrets").Split("cat >");
-        var app = Assert.Single(parts, part => part.Contains("/app.env", StringComparison.Ordinal));
+        var settings = ShopSettings.From(Secrets("app.env"));
 
-        Assert.Contains("Username=meltshop_app;Password=$app", app, StringComparison.Ordinal);
-        Assert.DoesNotContain("owner", app, StringComparison.OrdinalIgnoreCase);
+        Assert.Equal(RecordsProvider.Postgres, settings.Records.Provider);
+        Assert.Contains("Username=meltshop_app;", settings.Records.ConnectionString, StringComparison.Ordinal);
+        Assert.Null(settings.Records.OwnerConnection);
+        Assert.False(settings.Demo);
+    }
+
+    [Fact]
+    public void Migration_OfTheContainers_RunsAsTheOwner()
+    {
+        var settings = ShopSettings.From(Secrets("migrate.env"));
+
+        Assert.Equal(RecordsProvider.Postgres, settings.Records.Provider);
+        Assert.Contains("Username=meltshop_owner;", settings.Records.OwnerConnection, StringComparison.Ordinal);
+    }
+
+    /// <summary>The settings that make-secrets writes into one of its files, read as the program reads its environment.</summary>
+    private static IConfiguration Secrets(string file)
+    {
+        var lines = Checkout.Lines("deploy/make-secrets")
+            .SkipWhile(line => !line.Contains($"/{file}\"", StringComparison.Ordinal)).Skip(1)
+            .TakeWhile(line => line != "END");
+        return new ConfigurationBuilder().AddInMemoryCollection(lines
+            .Select(line => line.Split('=', 2))
+            .Select(pair => KeyValuePair.Create(pair[0].Replace("__", ":", StringComparison.Ordinal), (string?)pair[1]))).Build();
     }
 }

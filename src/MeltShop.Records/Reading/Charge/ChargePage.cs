@@ -32,12 +32,6 @@ public sealed class ChargePage(IDbContextFactory<RecordsContext> contexts)
     public async Task<PlanView?> Plan(long id, CancellationToken ct = default)
     {
         await using var db = await contexts.CreateDbContextAsync(ct);
-        var plan = await db.Plans.AsNoTracking().SingleOrDefaultAsync(p => p.Id == id, ct);
-        if (plan is null) return null;
-        var person = await db.Users.Where(p => p.Id == plan.PersonId).Select(p => p.DisplayName).SingleAsync(ct);
-        var heats = await db.Heats.Where(h => h.PlanId == id).OrderBy(h => h.Id).Select(h => new PlannedHeat(h.Id, h.Number, h.State)).ToListAsync(ct);
-        return new(
-            plan.Id, plan.FurnaceId, plan.GradeId, plan.MeltKg, plan.Problem, plan.Answer, plan.Versions, plan.TotalCost, person,
-            plan.ObservedAt, heats);
+        return await PlanRows.Load(db, id, ct);
     }
 }

@@ -28,7 +28,10 @@ public sealed record HeelView(
 /// <param name="Problem">JSON.</param>
 /// <param name="Answer">JSON.</param>
 public sealed record PlanView(
-    long Id, long FurnaceId, long GradeId, double MeltKg, string Problem, string Answer, string Versions, decimal TotalCost, string Person,
-    DateTimeOffset ObservedAt, IReadOnlyList<PlannedHeat> Heats);
+    Origin Origin, long FurnaceId, long GradeId, double MeltKg, string Problem, string Answer, string Versions, decimal TotalCost,
+    IReadOnlyList<PlannedHeat> Heats)
+{
+    public long Id => Origin.FactId;
+}
 
 public sealed record PlannedHeat(long Id, string Number, HeatState State);

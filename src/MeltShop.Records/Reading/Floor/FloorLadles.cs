@@ -1,0 +1,42 @@
+using MeltShop.Records.Ladles;
+using Microsoft.EntityFrameworkCore;
+
+namespace MeltShop.Records.Reading.Floor;
+
+/// <summary>Reads the ladles that the floor shows: two statements a list.</summary>
+internal static class FloorLadles
+{
+    public const int Most = 50;
+
+    private static readonly IReadOnlyList<TreatedLadleState> Running =
+        [TreatedLadleState.Prepared, TreatedLadleState.Tapped, TreatedLadleState.Pouring];
+
+    public static Task<(IReadOnlyList<FloorLadle> Ladles, bool More)> Open(RecordsContext db, CancellationToken ct) =>
+        Load(db, db.TreatedLadles.Where(l => Running.Contains(l.State)).OrderBy(l => l.Id), ct);
+
+    public static Task<(IReadOnlyList<FloorLadle> Ladles, bool More)> Held(RecordsContext db, CancellationToken ct) =>
+        Load(db, db.TreatedLadles.Where(l => l.State == TreatedLadleState.Held).OrderByDescending(l => l.Id), ct);
+
+    private static async Task<(IReadOnlyList<FloorLadle> Ladles, bool More)> Load(
+        RecordsContext db, IOrderedQueryable<TreatedLadle> which, CancellationToken ct)
+    {
+        var rows = await which.Take(Most + 1).Select(l => new
+        {
+            l.Id, l.HeatId, l.Ordinal, l.State, l.ReactionEndedAt,
+            Ladle = db.Ladles.Single(x => x.Id == l.LadleId).Code,
+            HeatNumber = db.Heats.Single(h => h.Id == l.HeatId).Number,
+            Grade = db.Grades.Single(g => g.Id == db.Heats.Single(h => h.Id == l.HeatId).GradeId).Code,
+        }).ToListAsync(ct);
+        var ids = rows.Select(r => r.Id).ToList();
+        var taps = (await db.InForce<Tap>().AsNoTracking().Where(t => ids.Contains(t.TreatedLadleId)).ToListAsync(ct))
+            .GroupBy(t => t.TreatedLadleId).ToDictionary(g => g.Key, g => g.MaxBy(t => t.Id)!);
+        var ladles = rows.Take(Most).Select(r =>
+        {
+            var tap = taps.GetValueOrDefault(r.Id);
+            return new FloorLadle(
+                r.Id, r.HeatId, r.HeatNumber, r.Ordinal, r.Ladle, r.Grade, r.State, r.ReactionEndedAt, tap?.Kg, tap?.MgAfterTreatmentPercent,
+                tap?.MinutesToFloor);
+        });
+        return ([.. ladles], rows.Count > Most);
+    }
+}

@@ -1,0 +1,31 @@
+using MeltShop.Records.Heats;
+using MeltShop.Records.Ladles;
+using MeltShop.Records.Reading.Laboratory;
+
+namespace MeltShop.Records.Reading.Floor;
+
+/// <summary>What runs on the shop floor now.</summary>
+/// <param name="SiteName">Null before the site is set up.</param>
+/// <param name="TimeZone">IANA zone of the site.</param>
+/// <param name="OpenLadles">Prepared, tapped or pouring.</param>
+/// <param name="HeldLadles">Those whose castings may not go, the latest first.</param>
+/// <param name="More">True where there are more ladles than are shown.</param>
+public sealed record FloorView(
+    string? SiteName, string? TimeZone, IReadOnlyList<FloorFurnace> Furnaces, IReadOnlyList<FloorLadle> OpenLadles,
+    IReadOnlyList<FloorLadle> HeldLadles, bool More);
+
+/// <param name="LiquidKg">Sum of its metal ledger.</param>
+/// <param name="Heat">The heat in it, or null.</param>
+public sealed record FloorFurnace(long Id, string Code, string Name, double CapacityKg, double LiquidKg, FloorHeat? Heat);
+
+public sealed record FloorHeat(
+    long Id, string Number, string GradeCode, HeatState State, DateTimeOffset StartedAt, FloorTemperature? Temperature, SampleView? Sample);
+
+public sealed record FloorTemperature(double TemperatureC, DateTimeOffset ObservedAt);
+
+/// <param name="Kg">Really tapped; null before the tap.</param>
+/// <param name="MgAfterTreatmentPercent">Predicted at the end of the reaction.</param>
+/// <param name="MinutesToFloor">Minute after it at which the floor is reached.</param>
+public sealed record FloorLadle(
+    long Id, long HeatId, string HeatNumber, int Ordinal, string LadleCode, string GradeCode, TreatedLadleState State,
+    DateTimeOffset? ReactionEndedAt, double? Kg, double? MgAfterTreatmentPercent, double? MinutesToFloor);

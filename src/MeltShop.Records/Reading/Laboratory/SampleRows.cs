@@ -1,0 +1,31 @@
+using MeltShop.Records.Laboratory;
+using Microsoft.EntityFrameworkCore;
+
+namespace MeltShop.Records.Reading.Laboratory;
+
+/// <summary>Reads samples with burns, readings and means: four statements, however many there are.</summary>
+internal static class SampleRows
+{
+    public static async Task<IReadOnlyList<SampleView>> Load(RecordsContext db, IQueryable<Sample> which, CancellationToken ct)
+    {
+        var rows = await db.Rows(which.Include(s => s.Burns).ThenInclude(b => b.Readings).Include(s => s.Means), ct);
+        return [.. rows.Select(View)];
+    }
+
+    /// <summary>The last sample in force of some kinds in a heat, by the instant at which it was taken.</summary>
+    public static async Task<SampleView?> Last(RecordsContext db, long heatId, IReadOnlyList<SampleKind> kinds, CancellationToken ct)
+    {
+        var last = db.InForce<Sample>().Where(s => s.HeatId == heatId && kinds.Contains(s.Kind))
+            .OrderByDescending(s => s.ObservedAt).ThenByDescending(s => s.Id).Select(s => s.Id).Take(1);
+        return (await Load(db, db.Samples.Where(s => last.Contains(s.Id)), ct)).SingleOrDefault();
+    }
+
+    private static SampleView View(FactRow<Sample> row) => new(
+        row.Origin, row.Fact.HeatId, row.Fact.TreatedLadleId, row.Fact.Kind, row.Fact.CoinNumber, row.Fact.Remarks,
+        [.. row.Fact.Burns.OrderBy(b => b.Ordinal).Select(View)],
+        [.. row.Fact.Means.OrderBy(m => m.Element).Select(m => new MeanView(m.Element, m.Percent, m.Count))]);
+
+    private static BurnView View(Burn burn) => new(
+        burn.Ordinal, burn.SetAside, burn.SetAsideReason,
+        [.. burn.Readings.OrderBy(r => r.Element).Select(r => new ReadingView(r.Element, r.Percent, r.BelowDetection, r.InstrumentText))]);
+}

@@ -1,0 +1,30 @@
+using MeltShop.Metallurgy.Elements;
+using MeltShop.Records.Laboratory;
+
+namespace MeltShop.Records.Reading.Laboratory;
+
+/// <summary>A sample with its burns as they were read and the means over those that count.</summary>
+/// <param name="Means">In report order.</param>
+public sealed record SampleView(
+    Origin Origin, long HeatId, long? TreatedLadleId, SampleKind Kind, string? CoinNumber, string? Remarks,
+    IReadOnlyList<BurnView> Burns, IReadOnlyList<MeanView> Means)
+{
+    public long Id => Origin.FactId;
+
+    /// <summary>The means as an analysis: what was not measured is absent.</summary>
+    public Analysis Analysis() => Metallurgy.Elements.Analysis.Of(Means.Select(m => KeyValuePair.Create(m.Element, m.Percent)));
+
+    /// <summary>Mean of one element, or null where it was not measured.</summary>
+    public double? Mean(Element element) => Means.FirstOrDefault(m => m.Element == element)?.Percent;
+}
+
+/// <param name="Ordinal">From 1.</param>
+/// <param name="SetAside">Counts for no element, and stays visible.</param>
+public sealed record BurnView(int Ordinal, bool SetAside, string? SetAsideReason, IReadOnlyList<ReadingView> Readings);
+
+/// <param name="Percent">With <paramref name="BelowDetection"/> the limit of detection.</param>
+/// <param name="InstrumentText">What stood on the screen, letter by letter.</param>
+public sealed record ReadingView(Element Element, double Percent, bool BelowDetection, string InstrumentText);
+
+/// <param name="Count">Burns that count.</param>
+public sealed record MeanView(Element Element, double Percent, int Count);

@@ -1,0 +1,56 @@
+using MeltShop.Records.Laboratory;
+using MeltShop.Records.Reading.Grades;
+using MeltShop.Records.Reading.Heats;
+using MeltShop.Records.Reading.Laboratory;
+using MeltShop.Records.Reading.Yard;
+using MeltShop.Records.Yard;
+using Microsoft.EntityFrameworkCore;
+
+namespace MeltShop.Records.Reading.Ladles;
+
+/// <summary>A ladle before, during and after its treatment.</summary>
+public sealed class LadlePage(IDbContextFactory<RecordsContext> contexts)
+{
+    private static readonly IReadOnlyList<SampleKind> FromTheFurnace = [SampleKind.Bath, SampleKind.AfterCorrection];
+
+    /// <summary>A treated ladle, or null where there is none with this id.</summary>
+    public async Task<LadleView?> Load(long treatedLadleId, CancellationToken ct = default)
+    {
+        await using var db = await contexts.CreateDbContextAsync(ct);
+        var treated = (await TreatedLadleRows.Load(db, db.TreatedLadles.Where(l => l.Id == treatedLadleId), ct)).SingleOrDefault();
+        return treated is null ? null : await View(db, treated.HeatId, treated, ct);
+    }
+
+    /// <summary>What the next ladle of a heat is prepared from, or null where there is no such heat.</summary>
+    public async Task<LadleView?> Prepare(long heatId, CancellationToken ct = default)
+    {
+        await using var db = await contexts.CreateDbContextAsync(ct);
+        return await View(db, heatId, null, ct);
+    }
+
+    /// <summary>The same as it stands inside a transaction, for the operation that stores a card.</summary>
+    public static Task<LadleView?> Prepare(RecordsContext db, long heatId, CancellationToken ct)
+    {
+        ArgumentNullException.ThrowIfNull(db);
+        return View(db, heatId, null, ct);
+    }
+
+    private static async Task<LadleView?> View(RecordsContext db, long heatId, TreatedLadleView? treated, CancellationToken ct)
+    {
+        if (await HeatHeadView.Load(db, heatId, ct) is not { } head) return null;
+        var grade = (await GradeRows.Load(db.Grades.Where(g => g.Id == head.GradeId), ct)).Single();
+        var ladles = await db.Ladles.Where(l => l.IsActive).OrderBy(l => l.Code).Take(Facts.Most).Select(l => new LadleEquipment(
+            l.Id, l.Code, l.Name, l.Process, l.FillLimitKg, l.PocketKg, l.MgRecoveryPercent, l.RecoveryTemperatureC, l.MgFadePercentPerMinute,
+            l.HeatLossKPerMinute, l.FiguresSource)).ToListAsync(ct);
+        var additions = await MaterialRows.Load(
+            db, db.Materials.Where(m => m.IsActive && (m.Uses & (MaterialUses.Treatment | MaterialUses.Inoculation)) != 0).OrderBy(m => m.Code).Take(Facts.Most), ct);
+        var lastBath = await SampleRows.Last(db, heatId, FromTheFurnace, ct);
+        var samples = treated is null ? [] : await SampleRows.Load(db, db.Samples.Where(s => s.TreatedLadleId == treated.Id), ct);
+        var temperatures = await HeatPage.Temperatures(db, heatId, ct);
+        var last = await db.TreatedLadles.Where(l => l.HeatId == heatId).MaxAsync(l => (int?)l.Ordinal, ct);
+        return new(
+            head, grade, ladles, [.. additions.Where(m => m.Uses.HasFlag(MaterialUses.Treatment))],
+            [.. additions.Where(m => m.Uses.HasFlag(MaterialUses.Inoculation))], lastBath, treated, samples,
+            [.. temperatures.Where(t => t.TreatedLadleId == treated?.Id)], (last ?? 0) + 1);
+    }
+}

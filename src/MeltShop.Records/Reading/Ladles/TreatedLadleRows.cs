@@ -1,0 +1,50 @@
+using MeltShop.Records.Ladles;
+using Microsoft.EntityFrameworkCore;
+
+namespace MeltShop.Records.Reading.Ladles;
+
+/// <summary>Reads treated ladles with all that was recorded about them: five statements, however many there are.</summary>
+internal static class TreatedLadleRows
+{
+    public static async Task<IReadOnlyList<TreatedLadleView>> Load(RecordsContext db, IQueryable<TreatedLadle> which, CancellationToken ct)
+    {
+        var ladles = await (
+            from treated in which.AsNoTracking()
+            join ladle in db.Ladles on treated.LadleId equals ladle.Id
+            orderby treated.HeatId, treated.Ordinal
+            select new { Treated = treated, ladle.Code, ladle.Name }).Take(Facts.Most + 1).ToListAsync(ct);
+        var ids = ladles.Select(l => l.Treated.Id).ToList();
+        var cards = (await Cards(db, ids, ct)).ToLookup(c => c.LadleId, c => c.Card);
+        var taps = (await db.Rows(db.Taps.Where(t => ids.Contains(t.TreatedLadleId)), ct)).ToLookup(r => r.Fact.TreatedLadleId, View);
+        var decisions = (await db.Rows(db.CastingDecisions.Where(d => ids.Contains(d.TreatedLadleId)), ct))
+            .ToLookup(r => r.Fact.TreatedLadleId, r => new CastingDecisionView(r.Origin, r.Fact.Verdict, r.Fact.SampleId));
+        return
+        [
+            .. ladles.Select(l => new TreatedLadleView(
+                l.Treated.Id, l.Treated.Version, l.Treated.HeatId, l.Treated.Ordinal, l.Treated.LadleId, l.Code, l.Name, l.Treated.State,
+                l.Treated.ReactionEndedAt, [.. cards[l.Treated.Id]], [.. taps[l.Treated.Id]], [.. decisions[l.Treated.Id]])),
+        ];
+    }
+
+    private static TapView View(FactRow<Tap> row) => new(
+        row.Origin, row.Fact.Kg, row.Fact.TemperatureC, row.Fact.MgAfterTreatmentPercent, row.Fact.MinutesToFloor);
+
+    private static async Task<IEnumerable<(long LadleId, PocketCardView Card)>> Cards(RecordsContext db, List<long> ladleIds, CancellationToken ct)
+    {
+        var rows = await db.Rows(db.PocketCards.Where(c => ladleIds.Contains(c.TreatedLadleId)), ct);
+        var ids = rows.SelectMany(r => new[] { r.Fact.AlloyMaterialId, r.Fact.InoculantMaterialId }).OfType<long>().Distinct().ToList();
+        var materials = await db.Materials.Where(m => ids.Contains(m.Id)).ToDictionaryAsync(m => m.Id, m => (m.Code, m.Name), ct);
+        return rows.Select(r => (r.Fact.TreatedLadleId, View(r, materials)));
+    }
+
+    private static PocketCardView View(FactRow<PocketCard> row, Dictionary<long, (string Code, string Name)> materials)
+    {
+        var card = row.Fact;
+        (string Code, string Name)? alloy = card.AlloyMaterialId is { } id ? materials[id] : null;
+        var inoculant = materials[card.InoculantMaterialId];
+        return new(
+            row.Origin, card.PlannedKg, card.TemperatureC, card.BaseSulphurPercent, card.TargetMgPercent, card.MgFloorPercent,
+            card.MinutesToLastMould, card.AlloyMaterialId, alloy?.Code, alloy?.Name, card.AlloyKg, card.InoculantMaterialId, inoculant.Code,
+            inoculant.Name, card.InoculantKg, card.StopWeightKg, card.Problem, card.Answer, card.Versions);
+    }
+}

@@ -1,0 +1,30 @@
+using MeltShop.Records.Ladles;
+
+namespace MeltShop.Records.Reading.Ladles;
+
+/// <summary>One filling of a ladle with its cards, taps and decisions, corrected ones included.</summary>
+public sealed record TreatedLadleView(
+    long Id, Guid Version, long HeatId, int Ordinal, long LadleId, string LadleCode, string LadleName, TreatedLadleState State,
+    DateTimeOffset? ReactionEndedAt, IReadOnlyList<PocketCardView> Cards, IReadOnlyList<TapView> Taps, IReadOnlyList<CastingDecisionView> Decisions)
+{
+    /// <summary>The card in force.</summary>
+    public PocketCardView? Card => Cards.LastOrDefault(c => !c.Origin.IsCorrected);
+
+    /// <summary>The tap in force.</summary>
+    public TapView? Tap => Taps.LastOrDefault(t => !t.Origin.IsCorrected);
+
+    /// <summary>The last word about its castings.</summary>
+    public CastingDecisionView? Decision => Decisions.LastOrDefault(d => !d.Origin.IsCorrected);
+}
+
+/// <inheritdoc cref="PocketCard"/>
+public sealed record PocketCardView(
+    Origin Origin, double PlannedKg, double TemperatureC, double? BaseSulphurPercent, double? TargetMgPercent, double? MgFloorPercent,
+    double? MinutesToLastMould, long? AlloyMaterialId, string? AlloyCode, string? AlloyName, double? AlloyKg, long InoculantMaterialId,
+    string InoculantCode, string InoculantName, double InoculantKg, double StopWeightKg, string? Problem, string? Answer, string Versions);
+
+/// <inheritdoc cref="Tap"/>
+public sealed record TapView(Origin Origin, double Kg, double? TemperatureC, double? MgAfterTreatmentPercent, double? MinutesToFloor);
+
+/// <inheritdoc cref="CastingDecision"/>
+public sealed record CastingDecisionView(Origin Origin, CastingVerdict Verdict, long? SampleId);

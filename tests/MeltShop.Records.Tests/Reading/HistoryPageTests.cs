@@ -1,0 +1,119 @@
+using MeltShop.Records.Heats;
+using MeltShop.Records.Ladles;
+using MeltShop.Records.Reading.History;
+using MeltShop.Records.Tests.Databases;
+using Microsoft.EntityFrameworkCore;
+
+namespace MeltShop.Records.Tests.Reading;
+
+public abstract class HistoryPageTests(Database database)
+{
+    private static CancellationToken Ct => TestContext.Current.CancellationToken;
+
+    [Fact]
+    public async Task History_PageByPage_ShowsEachHeatOnceTheLatestFirst()
+    {
+        var foundry = await Foundry.Found(database);
+        await Heats(foundry, 3 * HistoryPage.PageSize + 7, n => foundry.Site.Id + n / 3); // three start in the same microsecond
+
+        var seen = new List<HistoryRow>();
+        HistoryPlace? place = null;
+        do
+        {
+            var page = await Page.Load(new(foundry.Grade.Id), place, Ct);
+            seen.AddRange(page.Rows);
+            place = page.Next;
+        }
+        while (place is not null);
+
+        Assert.Equal(3 * HistoryPage.PageSize + 7, seen.Select(r => r.Id).Distinct().Count());
+        Assert.Equal(seen.OrderByDescending(r => r.StartedAt).ThenByDescending(r => r.Id).Select(r => r.Id), seen.Select(r => r.Id));
+    }
+
+    [Fact]
+    public async Task History_Filters_FindWhatTheyName()
+    {
+        var story = await HeatStory.Tell(await Foundry.Found(database), HeatState.Closed);
+        var (heat, own) = (story.Heat, new HistoryFilter(story.Foundry.Grade.Id));
+
+        Assert.Single(await Found(own with { FurnaceId = heat.FurnaceId, State = HeatState.Closed, Verdict = CastingVerdict.Hold }));
+        Assert.Single(await Found(own with { Number = heat.Number[..^2].ToLowerInvariant() }));
+        Assert.Single(await Found(own with { From = heat.StartedAt, Before = heat.StartedAt.AddMicroseconds(1) }));
+        Assert.Empty(await Found(own with { State = HeatState.Cancelled }));
+        Assert.Empty(await Found(own with { Verdict = CastingVerdict.Release }));
+        Assert.Empty(await Found(own with { FurnaceId = -1 }));
+        Assert.Empty(await Found(own with { Number = "no such" }));
+        Assert.Empty(await Found(own with { Before = heat.StartedAt }));
+    }
+
+    [Fact]
+    public async Task History_Verdict_IsTheLastOne()
+    {
+        var story = await HeatStory.Tell(await Foundry.Found(database), HeatState.Closed);
+        await story.Foundry.Write("DecideCastings", (db, stamp) => db.CastingDecisions.Add(stamp.Decision(story.Ladle.Id, CastingVerdict.Release, story.LastMetal.Id)));
+
+        Assert.Single(await Found(new(story.Foundry.Grade.Id, Verdict: CastingVerdict.Release)));
+        Assert.Empty(await Found(new(story.Foundry.Grade.Id, Verdict: CastingVerdict.Hold)));
+        Assert.Equal(1, Assert.Single(await Found(new(story.Foundry.Grade.Id))).Ladles[TreatedLadleState.Held]);
+    }
+
+    [Fact]
+    public async Task History_OfThousands_ReadsAnIndexAndNoMore()
+    {
+        var foundry = await Foundry.Found(database);
+        await Heats(foundry, 4000, n => n);
+        var middle = new HistoryPlace(Start.AddMicroseconds(2000), long.MaxValue);
+
+        foreach (var filter in new HistoryFilter[] { new(), new(foundry.Grade.Id), new(FurnaceId: foundry.Furnace.Id), new(State: HeatState.Closed) })
+        {
+            var plan = await PlanOf(filter, middle);
+
+            Assert.Contains("IX_Heats_", plan, StringComparison.Ordinal);
+            Assert.Contains("StartedAt", plan, StringComparison.Ordinal);
+            Assert.DoesNotContain("OFFSET", plan, StringComparison.OrdinalIgnoreCase);
+            Assert.DoesNotContain("TEMP B-TREE", plan, StringComparison.Ordinal); // SQLite's word for sorting
+            Assert.DoesNotContain("Sort", plan, StringComparison.Ordinal);
+            Assert.DoesNotContain("Seq Scan on \"Heats\"", plan, StringComparison.Ordinal);
+            Assert.DoesNotMatch("SCAN h$", plan);
+        }
+    }
+
+    protected static DateTimeOffset Start { get; } = new(2025, 1, 1, 0, 0, 0, TimeSpan.Zero);
+
+    /// <summary>How the database would answer, in its own words.</summary>
+    protected abstract Task<string> PlanOf(HistoryFilter filter, HistoryPlace after);
+
+    protected string StatementOf(HistoryFilter filter, HistoryPlace after)
+    {
+        using var db = database.Open();
+        return HistoryQuery.Of(db, filter, after).Take(HistoryPage.PageSize + 1).ToQueryString();
+    }
+
+    private HistoryPage Page => new(database.Contexts);
+
+    private async Task<IReadOnlyList<HistoryRow>> Found(HistoryFilter filter) => (await Page.Load(filter, null, Ct)).Rows;
+
+    private async Task Heats(Foundry foundry, int count, Func<int, long> microsecond)
+    {
+        var first = await foundry.Heat();
+        await using var db = database.Open();
+        db.Heats.AddRange(Enumerable.Range(0, count - 1).Select(n => new Heat
+        {
+            Number = $"{foundry.Site.Code}-{n}", SiteId = foundry.Site.Id, FurnaceId = foundry.Furnace.Id, GradeId = foundry.Grade.Id,
+            PlanId = first.PlanId, State = HeatState.Closed, StartedAt = Start.AddMicroseconds(microsecond(n)), HeelKg = 0,
+        }));
+        await db.SaveChangesAsync(Ct);
+    }
+}
+
+public sealed class HistoryPageTestsOnSqlite(SqliteDatabase database) : HistoryPageTests(database), IClassFixture<SqliteDatabase>
+{
+    protected override Task<string> PlanOf(HistoryFilter filter, HistoryPlace after) =>
+        Plans.OfSqlite(database, StatementOf(filter, after));
+}
+
+public sealed class HistoryPageTestsOnPostgres(PostgresDatabase database) : HistoryPageTests(database), IClassFixture<PostgresDatabase>
+{
+    protected override Task<string> PlanOf(HistoryFilter filter, HistoryPlace after) =>
+        Plans.OfPostgres(database, StatementOf(filter, after));
+}
