@@ -1,4 +1,6 @@
 using MeltShop.Web.Components;
+using MeltShop.Web.Components.Fields;
+using MeltShop.Web.Components.Reading;
 using MeltShop.Web.Texts;
 using MudBlazor.Services;
 
@@ -13,6 +15,8 @@ public static class MeltShopPages
         services.AddRazorComponents().AddInteractiveServerComponents();
         services.AddCascadingAuthenticationState();
         services.AddMudServices();
+        services.AddSingleton<ShopSite>();
+        services.AddScoped<HandingIn>();
         return services;
     }
 

@@ -31,7 +31,9 @@ public sealed class EntryForm
         Add(new QuantityEntry(this, path, new NumberRange(least, most), isRequired, allowsBelow));
 
     /// <summary>A field for words.</summary>
-    public TextEntry Words(string path, bool isRequired = false) => Add(new TextEntry(this, path, isRequired, "text.missing"));
+    /// <param name="judge">The code of what is wrong with a text, or null.</param>
+    public TextEntry Words(string path, bool isRequired = false, Func<string, string?>? judge = null) =>
+        Add(new TextEntry(this, path, isRequired, "text.missing", judge));
 
     /// <summary>A field with a list to choose from.</summary>
     public TextEntry Choice(string path, bool isRequired = false) => Add(new TextEntry(this, path, isRequired, "choice.missing"));

@@ -8,9 +8,9 @@ public sealed partial class StateView
     [Parameter, EditorRequired]
     public ViewState State { get; set; }
 
-    /// <summary>When what is shown was read, in the site's time; null hides it.</summary>
+    /// <summary>When what is shown was read, as words; null hides it.</summary>
     [Parameter]
-    public DateTimeOffset? AsOf { get; set; }
+    public string? AsOf { get; set; }
 
     /// <summary>What to do when there is nothing yet.</summary>
     [Parameter]

@@ -1,0 +1,37 @@
+using System.Globalization;
+using MeltShop.Records;
+using Microsoft.EntityFrameworkCore;
+
+namespace MeltShop.Web.Components.Reading;
+
+/// <summary>What the pages need of the site: its currency, and its zone, in which they show instants, in the person's language.</summary>
+public sealed class ShopSite(IDbContextFactory<RecordsContext> contexts)
+{
+    private TimeZoneInfo? zone;
+
+    /// <summary>ISO 4217 code of the shop's one currency; empty before the site is set up.</summary>
+    public string Currency { get; private set; } = "";
+
+    /// <summary>Reads the site, once it is set up.</summary>
+    public async Task Load(CancellationToken ct)
+    {
+        if (zone is not null) return;
+        await using var db = await contexts.CreateDbContextAsync(ct);
+        if (await db.Sites.AsNoTracking().FirstOrDefaultAsync(ct) is not { } site) return;
+        (Currency, zone) = (site.Currency, TimeZoneInfo.FindSystemTimeZoneById(site.TimeZone));
+    }
+
+    /// <summary>Hours, minutes and seconds: for what changes while one looks at it.</summary>
+    public string Clock(DateTimeOffset instant) => Local(instant).ToString("HH:mm:ss", CultureInfo.CurrentCulture);
+
+    /// <summary>Hours and minutes.</summary>
+    public string Time(DateTimeOffset instant) => Local(instant).ToString("HH:mm", CultureInfo.CurrentCulture);
+
+    /// <summary>Day and time: for what stands in the records.</summary>
+    public string DayAndTime(DateTimeOffset instant) => Local(instant).ToString("d MMM yyyy HH:mm", CultureInfo.CurrentCulture);
+
+    /// <summary>The day.</summary>
+    public string Day(DateTimeOffset instant) => Local(instant).ToString("d MMM yyyy", CultureInfo.CurrentCulture);
+
+    private DateTimeOffset Local(DateTimeOffset instant) => TimeZoneInfo.ConvertTime(instant, zone ?? TimeZoneInfo.Utc);
+}

@@ -1,0 +1,38 @@
+using MeltShop.Metallurgy.Elements;
+using MeltShop.Operations.Yard;
+using MeltShop.Records.Reading.Yard;
+using MeltShop.Web.Components.Fields;
+
+namespace MeltShop.Web.Pages.Yard;
+
+/// <summary>One element of an analysis, as it is typed.</summary>
+internal sealed class AnalysisRow
+{
+    private readonly EntryForm form;
+
+    public AnalysisRow(EntryForm form, MaterialPercentView? standing)
+    {
+        this.form = form;
+        var path = "row" + Guid.NewGuid().ToString("N")[..6];
+        Symbol = form.Words($"{path}.element", isRequired: true, Judge).Showing(standing?.Element.Symbol);
+        Percent = form.Quantity($"{path}.percent", 0, 100, isRequired: true).Showing(standing?.Percent);
+        Spread = form.Quantity($"{path}.spread", 0, 100).Showing(standing?.Spread);
+        Recovery = form.Quantity($"{path}.recoveryPercent", 0, 100).Showing(standing?.RecoveryPercent);
+    }
+
+    public TextEntry Symbol { get; }
+    public QuantityEntry Percent { get; }
+    public QuantityEntry Spread { get; }
+    public QuantityEntry Recovery { get; }
+
+    public MaterialPercentInput Input() => new(Symbol.Value!, Percent.Needed, Spread.Value, Recovery.Value);
+
+    /// <summary>Takes the row out of its form.</summary>
+    public void Leave()
+    {
+        foreach (var field in new FieldEntry[] { Symbol, Percent, Spread, Recovery }) form.Remove(field);
+    }
+
+    private static string? Judge(string symbol) =>
+        !Element.TryParse(symbol, out var element) ? "element.unknown" : element == Element.Fe ? "analysis.iron" : null;
+}

@@ -1,0 +1,30 @@
+using MeltShop.Metallurgy.Elements;
+using MeltShop.Records.Reading.Yard;
+using MeltShop.Web.Components.Fields;
+using Microsoft.AspNetCore.Components;
+
+namespace MeltShop.Web.Pages.Yard;
+
+/// <summary>The materials by kind: elements that decide a charge in columns, the others in words.</summary>
+public sealed partial class YardTable
+{
+    private static readonly IReadOnlyList<Element> MainElements =
+        [Element.C, Element.Si, Element.Mn, Element.P, Element.S, Element.Cr, Element.Cu];
+
+    [Parameter, EditorRequired]
+    public IReadOnlyList<MaterialView> Materials { get; set; } = [];
+
+    [Parameter]
+    public string? Currency { get; set; }
+
+    /// <summary>The filter as it stands in the address, so that the way back leads to the same list.</summary>
+    [Parameter]
+    public string? Query { get; set; }
+
+    private static MaterialPercentView? Of(MaterialView material, Element element) =>
+        material.Analysis?.Percents.FirstOrDefault(percent => percent.Element == element);
+
+    private static string Others(MaterialView material) => string.Join(", ", (material.Analysis?.Percents ?? [])
+        .Where(percent => !MainElements.Contains(percent.Element))
+        .Select(percent => $"{percent.Element.Symbol} {NumberText.Show(percent.Percent)}"));
+}

@@ -1,0 +1,95 @@
+using System.Globalization;
+using System.Security.Claims;
+using Bunit;
+using Bunit.TestDoubles;
+using MeltShop.Operations;
+using MeltShop.Records;
+using MeltShop.Records.People;
+using MeltShop.Web.Components.Fields;
+using MeltShop.Web.Components.Reading;
+using MeltShop.Web.SignIn;
+using MeltShop.Web.Tests.Components;
+using Microsoft.EntityFrameworkCore;
+using Microsoft.Extensions.DependencyInjection;
+
+namespace MeltShop.Web.Tests.Pages;
+
+/// <summary>Draws pages over a real database with the real operations: what a page shows after a press is what was recorded.</summary>
+public abstract class ShopTest : ComponentTest, IAsyncLifetime
+{
+    private static readonly SemaphoreSlim Turn = new(1, 1);
+    private static byte[]? empty;
+
+    private readonly string file = Path.Combine(Path.GetTempPath(), $"meltshop-page-{Guid.NewGuid():N}.db");
+
+    private readonly BunitAuthorizationContext person;
+
+    protected ShopTest()
+    {
+        person = AddAuthorization();
+        Services.AddMeltShopRecords(new() { Provider = RecordsProvider.Sqlite, ConnectionString = $"Data Source={file};Pooling=False" });
+        Services.AddMeltShopOperations();
+        Services.AddScoped<ActingPerson>();
+        Services.AddScoped<HandingIn>();
+        Services.AddSingleton<ShopSite>();
+        SetRendererInfo(new Microsoft.AspNetCore.Components.RendererInfo("Server", true));
+    }
+
+    /// <summary>Does everything: what a test prepares, it prepares as this person.</summary>
+    protected static Acting Founder { get; } = new(1, "Test Founder", "test", Role.All);
+
+    /// <summary>Now, for commands.</summary>
+    protected DateTimeOffset Now => Services.GetRequiredService<TimeProvider>().GetUtcNow();
+
+    protected static CancellationToken Cancellation => Xunit.TestContext.Current.CancellationToken;
+
+    /// <summary>Takes an operation or a query.</summary>
+    protected TService The<TService>() where TService : notnull => Services.GetRequiredService<TService>();
+
+    /// <summary>Opens pages as somebody with these roles.</summary>
+    protected void SignIn(params string[] roles)
+    {
+        person.SetAuthorized(Founder.PersonName);
+        person.SetClaims([
+            new(PersonClaims.Id, Founder.PersonId.ToString(CultureInfo.InvariantCulture)), new(PersonClaims.Name, Founder.PersonName),
+            .. roles.Select(role => new Claim(PersonClaims.Role, role)),
+        ]);
+    }
+
+    public async ValueTask InitializeAsync()
+    {
+        await File.WriteAllBytesAsync(file, await Empty());
+        await using var db = await The<IDbContextFactory<RecordsContext>>().CreateDbContextAsync();
+        db.Users.Add(new Person { Id = Founder.PersonId, UserName = "founder", DisplayName = Founder.PersonName });
+        await db.SaveChangesAsync();
+        await Prepare();
+    }
+
+    /// <summary>What lies in the records before the page is opened.</summary>
+    protected abstract Task Prepare();
+
+    protected override void Dispose(bool disposing)
+    {
+        base.Dispose(disposing);
+        foreach (var part in Directory.EnumerateFiles(Path.GetTempPath(), Path.GetFileName(file) + "*")) File.Delete(part);
+    }
+
+    /// <summary>A migrated database without a row, made once.</summary>
+    private static async Task<byte[]> Empty()
+    {
+        await Turn.WaitAsync();
+        try
+        {
+            if (empty is not null) return empty;
+            var template = Path.Combine(Path.GetTempPath(), $"meltshop-template-{Guid.NewGuid():N}.db");
+            await RecordsDatabase.MigrateAsync(new() { Provider = RecordsProvider.Sqlite, ConnectionString = $"Data Source={template};Pooling=False" });
+            empty = await File.ReadAllBytesAsync(template);
+            foreach (var part in Directory.EnumerateFiles(Path.GetTempPath(), Path.GetFileName(template) + "*")) File.Delete(part);
+            return empty;
+        }
+        finally
+        {
+            Turn.Release();
+        }
+    }
+}

@@ -1,0 +1,117 @@
+using Bunit;
+using MeltShop.Operations.Yard;
+using MeltShop.Records.People;
+using MeltShop.Records.Reading.Yard;
+using MeltShop.Web.Pages.Yard;
+
+namespace MeltShop.Web.Tests.Pages.Yard;
+
+public sealed class MaterialDetailTests : YardTest
+{
+    [Fact]
+    public void Material_Opened_ShowsRecoveryScatterSourceAndCautions()
+    {
+        var page = Open(Role.Melter);
+
+        Assert.Contains("92", page.FindAll("[data-testid=analysis] tbody tr")[2].TextContent, StringComparison.Ordinal);
+        Assert.Contains("± 0.25", page.Markup, StringComparison.Ordinal);
+        Assert.Contains("Test figures", page.Markup, StringComparison.Ordinal);
+        Assert.Contains("explodes", page.Find("[data-testid=cautions]").TextContent, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Material_OpenedByAMelter_MayOnlyBookStock()
+    {
+        var page = Open(Role.Melter);
+
+        Assert.Equal(["Book stock"], page.FindAll("button").Select(button => button.TextContent));
+        Assert.Contains("metallurgist", page.Find("[data-testid=read-only]").TextContent, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("412.50")]
+    [InlineData("412,50")]
+    public async Task Price_TypedWithCommaOrPoint_IsSavedTheSame(string typed)
+    {
+        var page = OpenPriceForm();
+        page.Find("[data-field=pricePerTonne] input").Change(typed);
+        await page.Find("[data-testid=price-form]").SubmitAsync();
+        page.WaitForAssertion(() => Assert.Equal("412.50 EUR/t", page.Find("[data-testid=price]").TextContent));
+
+        Assert.Equal(412.50m, (await Plate()).PricePerTonne);
+    }
+
+    [Theory]
+    [InlineData("", "number.missing")]
+    [InlineData("three", "number.notANumber")]
+    [InlineData("1,250", "number.ambiguous")]
+    [InlineData("1 250", "number.thousands")]
+    [InlineData("12.345678", "money.decimals")]
+    public async Task Price_Wrong_IsToldAtTheFieldAndNothingIsSaved(string typed, string code)
+    {
+        var page = OpenPriceForm();
+        page.Find("[data-field=pricePerTonne] input").Change(typed);
+        await page.Find("[data-testid=price-form]").SubmitAsync();
+
+        Assert.Equal(code, page.Find("[data-field=pricePerTonne] .field-error").GetAttribute("data-code"));
+        Assert.Equal(typed, page.Find("[data-field=pricePerTonne] input").GetAttribute("value"));
+        Assert.Equal(330m, (await Plate()).PricePerTonne);
+    }
+
+    [Fact]
+    public async Task Price_ChangedBySomebodyElseMeanwhile_IsToldAndWhatWasTypedStays()
+    {
+        var page = OpenPriceForm();
+        await The<ChangePrice>().Run(Founder, new(Guid.NewGuid(), Now, PlateId, (await Plate()).Version, 350), Cancellation);
+        page.Find("[data-field=pricePerTonne] input").Change("360");
+        await page.Find("[data-testid=price-form]").SubmitAsync();
+
+        page.WaitForAssertion(() => Assert.Equal("version.stale", page.Find("[data-testid=findings] li").GetAttribute("data-code")));
+        Assert.Contains("350.00", page.Find(".now").TextContent, StringComparison.Ordinal);
+        Assert.Equal("360", page.Find("[data-field=pricePerTonne] input").GetAttribute("value"));
+        Assert.Equal(350m, (await Plate()).PricePerTonne);
+
+        await page.Find("[data-testid=price-form]").SubmitAsync();
+        page.WaitForAssertion(() => Assert.Equal("360.00 EUR/t", page.Find("[data-testid=price]").TextContent));
+    }
+
+    [Fact]
+    public async Task Material_ChangedBySomebodyElse_IsShownWithoutReload()
+    {
+        var page = Open(Role.Melter);
+        await The<ChangePrice>().Run(Founder, new(Guid.NewGuid(), Now, PlateId, (await Plate()).Version, 350), Cancellation);
+
+        page.WaitForAssertion(() => Assert.Equal("350.00 EUR/t", page.Find("[data-testid=price]").TextContent), TimeSpan.FromSeconds(5));
+    }
+
+    [Fact]
+    public async Task Stock_Delivered_IsAddedAndANegativeMassIsTold()
+    {
+        var page = Open(Role.Melter);
+        page.Find("button").Click();
+        page.Find("[data-field=kg] input").Change("-5");
+        await page.Find("[data-testid=stock-form]").SubmitAsync();
+        Assert.Equal("number.tooSmall", page.Find("[data-field=kg] .field-error").GetAttribute("data-code"));
+
+        page.Find("[data-field=kg] input").Change("12000");
+        await page.Find("[data-testid=stock-form]").SubmitAsync();
+        page.WaitForAssertion(() => Assert.Equal("12000 kg", page.Find("[data-testid=stock]").TextContent));
+    }
+
+    private IRenderedComponent<MaterialDetail> OpenPriceForm()
+    {
+        var page = Open(Role.Supervisor);
+        page.FindAll("button").Single(button => button.TextContent == "Change the price").Click();
+        return page;
+    }
+
+    private IRenderedComponent<MaterialDetail> Open(string role)
+    {
+        SignIn(role);
+        var page = Render<MaterialDetail>(parameters => parameters.Add(p => p.Id, PlateId));
+        page.WaitForState(() => page.FindAll("[data-state=ready]").Count > 0);
+        return page;
+    }
+
+    private async Task<MaterialView> Plate() => (await The<YardPage>().Material(PlateId, Cancellation))!;
+}
