@@ -28,10 +28,20 @@ public static class PouredIron
         return throughChain.Elements.Contains(Element.C) ? withoutCarbon.With(Element.C, throughChain.Percent(Element.C)) : withoutCarbon;
     }
 
-    /// <summary>The iron tapped, through the treatment and the inoculation of its card.</summary>
-    public static Metal ThroughChain(
-        TreatmentProblem problem, double alloyKg, double tappedKg, double? temperatureC, MaterialComposition inoculant, double inoculantKg) =>
-        Inoculation.After(PocketQuestion.AfterTap(problem, alloyKg, tappedKg, temperatureC).AtStart, inoculant, inoculantKg);
+    /// <summary>The iron tapped, through the treatment and the inoculation of its card: a prediction. Null for grey iron.</summary>
+    /// <param name="minutes">Minutes after the end of the reaction: magnesium fades.</param>
+    public static async Task<Metal?> ThroughChain(RecordsContext db, TreatedLadle treated, double minutes, CancellationToken cancellation)
+    {
+        var card = await db.PocketCards.AsNoTracking().Where(c => c.TreatedLadleId == treated.Id).OrderBy(c => c.Id).LastAsync(cancellation);
+        if (card.Problem is null) return null;
+        var tap = await db.Taps.AsNoTracking().Where(t => t.TreatedLadleId == treated.Id).OrderBy(t => t.Id).LastAsync(cancellation);
+        var inoculant = await db.CompositionOf(card.InoculantMaterialId, cancellation);
+        var treatedIron = PocketQuestion.AfterTap(
+            StoredJson.Value<TreatmentProblem>(card.Problem), card.AlloyKg!.Value, tap.Kg, tap.TemperatureC);
+        var lost = (treatedIron.MgPercent - treatedIron.MgPercentAt(minutes)) / 100 * treatedIron.AtStart.Kg;
+        return Inoculation.After(
+            treatedIron.AtStart.Without(Element.Mg, lost), inoculant!, Inoculation.InoculantKg(tap.Kg, 100 * card.InoculantKg / card.PlannedKg));
+    }
 
     /// <summary>How a last-metal sample of a treated ladle stands to the poured windows of the heat's grade.</summary>
     public static async Task<IReadOnlyList<WindowVerdict>> Verdicts(
@@ -43,19 +53,9 @@ public static class PouredIron
             .ToListAsync(cancellation);
         var means = await db.SampleMeans.AsNoTracking().Where(m => m.SampleId == sample.Id).ToListAsync(cancellation);
         var sampled = Analysis.Of(means.Select(m => KeyValuePair.Create(m.Element, m.Percent)));
-        var card = await db.PocketCards.AsNoTracking().Where(c => c.TreatedLadleId == treated.Id).OrderBy(c => c.Id).LastAsync(cancellation);
-        if (card.MgFloorPercent is { } floor) Raise(windows, floor);
-        return WindowVerdict.Of(windows, Of(sampled, await ThroughChain(db, card, cancellation)));
-    }
-
-    private static async Task<Metal?> ThroughChain(RecordsContext db, PocketCard card, CancellationToken cancellation)
-    {
-        if (card.Problem is null) return null;
-        var tap = await db.Taps.AsNoTracking().Where(t => t.TreatedLadleId == card.TreatedLadleId).OrderBy(t => t.Id).LastAsync(cancellation);
-        var inoculant = await db.CompositionOf(card.InoculantMaterialId, cancellation);
-        var problem = StoredJson.Value<TreatmentProblem>(card.Problem);
-        return ThroughChain(
-            problem, card.AlloyKg!.Value, tap.Kg, tap.TemperatureC, inoculant!, card.InoculantKg * tap.Kg / card.PlannedKg);
+        var floor = await db.PocketCards.Where(c => c.TreatedLadleId == treated.Id).MaxAsync(c => c.MgFloorPercent, cancellation);
+        if (floor is { } percent) Raise(windows, percent);
+        return WindowVerdict.Of(windows, Of(sampled, await ThroughChain(db, treated, minutes: 0, cancellation)));
     }
 
     // The card may ask for more magnesium than the grade does, never for less.

@@ -1,8 +1,10 @@
+using MeltShop.Operations;
 using MeltShop.Records;
 using MeltShop.Web.Api;
 using MeltShop.Web.Api.Answering;
 using MeltShop.Web.Api.Description;
 using MeltShop.Web.Commands;
+using MeltShop.Web.Demo;
 using MeltShop.Web.SignIn;
 
 namespace MeltShop.Web.Composition;
@@ -18,7 +20,9 @@ internal static class MeltShopApp
         builder.UseLoopbackUnlessTold();
         builder.Services.AddSingleton(settings);
         builder.Services.AddMeltShopRecords(settings.Records);
+        builder.Services.AddMeltShopOperations();
         builder.Services.AddSingleton<DatabasePreparation>();
+        builder.Services.AddSingleton<DemoFoundry>();
         builder.Services.AddSingleton<StartMessage>();
         builder.Services.AddSignIn();
         builder.Services.AddMeltShopPages();

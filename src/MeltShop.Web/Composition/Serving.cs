@@ -1,3 +1,4 @@
+using MeltShop.Web.Demo;
 using MeltShop.Web.SignIn;
 
 namespace MeltShop.Web.Composition;
@@ -11,6 +12,7 @@ internal static class Serving
     {
         var stopping = app.Lifetime.ApplicationStopping;
         await app.Services.GetRequiredService<DatabasePreparation>().PrepareAsync(stopping);
+        if (app.Services.GetRequiredService<ShopSettings>().Demo) await app.Services.GetRequiredService<DemoFoundry>().SeedAsync(stopping);
         await app.Services.GetRequiredService<FirstAdministrator>().LookAsync(stopping);
         app.Lifetime.ApplicationStarted.Register(() => app.Services.GetRequiredService<StartMessage>().Print(app.Urls));
         await app.RunAsync();

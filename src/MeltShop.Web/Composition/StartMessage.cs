@@ -1,3 +1,4 @@
+using MeltShop.Web.Demo;
 using MeltShop.Web.SignIn;
 
 namespace MeltShop.Web.Composition;
@@ -11,7 +12,7 @@ internal sealed class StartMessage(ShopSettings settings, FirstAdministrator fir
         Console.WriteLine();
         Console.WriteLine($"MeltShop is at {address}");
         Console.WriteLine($"Its data are in {settings.DataFolder}");
-        if (settings.Demo) Console.WriteLine("This is a demo: the sign-in page names its people.");
+        if (settings.Demo) Console.WriteLine($"This is a demo: the sign-in page names its people, whose password is {DemoFoundry.Password}");
         if (first.Code is { } code) Console.WriteLine($"Nobody is in charge yet. Open {address}{SignInPaths.FirstAdministrator} and enter the code {code}");
         Console.WriteLine();
     }

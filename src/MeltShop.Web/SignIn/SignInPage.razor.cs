@@ -7,7 +7,7 @@ namespace MeltShop.Web.SignIn;
 /// <summary>The sign-in form: a plain document whose post sets the cookie.</summary>
 public sealed partial class SignInPage
 {
-    private const string DemoPassword = "";
+    private const string DemoPassword = DemoFoundry.Password;
 
     [Inject]
     private ShopSettings Settings { get; set; } = null!;

@@ -1,0 +1,81 @@
+using MeltShop.Metallurgy.Elements;
+using MeltShop.Operations.Ladles;
+using MeltShop.Operations.Laboratory;
+using MeltShop.Records;
+using MeltShop.Records.Laboratory;
+using MeltShop.Records.Ladles;
+using MeltShop.Records.People;
+using Microsoft.EntityFrameworkCore;
+
+namespace MeltShop.Web.Demo;
+
+/// <summary>The ladles of the finished heat: three released, the last one held, for its magnesium had faded too far.</summary>
+internal sealed class DemoLadles(
+    DemoHeat heat, DemoHands hands, IDbContextFactory<RecordsContext> contexts, Dictionary<string, long> equipment, Dictionary<string, long> materials)
+{
+    /// <param name="Minute">Of the tap, from the plan.</param>
+    /// <param name="PouredMinutes">From the end of the reaction to the sample of the last metal.</param>
+    private sealed record Filling(int Ordinal, string Ladle, double Minute, double PlannedKg, double TappedKg, double TemperatureC, double PouredMinutes);
+
+    private static readonly Filling[] Fillings =
+    [
+        new(1, "ladle-2000", 100, 1700, 1712, 1486, 8),
+        new(2, "ladle-1500", 118, 1250, 1231, 1482, 9),
+        new(3, "ladle-2000", 137, 1700, 1694, 1479, 8.5),
+        new(4, "ladle-1000", 158, 750, 771, 1473, 16),
+    ];
+
+    public async Task Pour(long heatId, CancellationToken cancellation)
+    {
+        foreach (var filling in Fillings) await Pour(heatId, filling, cancellation);
+    }
+
+    private async Task Pour(long heatId, Filling filling, CancellationToken cancellation)
+    {
+        var prepared = await hands.Do(hands.The<PreparePocket>(), Role.Melter, new(
+            Key(filling, "pocket"), heat.At(filling.Minute - 6), heatId, equipment[filling.Ladle], filling.PlannedKg, filling.TemperatureC + 4,
+            null, null, null, null, null, materials["inoculant-barium"], 0.4));
+        var id = prepared.TreatedLadleId;
+        await hands.Do(hands.The<RecordTap>(), Role.Melter, new(
+            Key(filling, "tap"), heat.At(filling.Minute), id, await Version(id, cancellation), filling.TappedKg, filling.TemperatureC));
+        await hands.Do(hands.The<EndReaction>(), Role.Melter, new(
+            Key(filling, "reaction"), heat.At(filling.Minute + 1.5), id, await Version(id, cancellation)));
+        await heat.Temperature($"ladle-{filling.Ordinal}", filling.Minute + 2, heatId, id, filling.TemperatureC - 48);
+
+        var sampleId = await hands.Do(hands.The<RecordSample>(), Role.Melter, new(
+            Key(filling, "sample"), heat.At(filling.Minute + 1.5 + filling.PouredMinutes), heatId, id, SampleKind.LastMetal,
+            DemoBurns.Of(await LastMetal(id, filling.PouredMinutes, cancellation)), $"{filling.Ordinal + 1}"));
+        await Decide(filling, id, sampleId, cancellation);
+    }
+
+    private async Task Decide(Filling filling, long id, long sampleId, CancellationToken cancellation)
+    {
+        var faded = filling.PouredMinutes > 12;
+        await hands.Do(hands.The<DecideCastings>(), Role.Inspector, new(
+            Key(filling, "decision"),
+            heat.At(filling.Minute + 30),
+            id,
+            await Version(id, cancellation),
+            faded ? CastingVerdict.Hold : CastingVerdict.Release,
+            sampleId,
+            faded ? "Magnesium under its least: the last moulds were poured late. Nodularity to be checked on the test piece." : null));
+    }
+
+    /// <summary>What the spark shows of the last metal: the chain's iron, its magnesium faded, its carbon read low as grey coins are.</summary>
+    private async Task<Analysis> LastMetal(long treatedLadleId, double minutes, CancellationToken cancellation)
+    {
+        await using var db = await contexts.CreateDbContextAsync(cancellation);
+        var treated = await db.TreatedLadles.AsNoTracking().SingleAsync(l => l.Id == treatedLadleId, cancellation);
+        var iron = (await PouredIron.ThroughChain(db, treated, minutes, cancellation))!;
+        return Analysis.Of(iron.Analysis.Select(p =>
+            KeyValuePair.Create(p.Key, p.Key == Element.C ? p.Value * 0.96 : p.Value)));
+    }
+
+    private async Task<Guid> Version(long treatedLadleId, CancellationToken cancellation)
+    {
+        await using var db = await contexts.CreateDbContextAsync(cancellation);
+        return await db.TreatedLadles.Where(l => l.Id == treatedLadleId).Select(l => l.Version).SingleAsync(cancellation);
+    }
+
+    private static Guid Key(Filling filling, string what) => DemoKey.Of($"heat/ladle/{filling.Ordinal}/{what}");
+}
