@@ -13,6 +13,9 @@ public partial class LinkTests
     [GeneratedRegex(@"[^\w\- ]")]
     private static partial Regex NotInAnchor();
 
+    [GeneratedRegex("""<a (?:id|name)="([^"]+)">""")]
+    private static partial Regex NamedAnchor();
+
     [Fact]
     public void Link_InADocument_LeadsSomewhere() =>
         Offences.None(
@@ -36,6 +39,7 @@ public partial class LinkTests
         Path.GetRelativePath(Checkout.Root, Path.GetFullPath(Path.Combine(Checkout.Root, path))).Replace('\\', '/').TrimEnd('/');
 
     private static IEnumerable<string> Anchors(string path) =>
-        Checkout.Lines(path).Where(line => line.StartsWith('#'))
-            .Select(line => NotInAnchor().Replace(line.TrimStart('#').Trim(), "").Replace(' ', '-').ToLowerInvariant());
+        Checkout.Lines(path).SelectMany(line => line.StartsWith('#')
+            ? [NotInAnchor().Replace(line.TrimStart('#').Trim(), "").Replace(' ', '-').ToLowerInvariant()]
+            : NamedAnchor().Matches(line).Select(match => match.Groups[1].Value));
 }
