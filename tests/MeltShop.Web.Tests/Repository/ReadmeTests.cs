@@ -20,4 +20,8 @@ public class ReadmeTests
             from person in DemoCatalogue.Load().People
             where !Readme.Contains($"| `{person.UserName}` | {person.Role} |", StringComparison.Ordinal)
             select $"{person.UserName}, {person.Role}");
+
+    [Fact]
+    public void DemoPassword_InTheReadme_IsTheOneThatWorks() =>
+        Assert.Contains($"whose password is {DemoFoundry.Password}", Readme, StringComparison.Ordinal);
 }
