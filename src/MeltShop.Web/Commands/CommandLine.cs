@@ -6,7 +6,6 @@ namespace MeltShop.Web.Commands;
 /// <summary>The commands of the one program. What a script reads goes to standard output, all else to standard error.</summary>
 internal static class CommandLine
 {
-    private const int Failed = 1;
     private const int Misused = 2;
 
     private const string Usage = """
@@ -39,21 +38,8 @@ internal static class CommandLine
         };
         if (command is null) return await MisusedAsync(words);
 
-        try
-        {
-            await using var app = Build(args[words.Length..]);
-            return await command(app.Services);
-        }
-        catch (SettingsException fault)
-        {
-            await Console.Error.WriteLineAsync(fault.Message);
-            return Failed;
-        }
-        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException or System.Data.Common.DbException)
-        {
-            await Console.Error.WriteLineAsync($"The database cannot be used: {fault.Message}");
-            return Failed;
-        }
+        await using var app = Build(args[words.Length..]);
+        return await command(app.Services);
     }
 
     private static async Task<int> MigrateAsync(IServiceProvider services)

@@ -10,7 +10,7 @@ internal sealed class DatabasePreparation(ShopSettings settings, IDbContextFacto
     /// <exception cref="SettingsException">The database has to be migrated first.</exception>
     public async Task PrepareAsync(CancellationToken cancellation)
     {
-        Directory.CreateDirectory(settings.DataFolder);
+        MakeFolder();
         await using var context = await contexts.CreateDbContextAsync(cancellation);
         if (settings.Records.Provider == RecordsProvider.Sqlite || settings.Demo)
             await RecordsDatabase.MigrateAsync(settings.Records, cancellation);
@@ -21,7 +21,16 @@ internal sealed class DatabasePreparation(ShopSettings settings, IDbContextFacto
     /// <summary>Applies what is missing, under the owner's connection where there is one.</summary>
     public Task MigrateAsync(CancellationToken cancellation)
     {
-        Directory.CreateDirectory(settings.DataFolder);
+        MakeFolder();
         return RecordsDatabase.MigrateAsync(settings.Records, cancellation);
+    }
+
+    /// <summary>What is in the folder is for this account alone: hashes of passwords, and the keys that protect cookies.</summary>
+    private void MakeFolder()
+    {
+        if (OperatingSystem.IsWindows())
+            Directory.CreateDirectory(settings.DataFolder);
+        else
+            Directory.CreateDirectory(settings.DataFolder, UnixFileMode.UserRead | UnixFileMode.UserWrite | UnixFileMode.UserExecute);
     }
 }

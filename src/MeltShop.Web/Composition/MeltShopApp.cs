@@ -27,6 +27,7 @@ internal static class MeltShopApp
         builder.Services.AddSignIn();
         builder.Services.AddMeltShopPages();
         builder.Services.AddCalculationBounds();
+        builder.Services.AddRefusalOfTooMany();
         builder.Services.AddApiDescription();
         builder.Services.AddProblemDetails();
         builder.Services.AddHealth();

@@ -7,15 +7,25 @@ namespace MeltShop.Web.Composition;
 internal static class Serving
 {
     /// <summary>Serves until it is told to stop.</summary>
-    /// <returns>The exit code: 0, or 1 where the installation is not set up so that it can start.</returns>
-    public static async Task<int> ServeAsync(this WebApplication app)
+    /// <param name="args">Settings.</param>
+    /// <returns>The exit code.</returns>
+    public static async Task<int> RunAsync(string[] args)
     {
-        var stopping = app.Lifetime.ApplicationStopping;
-        await app.Services.GetRequiredService<DatabasePreparation>().PrepareAsync(stopping);
-        if (app.Services.GetRequiredService<ShopSettings>().Demo) await app.Services.GetRequiredService<DemoFoundry>().SeedAsync(stopping);
-        await app.Services.GetRequiredService<FirstAdministrator>().LookAsync(stopping);
+        var builder = WebApplication.CreateBuilder(args);
+        builder.AddMeltShop();
+        await using var app = builder.Build();
+        app.UseMeltShop();
+        await PrepareAsync(app.Services, app.Lifetime.ApplicationStopping);
         app.Lifetime.ApplicationStarted.Register(() => app.Services.GetRequiredService<StartMessage>().Print(app.Urls));
         await app.RunAsync();
         return 0;
+    }
+
+    /// <summary>What has to be there before the first request is answered.</summary>
+    private static async Task PrepareAsync(IServiceProvider services, CancellationToken stopping)
+    {
+        await services.GetRequiredService<DatabasePreparation>().PrepareAsync(stopping);
+        if (services.GetRequiredService<ShopSettings>().Demo) await services.GetRequiredService<DemoFoundry>().SeedAsync(stopping);
+        await services.GetRequiredService<FirstAdministrator>().LookAsync(stopping);
     }
 }

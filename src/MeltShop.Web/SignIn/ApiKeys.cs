@@ -1,5 +1,6 @@
 using System.Security.Cryptography;
 using System.Text;
+using MeltShop.Operations.People;
 using MeltShop.Records;
 using MeltShop.Records.People;
 using Microsoft.EntityFrameworkCore;
@@ -7,28 +8,8 @@ using Microsoft.EntityFrameworkCore;
 namespace MeltShop.Web.SignIn;
 
 /// <summary>The keys with which machines are let in.</summary>
-internal sealed class ApiKeys(IDbContextFactory<RecordsContext> contexts, TimeProvider time)
+internal sealed class ApiKeys(IDbContextFactory<RecordsContext> contexts)
 {
-    /// <summary>Makes a key; it is known to the caller alone from here on.</summary>
-    public async Task<string> AddAsync(string name, CancellationToken cancellation)
-    {
-        var secret = ApiKeySecret.Make();
-        await using var context = await contexts.CreateDbContextAsync(cancellation);
-        context.ApiKeys.Add(new() { Name = name, Hash = secret.Hash, CreatedAt = time.GetUtcNow() });
-        await context.SaveChangesAsync(cancellation);
-        return secret.Text;
-    }
-
-    /// <summary>Ends every valid key of a name, at once, and says how many there were.</summary>
-    public async Task<int> RevokeAsync(string name, CancellationToken cancellation)
-    {
-        await using var context = await contexts.CreateDbContextAsync(cancellation);
-        var keys = await context.ApiKeys.Where(key => key.Name == name && key.RevokedAt == null).ToListAsync(cancellation);
-        foreach (var key in keys) key.RevokedAt = time.GetUtcNow();
-        await context.SaveChangesAsync(cancellation);
-        return keys.Count;
-    }
-
     /// <summary>All keys ever made, without what they are.</summary>
     public async Task<IReadOnlyList<ApiKey>> ListAsync(CancellationToken cancellation)
     {

@@ -19,6 +19,7 @@ internal static class SignInEndpoints
     public static void MapSignIn(this IEndpointRouteBuilder routes)
     {
         routes.MapPost(SignInPaths.Enter, EnterAsync).AllowAnonymous().RequireRateLimiting(SignInRateLimit.Policy);
+        routes.MapPost(SignInPaths.AddFirstAdministrator, FirstAdministratorEndpoint.AddAsync).AllowAnonymous().RequireRateLimiting(SignInRateLimit.Policy);
         routes.MapPost(SignInPaths.Leave, LeaveAsync).RequireAuthorization();
     }
 
@@ -37,7 +38,9 @@ internal static class SignInEndpoints
         }));
     }
 
-    private static async Task<RedirectHttpResult> LeaveAsync(ShopSignIn signIn)
+    /// <param name="signIn">Identity's sign-in.</param>
+    /// <param name="form">Empty but for the antiforgery token: asking for it has the token checked.</param>
+    private static async Task<RedirectHttpResult> LeaveAsync(ShopSignIn signIn, IFormCollection form)
     {
         await signIn.SignOutAsync();
         return TypedResults.LocalRedirect(SignInPaths.Page);

@@ -2,6 +2,7 @@ using MeltShop.Records;
 using MeltShop.Records.People;
 using Microsoft.AspNetCore.Authentication;
 using Microsoft.AspNetCore.Authorization;
+using Microsoft.AspNetCore.Components.Authorization;
 using Microsoft.AspNetCore.DataProtection;
 using Microsoft.AspNetCore.Identity;
 
@@ -16,6 +17,7 @@ internal static class SignInServices
         services.AddSingleton<ApiKeys>();
         services.AddSingleton<FirstAdministrator>();
         services.AddScoped<ActingPerson>();
+        services.AddScoped<AuthenticationStateProvider, RevalidatingPerson>();
         services.AddAuthentication(IdentityConstants.ApplicationScheme)
             .AddScheme<AuthenticationSchemeOptions, ApiKeyAuthentication>(ApiKeyAuthentication.SchemeName, null)
             .AddCookie(IdentityConstants.ApplicationScheme, SignInCookie.Configure);

@@ -1,3 +1,6 @@
+using MeltShop.Operations;
+using MeltShop.Operations.People;
+using MeltShop.Web.Composition;
 using MeltShop.Web.SignIn;
 using Microsoft.AspNetCore.Hosting;
 using Microsoft.AspNetCore.Mvc.Testing;
@@ -8,6 +11,11 @@ namespace MeltShop.Web.Tests.Running;
 /// <summary>The whole app as a first start in earnest would have it: an empty data folder of its own, no demo.</summary>
 public class WebApp : WebApplicationFactory<Program>
 {
+    /// <summary>Of every person that a test adds.</summary>
+    public const string Password = "a long enough one";
+
+    private static DateTimeOffset Now => TimeProvider.System.GetUtcNow();
+
     public string DataFolder { get; } = Directory.CreateTempSubdirectory("meltshop-web-").FullName;
 
     /// <summary>A client that sends a valid key.</summary>
@@ -21,12 +29,31 @@ public class WebApp : WebApplicationFactory<Program>
     /// <summary>Makes a key as the command does.</summary>
     public async Task<string> AddKeyAsync(string name)
     {
-        return await Services.GetRequiredService<ApiKeys>().AddAsync(name, TestContext.Current.CancellationToken);
+        var secret = ApiKeySecret.Make();
+        await DoAsync<AddApiKey, AddApiKey.Command, long>(new(Guid.NewGuid(), Now, name, secret.Hash));
+        return secret.Text;
     }
 
     /// <summary>Ends the keys of a name as the command does.</summary>
-    public async Task RevokeKeysAsync(string name) =>
-        Assert.NotEqual(0, await Services.GetRequiredService<ApiKeys>().RevokeAsync(name, TestContext.Current.CancellationToken));
+    public async Task RevokeKeysAsync(string name)
+    {
+        var keys = await Services.GetRequiredService<ApiKeys>().ListAsync(TestContext.Current.CancellationToken);
+        foreach (var key in keys.Where(key => key.Name == name))
+            await DoAsync<RevokeApiKey, RevokeApiKey.Command, DateTimeOffset>(new(Guid.NewGuid(), Now, key.Id));
+    }
+
+    /// <summary>Takes a person into the shop, with the password <see cref="Password"/>.</summary>
+    public Task<long> AddPersonAsync(string userName, params string[] roles) =>
+        DoAsync<AddPerson, AddPerson.Command, long>(new(Guid.NewGuid(), Now, userName, $"{userName} Somebody", roles) { Password = Password });
+
+    private async Task<TResult> DoAsync<TOperation, TCommand, TResult>(TCommand command)
+        where TOperation : Operation<TCommand, TResult>
+        where TCommand : Command
+    {
+        var outcome = await Services.GetRequiredService<TOperation>().Run(ProgramItself.Acting, command, TestContext.Current.CancellationToken);
+        Assert.True(outcome.Succeeded, string.Join("; ", outcome.Findings));
+        return outcome.Value;
+    }
 
     protected override void ConfigureWebHost(IWebHostBuilder builder)
     {

@@ -1,7 +1,7 @@
 using System.Net;
 using System.Net.Http.Headers;
+using MeltShop.Operations.People;
 using MeltShop.Records;
-using MeltShop.Web.SignIn;
 using MeltShop.Web.Tests.Api;
 using MeltShop.Web.Tests.Running;
 using Microsoft.EntityFrameworkCore;

@@ -16,21 +16,12 @@ internal static class CalculationBounds
 
     public static void AddCalculationBounds(this IServiceCollection services)
     {
-        services.AddRateLimiter(options =>
+        services.AddRateLimiter(options => options.AddPolicy(Policy, _ => RateLimitPartition.GetConcurrencyLimiter(Policy, _ => new()
         {
-            options.AddPolicy(Policy, _ => RateLimitPartition.GetConcurrencyLimiter(Policy, _ => new()
-            {
-                PermitLimit = Math.Max(2, Environment.ProcessorCount),
-                QueueLimit = Waiting,
-                QueueProcessingOrder = QueueProcessingOrder.OldestFirst,
-            }));
-            options.OnRejected = async (context, _) =>
-            {
-                context.HttpContext.Response.Headers.RetryAfter = "1";
-                await ProblemAnswers.Refuse(
-                    context.HttpContext.Response.StatusCode, "Too many requests at once.", "Wait a moment and send it again.").ExecuteAsync(context.HttpContext);
-            };
-        });
+            PermitLimit = Math.Max(2, Environment.ProcessorCount),
+            QueueLimit = Waiting,
+            QueueProcessingOrder = QueueProcessingOrder.OldestFirst,
+        })));
         services.AddRequestTimeouts(options => options.AddPolicy(Policy, new RequestTimeoutPolicy
         {
             Timeout = Longest,

@@ -1,0 +1,28 @@
+using System.Diagnostics;
+
+namespace MeltShop.Web.Tests.Commands;
+
+/// <summary>The program as a shell runs it: its exit code and both its outputs.</summary>
+internal sealed record Shell(int ExitCode, string Output, string Error)
+{
+    private static readonly TimeSpan Longest = TimeSpan.FromMinutes(2);
+
+    public string LastLine => Output.TrimEnd('\n').Split('\n')[^1].TrimEnd('\r');
+
+    public static async Task<Shell> RunAsync(string dataFolder, params string[] arguments)
+    {
+        using var limit = CancellationTokenSource.CreateLinkedTokenSource(TestContext.Current.CancellationToken);
+        limit.CancelAfter(Longest);
+        using var process = Process.Start(new ProcessStartInfo("dotnet", [Path.Combine(AppContext.BaseDirectory, "MeltShop.Web.dll"), .. arguments])
+        {
+            RedirectStandardOutput = true,
+            RedirectStandardError = true,
+            // As `dotnet run` does: nothing of the demo may be made by a command.
+            Environment = { ["ASPNETCORE_ENVIRONMENT"] = "Development", ["MeltShop__DataFolder"] = dataFolder },
+        })!;
+        var output = process.StandardOutput.ReadToEndAsync(limit.Token);
+        var error = process.StandardError.ReadToEndAsync(limit.Token);
+        await process.WaitForExitAsync(limit.Token);
+        return new(process.ExitCode, await output, await error);
+    }
+}
