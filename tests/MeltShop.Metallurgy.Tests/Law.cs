@@ -26,4 +26,8 @@ internal static class Law
     /// <summary>Equal to a part in so many of the larger.</summary>
     public static void Close(double expected, double actual, double relative = 1e-9) =>
         Assert.True(Math.Abs(expected - actual) <= relative * Math.Max(Math.Abs(expected), Math.Abs(actual)), $"{expected:R} against {actual:R}");
+
+    /// <summary>Equal to so many units.</summary>
+    public static void Near(double expected, double actual, double tolerance = 1e-9) =>
+        Assert.True(Math.Abs(expected - actual) <= tolerance, $"{expected:R} against {actual:R}");
 }

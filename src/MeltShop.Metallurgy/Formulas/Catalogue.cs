@@ -1,7 +1,9 @@
 using MeltShop.Metallurgy.Chain;
+using MeltShop.Metallurgy.Grades;
 using MeltShop.Metallurgy.Heat;
 using MeltShop.Metallurgy.Pouring;
 using MeltShop.Metallurgy.Quantities;
+using MeltShop.Metallurgy.Route;
 using MeltShop.Metallurgy.Statistics;
 using MeltShop.Metallurgy.Treatment;
 
@@ -46,9 +48,23 @@ public static class Catalogue
         MagnesiumYield.Formula,
         Fade.ExponentialFormula,
         Fade.LinearFormula,
+        FadeFit.Formula,
+        ReLadling.Formula,
+        MagnesiumFloor.Formula,
+        MagnesiumFloor.FreeFormula,
+        CoredWire.MetresFormula,
+        CoredWire.SecondsFormula,
+        TundishHole.Formula,
         Inoculation.Formula,
+        InoculationFade.Formula,
+        FurnaceWindow.Formula,
         PouredMass.Formula,
         ReplicateBurns.Formula,
         Grubbs.Formula,
+        GuardBand.Formula,
+        ControlChartConstants.Formula,
+        Capability.PotentialFormula,
+        Capability.Formula,
+        AustemperingGuide.Formula,
     ];
 }

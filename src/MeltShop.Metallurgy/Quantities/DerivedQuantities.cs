@@ -74,17 +74,19 @@ public static class DerivedQuantities
     {
         var quantity = Linear(analysis, TraceFactor.Quantity, TraceFactor.Formula, IronState.Poured);
         return TraceFactor.Quantity.Terms.Keys.Any(analysis.Has) ? quantity
-            : None(quantity, "quantity.needsOneOf", [.. TraceFactor.Quantity.Terms.Keys.Order().Select(e => e.Symbol)]);
+            : None(quantity, "quantity.needsOneOf", Symbols(TraceFactor.Quantity.Terms.Keys.Order()));
     }
 
     private static DerivedQuantity Linear(Analysis analysis, LinearQuantity quantity, Formula formula, IronState iron, params Element[] needed)
     {
-        var missing = needed.Where(e => !analysis.Has(e)).Select(e => e.Symbol).ToArray();
+        var missing = needed.Where(e => !analysis.Has(e)).ToArray();
         var found = new DerivedQuantity(
             quantity.Name, quantity.Value(analysis), formula.Unit, formula.Expression, formula.Sources[0].ToString(),
             [.. quantity.AssumedZero(analysis)], Why: null, iron);
-        return missing.Length == 0 ? Meant(found) : None(found, "quantity.needs", [.. missing]);
+        return missing.Length == 0 ? Meant(found) : None(found, "quantity.needs", Symbols(missing));
     }
+
+    private static string Symbols(IEnumerable<Element> elements) => string.Join(", ", elements);
 
     private static DerivedQuantity Meant(DerivedQuantity quantity) =>
         quantity.Value is { } value && double.IsFinite(value) ? quantity : None(quantity, "quantity.outOfRange");

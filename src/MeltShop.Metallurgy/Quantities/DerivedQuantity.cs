@@ -10,7 +10,7 @@ namespace MeltShop.Metallurgy.Quantities;
 /// <param name="Source">Where the formula comes from.</param>
 /// <param name="AssumedZero">Elements that were not measured and were taken as 0.</param>
 /// <param name="Why">
-/// Why there is no value: <c>quantity.needs</c> (the symbols missing), <c>quantity.needsOneOf</c> (any of these symbols),
+/// Why there is no value: <c>quantity.needs</c> (the symbols missing, as one text), <c>quantity.needsOneOf</c> (any of these symbols),
 /// <c>quantity.aboveEutectic</c> (value and limit of CEL), <c>quantity.magnesiumTreated</c> (magnesium and limit),
 /// <c>quantity.outOfRange</c> (the expression has no meaning for this analysis). Null where there is one.
 /// </param>

@@ -7,7 +7,6 @@ namespace MeltShop.Metallurgy.Quantities;
 /// <summary>How strongly a ductile iron tends to pearlite, and the ferrite that leaves.</summary>
 public static class PearliteFactor
 {
-    /// <summary>Factor at which all is ferrite: ln 9.61.</summary>
     private const double FerriteScale = 961;
 
     private const string Doubt =
@@ -60,4 +59,9 @@ public static class PearliteFactor
     /// <param name="pearliteFactor">The factor; under 2.263 all is ferrite.</param>
     /// <returns>Percent of the matrix, 0 to 100; 62.4 for 2.734.</returns>
     public static double FerritePercent(double pearliteFactor) => Math.Clamp(FerriteScale * Math.Exp(-pearliteFactor), 0, 100);
+
+    /// <summary>The factor at which the matrix has a ferrite share: ln(961/F).</summary>
+    /// <param name="ferritePercent">Ferrite, %, over 0 up to 100.</param>
+    /// <returns>The factor; 2.263 for 100, 2.956 for 50, 5.259 for 5.</returns>
+    public static double ForFerrite(double ferritePercent) => Math.Log(FerriteScale / ferritePercent);
 }

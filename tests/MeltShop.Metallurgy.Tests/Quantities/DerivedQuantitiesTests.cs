@@ -42,8 +42,8 @@ public class DerivedQuantitiesTests
 
         Assert.All(quantities, q => Assert.Null(q.Value));
         Assert.All(quantities, q => Assert.Empty(q.AssumedZero));
-        Assert.Equal(["C", "Si"], quantities[0].Why!.Arguments);
-        Assert.Equal(["Mn", "Si", "Cu"], quantities[5].Why!.Arguments);
+        Assert.Equal(["C, Si"], quantities[0].Why!.Arguments);
+        Assert.Equal(["Mn, Si, Cu"], quantities[5].Why!.Arguments);
         Assert.Equal("quantity.needsOneOf", quantities[7].Why!.Code);
     }
 

@@ -34,8 +34,8 @@ public class LiquidusCalibrationTests
             var line = LiquidusCalibration.Fit([.. new[] { 3.0, 3.5, 4.2 }.Select(x => (x, intercept - slope * x))])!;
 
             Law.Close(equivalent, line.CarbonEquivalentPercent(line.TemperatureC(equivalent)));
-            Assert.Equal(slope, line.SlopeCPerPercent, 6);
-            Assert.Equal(0, line.ScatterC!.Value, 6);
+            Law.Near(slope, line.SlopeCPerPercent, 1e-6);
+            Law.Near(0, line.ScatterC!.Value, 1e-6);
         });
 
     [Fact]

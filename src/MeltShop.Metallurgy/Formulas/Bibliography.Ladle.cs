@@ -1,0 +1,35 @@
+namespace MeltShop.Metallurgy.Formulas;
+
+public static partial class Bibliography
+{
+    /// <summary>Treatment processes and their recoveries.</summary>
+    public static Source Elkem9 { get; } = new("elkem-9", "Elkem, Technical Information 9, magnesium treatment processes", Standing.Read);
+
+    /// <summary>Tundish covers.</summary>
+    public static Source Elkem10 { get; } = new("elkem-10", "Elkem, Technical Information 10, tundish cover ladle", Standing.Read);
+
+    /// <summary>Addition of inoculants.</summary>
+    public static Source Elkem4 { get; } = new("elkem-4", "Elkem, Technical Information 4, inoculation", Standing.Read);
+
+    /// <summary>Late and in-mould inoculation as customary.</summary>
+    public static Source InoculationPractice { get; } = new("inoculation-practice", "Rates of late inoculation", Standing.Remembered);
+
+    /// <summary>Residual magnesium.</summary>
+    public static Source MagnesiumResidual { get; } = new("magnesiumrestgehalt", "Giesserei-Praxis, Giesserei-Lexikon, entry Magnesiumrestgehalt", Standing.Read);
+
+    /// <summary>Nodule counts over section.</summary>
+    public static Source Michigan { get; } = new("michigan-1965",
+        "P. K. Trojan, W. N. Bargeron, R. A. Sarin, R. A. Flinn, University of Michigan, ORA Project 07408, Progress Report 1, 1965", Standing.Read);
+
+    /// <summary>Austenite carbon.</summary>
+    public static Source Voigt { get; } = new("voigt-loper", "R. C. Voigt, C. R. Loper, carbon of austenite at the austenitising temperature", Standing.Remembered);
+
+    /// <summary>Composition of austempered ductile iron.</summary>
+    public static Source DuctileIronData { get; } = new("ductile-iron-data", "Ductile Iron Data for Design Engineers, section IV", Standing.Remembered);
+
+    /// <summary>Tramp elements in ductile iron.</summary>
+    public static Source Mullins80 { get; } = new("mullins-80", "J. D. Mullins, Sorelmetal Suggestion Sheet 80, Controlling the tramp element content, 2006", Standing.Read);
+
+    /// <summary>Nitrogen in grey iron.</summary>
+    public static Source Bcira41 { get; } = new("bcira-41", "BCIRA Broadsheet 41, nitrogen in cast iron", Standing.Read);
+}
