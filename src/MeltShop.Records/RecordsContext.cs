@@ -12,6 +12,7 @@ using Microsoft.AspNetCore.DataProtection.EntityFrameworkCore;
 using Microsoft.AspNetCore.Identity;
 using Microsoft.AspNetCore.Identity.EntityFrameworkCore;
 using Microsoft.EntityFrameworkCore;
+using Microsoft.EntityFrameworkCore.Storage;
 
 namespace MeltShop.Records;
 
@@ -76,6 +77,9 @@ public abstract class RecordsContext(DbContextOptions options)
     /// <summary>The head of the trail, locked until the transaction ends.</summary>
     internal abstract Task<TrailHead> LockHead(CancellationToken ct);
 
+    /// <summary>A transaction that reads one state of all tables and keeps no writer waiting.</summary>
+    internal abstract Task<IDbContextTransaction> BeginReading(CancellationToken ct);
+
     /// <inheritdoc/>
     public override int SaveChanges(bool acceptAllChangesOnSuccess)
     {
@@ -112,5 +116,6 @@ public abstract class RecordsContext(DbContextOptions options)
         LadleMapping.Apply(builder);
         KeepingMapping.Apply(builder);
         FactMapping.Apply(builder);
+        VersionMapping.Apply(builder);
     }
 }

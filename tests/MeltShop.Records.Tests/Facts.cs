@@ -30,6 +30,18 @@ public static class Facts
         Percents = [.. percents.Select(p => new HeelPercent { Element = p.Element, Percent = p.Percent })],
     };
 
+    public static PriceFact Price(this Stamp stamp, long materialId, decimal price) => new()
+    {
+        EntryKey = stamp.EntryKey, PersonId = stamp.PersonId, ObservedAt = stamp.ObservedAt, EnteredAt = stamp.EnteredAt,
+        MaterialId = materialId, PricePerTonne = price,
+    };
+
+    public static StockFact Stock(this Stamp stamp, long materialId, double kg) => new()
+    {
+        EntryKey = stamp.EntryKey, PersonId = stamp.PersonId, ObservedAt = stamp.ObservedAt, EnteredAt = stamp.EnteredAt,
+        MaterialId = materialId, Kind = StockKind.Received, Kg = kg,
+    };
+
     public static Weighing Weighing(this Stamp stamp, long heatId, long materialId, double kg, long? supersedes = null) => new()
     {
         EntryKey = stamp.EntryKey, PersonId = stamp.PersonId, ObservedAt = stamp.ObservedAt, EnteredAt = stamp.EnteredAt,
@@ -49,6 +61,12 @@ public static class Facts
         HeatId = heatId, TreatedLadleId = treatedLadleId, Kind = kind, CoinNumber = "17", Remarks = "für den Prüfer",
         Burns = [.. carbon.Select((c, n) => new Burn { Ordinal = n + 1, Readings = Readings(c, n == 0) })],
         Means = [new() { Element = Element.C, Percent = carbon.Average(), Count = carbon.Length }],
+    };
+
+    public static BurnDecision SetAside(this Stamp stamp, long sampleId, int ordinal) => new()
+    {
+        EntryKey = stamp.EntryKey, PersonId = stamp.PersonId, ObservedAt = stamp.ObservedAt, EnteredAt = stamp.EnteredAt,
+        SampleId = sampleId, Ordinal = ordinal, SetAside = true, Reason = "crack in the coin",
     };
 
     public static PocketCard Card(this Stamp stamp, long treatedLadleId, long inoculantId) => new()

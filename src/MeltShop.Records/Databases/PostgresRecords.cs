@@ -1,5 +1,7 @@
+using System.Data;
 using MeltShop.Records.Keeping;
 using Microsoft.EntityFrameworkCore;
+using Microsoft.EntityFrameworkCore.Storage;
 
 namespace MeltShop.Records.Databases;
 
@@ -8,6 +10,9 @@ public sealed class PostgresRecords(DbContextOptions<PostgresRecords> options) :
 {
     internal override async Task<TrailHead> LockHead(CancellationToken ct) =>
         (await TrailHeads.FromSql($"""SELECT * FROM "TrailHeads" FOR UPDATE""").ToListAsync(ct)).Single();
+
+    internal override Task<IDbContextTransaction> BeginReading(CancellationToken ct) =>
+        Database.BeginTransactionAsync(IsolationLevel.RepeatableRead, ct);
 
     /// <inheritdoc/>
     protected override void ConfigureConventions(ModelConfigurationBuilder configurationBuilder)

@@ -1,5 +1,7 @@
 using MeltShop.Records.Keeping;
+using Microsoft.Data.Sqlite;
 using Microsoft.EntityFrameworkCore;
+using Microsoft.EntityFrameworkCore.Storage;
 
 namespace MeltShop.Records.Databases;
 
@@ -8,6 +10,12 @@ public sealed class SqliteRecords(DbContextOptions<SqliteRecords> options) : Rec
 {
     // A write transaction is immediate: the whole file is locked already.
     internal override Task<TrailHead> LockHead(CancellationToken ct) => TrailHeads.SingleAsync(ct);
+
+    internal override async Task<IDbContextTransaction> BeginReading(CancellationToken ct)
+    {
+        await Database.OpenConnectionAsync(ct);
+        return (await Database.UseTransactionAsync(((SqliteConnection)Database.GetDbConnection()).BeginTransaction(deferred: true), ct))!;
+    }
 
     /// <inheritdoc/>
     protected override void ConfigureConventions(ModelConfigurationBuilder configurationBuilder)

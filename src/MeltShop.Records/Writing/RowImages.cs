@@ -1,13 +1,15 @@
 using System.Globalization;
 using MeltShop.Metallurgy.Elements;
 using MeltShop.Records.Keeping;
+using MeltShop.Records.People;
+using MeltShop.Records.Sites;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.EntityFrameworkCore.ChangeTracking;
 
 namespace MeltShop.Records.Writing;
 
-/// <summary>A row as it was after a change: table, key, and its columns as text.</summary>
-public sealed record RowImage(string Table, string Key, IReadOnlyDictionary<string, string?> Columns);
+/// <summary>A row as it was after a change: table, key, and its columns as text; no columns where it was deleted.</summary>
+public sealed record RowImage(string Table, string Key, IReadOnlyDictionary<string, string?>? Columns);
 
 /// <summary>
 /// Collects the rows that a transaction writes, over all its saves, so that the trail holds what was written and a later check can
@@ -15,16 +17,18 @@ public sealed record RowImage(string Table, string Key, IReadOnlyDictionary<stri
 /// </summary>
 internal sealed class RowImages
 {
+    private static readonly HashSet<Type> Outside = [typeof(Draft), typeof(Entry), typeof(TrailRow), typeof(TrailHead), typeof(HeatCounter)];
+
     private readonly List<EntityEntry> pending = [];
     private readonly List<RowImage> rows = [];
 
     public RowImages(RecordsContext db)
     {
         db.SavingChanges += (_, _) => pending.AddRange(db.ChangeTracker.Entries()
-            .Where(e => e.State is EntityState.Added or EntityState.Modified && Covers(e.Metadata.ClrType)));
+            .Where(e => e.State is EntityState.Added or EntityState.Modified or EntityState.Deleted && Covers(e.Metadata.ClrType)));
         db.SavedChanges += (_, _) =>
         {
-            rows.AddRange(pending.Select(Of)); // after the save, when the ids are known
+            rows.AddRange(pending.Select(e => e.State == EntityState.Detached ? Gone(e) : Of(e))); // now the ids are known
             pending.Clear();
         };
         db.SaveChangesFailed += (_, _) => pending.Clear();
@@ -32,11 +36,13 @@ internal sealed class RowImages
 
     public IReadOnlyList<RowImage> Rows => rows;
 
-    /// <summary>False for what is not part of the records proper: drafts, keys, people's sign-in data, and the trail itself.</summary>
+    /// <summary>
+    /// False for what is no part of the records proper: drafts, keys, people's sign-in data, the trail itself, and the counter of
+    /// the heat numbers, which the numbers themselves bear witness to.
+    /// </summary>
     public static bool Covers(Type type) =>
-        type != typeof(Draft) && type != typeof(Entry) && type != typeof(TrailRow) && type != typeof(TrailHead)
-        && type.Namespace?.StartsWith("MeltShop.Records.", StringComparison.Ordinal) == true
-        && type.Namespace != "MeltShop.Records.People";
+        !Outside.Contains(type) && type.Namespace?.StartsWith("MeltShop.Records.", StringComparison.Ordinal) == true
+        && type.Namespace != typeof(Person).Namespace;
 
     public static RowImage Of(EntityEntry row)
     {
@@ -44,6 +50,13 @@ internal sealed class RowImages
         var columns = row.Properties.Where(p => !p.Metadata.IsPrimaryKey())
             .ToDictionary(p => p.Metadata.GetColumnName(), p => Text(p.CurrentValue), StringComparer.Ordinal);
         return new(row.Metadata.GetTableName()!, string.Join('/', key), columns);
+    }
+
+    /// <summary>A deleted row; an owned part that is gone leaves its columns empty in its owner's row.</summary>
+    private static RowImage Gone(EntityEntry row)
+    {
+        var last = Of(row);
+        return last with { Columns = row.Metadata.IsOwned() ? last.Columns!.Keys.ToDictionary(c => c, _ => (string?)null) : null };
     }
 
     private static string? Text(object? value) => value switch

@@ -3,38 +3,32 @@ using Microsoft.EntityFrameworkCore;
 
 namespace MeltShop.Records.Writing;
 
-/// <summary>What a check of the trail found.</summary>
-/// <param name="Rows">Rows read.</param>
-/// <param name="HeadHash">The hash at the end, to compare with one that was printed or kept elsewhere.</param>
-/// <param name="Faults">What is wrong; empty where the trail holds.</param>
-public sealed record TrailReport(long Rows, string HeadHash, IReadOnlyList<TrailFault> Faults)
-{
-    public bool Holds => Faults.Count == 0;
-}
-
-/// <param name="Number">The row.</param>
-/// <param name="Code"><c>trail.gap</c>, <c>trail.hash</c>, <c>trail.previous</c>, <c>trail.head</c> or <c>trail.unreadable</c>.</param>
-public sealed record TrailFault(long Number, string Code);
-
-/// <summary>Computes the chain anew from the stored fields.</summary>
+/// <summary>
+/// Computes the chain anew from the stored fields, and compares every row of the records with what the trail says was written last.
+/// </summary>
+/// <remarks>Tampering is evident, not impossible: who rewrites all of it is found by a head that was printed or kept elsewhere.</remarks>
 public sealed class TrailCheck(IDbContextFactory<RecordsContext> contexts)
 {
-    /// <summary>Reads the whole trail in its order, a row at a time.</summary>
+    /// <summary>Reads the whole trail and all records as they stand at one moment; people go on working.</summary>
     public async Task<TrailReport> Run(CancellationToken ct = default)
     {
         await using var db = await contexts.CreateDbContextAsync(ct);
+        await using var transaction = await db.BeginReading(ct);
         var faults = new List<TrailFault>();
+        var written = new WrittenRows();
         var (number, hash) = (0L, TrailHash.BeforeTheFirst);
         await foreach (var row in db.TrailRows.AsNoTracking().OrderBy(r => r.Number).AsAsyncEnumerable().WithCancellation(ct))
         {
-            if (row.Number != number + 1) faults.Add(new(row.Number, "trail.gap"));
-            if (row.PreviousHash != hash) faults.Add(new(row.Number, "trail.previous"));
-            if (row.Hash != TrailHash.Of(row)) faults.Add(new(row.Number, "trail.hash"));
+            if (row.Number != number + 1) faults.Add(new("trail.gap", Number: row.Number));
+            if (row.PreviousHash != hash) faults.Add(new("trail.previous", Number: row.Number));
+            if (row.Hash != TrailHash.Of(row)) faults.Add(new("trail.hash", Number: row.Number));
+            if (!written.Add(row.Payload)) faults.Add(new("trail.unreadable", Number: row.Number));
             (number, hash) = (row.Number, row.Hash);
         }
 
         var head = await db.TrailHeads.AsNoTracking().SingleOrDefaultAsync(ct);
-        if (head is null || head.Number != number || head.Hash != hash) faults.Add(new(head?.Number ?? 0, "trail.head"));
-        return new(number, hash, faults);
+        if (head is null || head.Number != number || head.Hash != hash) faults.Add(new("trail.head", Number: head?.Number));
+        faults.AddRange(await written.Compare(db, ct));
+        return new(number, hash, written.Count, faults);
     }
 }

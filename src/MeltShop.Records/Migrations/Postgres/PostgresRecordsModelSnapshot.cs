@@ -46,6 +46,7 @@ namespace MeltShop.Records.Migrations.Postgres
                         .HasColumnType("text");
 
                     b.Property<Guid>("Version")
+                        .IsConcurrencyToken()
                         .HasColumnType("uuid");
 
                     b.HasKey("Id");
@@ -186,6 +187,7 @@ namespace MeltShop.Records.Migrations.Postgres
                         .HasColumnType("text");
 
                     b.Property<Guid>("Version")
+                        .IsConcurrencyToken()
                         .HasColumnType("uuid");
 
                     b.HasKey("Id");
@@ -472,6 +474,7 @@ namespace MeltShop.Records.Migrations.Postgres
                         .HasColumnType("text");
 
                     b.Property<Guid>("Version")
+                        .IsConcurrencyToken()
                         .HasColumnType("uuid");
 
                     b.HasKey("Id");
@@ -986,6 +989,7 @@ namespace MeltShop.Records.Migrations.Postgres
                         .HasColumnType("text");
 
                     b.Property<Guid>("Version")
+                        .IsConcurrencyToken()
                         .HasColumnType("uuid");
 
                     b.HasKey("Id");
@@ -1135,6 +1139,7 @@ namespace MeltShop.Records.Migrations.Postgres
                         .HasColumnType("double precision");
 
                     b.Property<Guid>("Version")
+                        .IsConcurrencyToken()
                         .HasColumnType("uuid");
 
                     b.HasKey("Id");
@@ -1207,6 +1212,7 @@ namespace MeltShop.Records.Migrations.Postgres
                         .HasColumnType("double precision");
 
                     b.Property<Guid>("Version")
+                        .IsConcurrencyToken()
                         .HasColumnType("uuid");
 
                     b.HasKey("Id");
@@ -1304,6 +1310,7 @@ namespace MeltShop.Records.Migrations.Postgres
                         .HasColumnType("integer");
 
                     b.Property<Guid>("Version")
+                        .IsConcurrencyToken()
                         .HasColumnType("uuid");
 
                     b.HasKey("Id");

@@ -39,6 +39,7 @@ namespace MeltShop.Records.Migrations.Sqlite
                         .HasColumnType("TEXT");
 
                     b.Property<Guid>("Version")
+                        .IsConcurrencyToken()
                         .HasColumnType("TEXT");
 
                     b.HasKey("Id");
@@ -173,6 +174,7 @@ namespace MeltShop.Records.Migrations.Sqlite
                         .HasColumnType("TEXT");
 
                     b.Property<Guid>("Version")
+                        .IsConcurrencyToken()
                         .HasColumnType("TEXT");
 
                     b.HasKey("Id");
@@ -447,6 +449,7 @@ namespace MeltShop.Records.Migrations.Sqlite
                         .HasColumnType("TEXT");
 
                     b.Property<Guid>("Version")
+                        .IsConcurrencyToken()
                         .HasColumnType("TEXT");
 
                     b.HasKey("Id");
@@ -943,6 +946,7 @@ namespace MeltShop.Records.Migrations.Sqlite
                         .HasColumnType("TEXT");
 
                     b.Property<Guid>("Version")
+                        .IsConcurrencyToken()
                         .HasColumnType("TEXT");
 
                     b.HasKey("Id");
@@ -1086,6 +1090,7 @@ namespace MeltShop.Records.Migrations.Sqlite
                         .HasColumnType("REAL");
 
                     b.Property<Guid>("Version")
+                        .IsConcurrencyToken()
                         .HasColumnType("TEXT");
 
                     b.HasKey("Id");
@@ -1156,6 +1161,7 @@ namespace MeltShop.Records.Migrations.Sqlite
                         .HasColumnType("REAL");
 
                     b.Property<Guid>("Version")
+                        .IsConcurrencyToken()
                         .HasColumnType("TEXT");
 
                     b.HasKey("Id");
@@ -1249,6 +1255,7 @@ namespace MeltShop.Records.Migrations.Sqlite
                         .HasColumnType("INTEGER");
 
                     b.Property<Guid>("Version")
+                        .IsConcurrencyToken()
                         .HasColumnType("TEXT");
 
                     b.HasKey("Id");

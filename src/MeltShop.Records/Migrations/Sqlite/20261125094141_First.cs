@@ -1,10 +1,9 @@
 ﻿using System;
 using Microsoft.EntityFrameworkCore.Migrations;
-using Npgsql.EntityFrameworkCore.PostgreSQL.Metadata;
 
 #nullable disable
 
-namespace MeltShop.Records.Migrations.Postgres
+namespace MeltShop.Records.Migrations.Sqlite
 {
     /// <inheritdoc />
     public partial class First : Migration
@@ -16,12 +15,12 @@ namespace MeltShop.Records.Migrations.Postgres
                 name: "ApiKeys",
                 columns: table => new
                 {
-                    Id = table.Column<long>(type: "bigint", nullable: false)
-                        .Annotation("Npgsql:ValueGenerationStrategy", NpgsqlValueGenerationStrategy.IdentityByDefaultColumn),
-                    Name = table.Column<string>(type: "text", nullable: false),
-                    Hash = table.Column<string>(type: "text", nullable: false),
-                    CreatedAt = table.Column<DateTimeOffset>(type: "timestamp with time zone", nullable: false),
-                    RevokedAt = table.Column<DateTimeOffset>(type: "timestamp with time zone", nullable: true)
+                    Id = table.Column<long>(type: "INTEGER", nullable: false)
+                        .Annotation("Sqlite:Autoincrement", true),
+                    Name = table.Column<string>(type: "TEXT", nullable: false),
+                    Hash = table.Column<string>(type: "TEXT", nullable: false),
+                    CreatedAt = table.Column<long>(type: "INTEGER", nullable: false),
+                    RevokedAt = table.Column<long>(type: "INTEGER", nullable: true)
                 },
                 constraints: table =>
                 {
@@ -32,10 +31,10 @@ namespace MeltShop.Records.Migrations.Postgres
                 name: "DataProtectionKeys",
                 columns: table => new
                 {
-                    Id = table.Column<int>(type: "integer", nullable: false)
-                        .Annotation("Npgsql:ValueGenerationStrategy", NpgsqlValueGenerationStrategy.IdentityByDefaultColumn),
-                    FriendlyName = table.Column<string>(type: "text", nullable: true),
-                    Xml = table.Column<string>(type: "text", nullable: true)
+                    Id = table.Column<int>(type: "INTEGER", nullable: false)
+                        .Annotation("Sqlite:Autoincrement", true),
+                    FriendlyName = table.Column<string>(type: "TEXT", nullable: true),
+                    Xml = table.Column<string>(type: "TEXT", nullable: true)
                 },
                 constraints: table =>
                 {
@@ -46,11 +45,11 @@ namespace MeltShop.Records.Migrations.Postgres
                 name: "Entries",
                 columns: table => new
                 {
-                    Key = table.Column<Guid>(type: "uuid", nullable: false),
-                    Operation = table.Column<string>(type: "text", nullable: false),
-                    PersonId = table.Column<long>(type: "bigint", nullable: false),
-                    EnteredAt = table.Column<DateTimeOffset>(type: "timestamp with time zone", nullable: false),
-                    Result = table.Column<string>(type: "text", nullable: false)
+                    Key = table.Column<Guid>(type: "TEXT", nullable: false),
+                    Operation = table.Column<string>(type: "TEXT", nullable: false),
+                    PersonId = table.Column<long>(type: "INTEGER", nullable: false),
+                    EnteredAt = table.Column<long>(type: "INTEGER", nullable: false),
+                    Result = table.Column<string>(type: "TEXT", nullable: false)
                 },
                 constraints: table =>
                 {
@@ -61,14 +60,14 @@ namespace MeltShop.Records.Migrations.Postgres
                 name: "Furnaces",
                 columns: table => new
                 {
-                    Id = table.Column<long>(type: "bigint", nullable: false)
-                        .Annotation("Npgsql:ValueGenerationStrategy", NpgsqlValueGenerationStrategy.IdentityByDefaultColumn),
-                    Code = table.Column<string>(type: "text", nullable: false),
-                    Name = table.Column<string>(type: "text", nullable: false),
-                    CapacityKg = table.Column<double>(type: "double precision", nullable: false),
-                    PowerKw = table.Column<double>(type: "double precision", nullable: false),
-                    IsActive = table.Column<bool>(type: "boolean", nullable: false),
-                    Version = table.Column<Guid>(type: "uuid", nullable: false)
+                    Id = table.Column<long>(type: "INTEGER", nullable: false)
+                        .Annotation("Sqlite:Autoincrement", true),
+                    Code = table.Column<string>(type: "TEXT", nullable: false),
+                    Name = table.Column<string>(type: "TEXT", nullable: false),
+                    CapacityKg = table.Column<double>(type: "REAL", nullable: false),
+                    PowerKw = table.Column<double>(type: "REAL", nullable: false),
+                    IsActive = table.Column<bool>(type: "INTEGER", nullable: false),
+                    Version = table.Column<Guid>(type: "TEXT", nullable: false)
                 },
                 constraints: table =>
                 {
@@ -79,20 +78,20 @@ namespace MeltShop.Records.Migrations.Postgres
                 name: "Grades",
                 columns: table => new
                 {
-                    Id = table.Column<long>(type: "bigint", nullable: false)
-                        .Annotation("Npgsql:ValueGenerationStrategy", NpgsqlValueGenerationStrategy.IdentityByDefaultColumn),
-                    Code = table.Column<string>(type: "text", nullable: false),
-                    Family = table.Column<string>(type: "text", nullable: false),
-                    Source = table.Column<string>(type: "text", nullable: false),
-                    Recipe_TargetMgPercent = table.Column<double>(type: "double precision", nullable: true),
-                    Recipe_MgFloorPercent = table.Column<double>(type: "double precision", nullable: true),
-                    Recipe_SulphurLeftPercent = table.Column<double>(type: "double precision", nullable: true),
-                    Recipe_TreatmentAlloyCode = table.Column<string>(type: "text", nullable: true),
-                    Recipe_InoculantCode = table.Column<string>(type: "text", nullable: true),
-                    Recipe_InoculantRatePercent = table.Column<double>(type: "double precision", nullable: true),
-                    Recipe_MinutesToLastMould = table.Column<double>(type: "double precision", nullable: true),
-                    IsActive = table.Column<bool>(type: "boolean", nullable: false),
-                    Version = table.Column<Guid>(type: "uuid", nullable: false)
+                    Id = table.Column<long>(type: "INTEGER", nullable: false)
+                        .Annotation("Sqlite:Autoincrement", true),
+                    Code = table.Column<string>(type: "TEXT", nullable: false),
+                    Family = table.Column<string>(type: "TEXT", nullable: false),
+                    Source = table.Column<string>(type: "TEXT", nullable: false),
+                    Recipe_TargetMgPercent = table.Column<double>(type: "REAL", nullable: true),
+                    Recipe_MgFloorPercent = table.Column<double>(type: "REAL", nullable: true),
+                    Recipe_SulphurLeftPercent = table.Column<double>(type: "REAL", nullable: true),
+                    Recipe_TreatmentAlloyCode = table.Column<string>(type: "TEXT", nullable: true),
+                    Recipe_InoculantCode = table.Column<string>(type: "TEXT", nullable: true),
+                    Recipe_InoculantRatePercent = table.Column<double>(type: "REAL", nullable: true),
+                    Recipe_MinutesToLastMould = table.Column<double>(type: "REAL", nullable: true),
+                    IsActive = table.Column<bool>(type: "INTEGER", nullable: false),
+                    Version = table.Column<Guid>(type: "TEXT", nullable: false)
                 },
                 constraints: table =>
                 {
@@ -103,20 +102,20 @@ namespace MeltShop.Records.Migrations.Postgres
                 name: "Ladles",
                 columns: table => new
                 {
-                    Id = table.Column<long>(type: "bigint", nullable: false)
-                        .Annotation("Npgsql:ValueGenerationStrategy", NpgsqlValueGenerationStrategy.IdentityByDefaultColumn),
-                    Code = table.Column<string>(type: "text", nullable: false),
-                    Name = table.Column<string>(type: "text", nullable: false),
-                    Process = table.Column<string>(type: "text", nullable: false),
-                    FillLimitKg = table.Column<double>(type: "double precision", nullable: false),
-                    PocketKg = table.Column<double>(type: "double precision", nullable: false),
-                    MgRecoveryPercent = table.Column<double>(type: "double precision", nullable: false),
-                    RecoveryTemperatureC = table.Column<double>(type: "double precision", nullable: true),
-                    MgFadePercentPerMinute = table.Column<double>(type: "double precision", nullable: false),
-                    HeatLossKPerMinute = table.Column<double>(type: "double precision", nullable: false),
-                    FiguresSource = table.Column<string>(type: "text", nullable: false),
-                    IsActive = table.Column<bool>(type: "boolean", nullable: false),
-                    Version = table.Column<Guid>(type: "uuid", nullable: false)
+                    Id = table.Column<long>(type: "INTEGER", nullable: false)
+                        .Annotation("Sqlite:Autoincrement", true),
+                    Code = table.Column<string>(type: "TEXT", nullable: false),
+                    Name = table.Column<string>(type: "TEXT", nullable: false),
+                    Process = table.Column<string>(type: "TEXT", nullable: false),
+                    FillLimitKg = table.Column<double>(type: "REAL", nullable: false),
+                    PocketKg = table.Column<double>(type: "REAL", nullable: false),
+                    MgRecoveryPercent = table.Column<double>(type: "REAL", nullable: false),
+                    RecoveryTemperatureC = table.Column<double>(type: "REAL", nullable: true),
+                    MgFadePercentPerMinute = table.Column<double>(type: "REAL", nullable: false),
+                    HeatLossKPerMinute = table.Column<double>(type: "REAL", nullable: false),
+                    FiguresSource = table.Column<string>(type: "TEXT", nullable: false),
+                    IsActive = table.Column<bool>(type: "INTEGER", nullable: false),
+                    Version = table.Column<Guid>(type: "TEXT", nullable: false)
                 },
                 constraints: table =>
                 {
@@ -127,23 +126,23 @@ namespace MeltShop.Records.Migrations.Postgres
                 name: "Materials",
                 columns: table => new
                 {
-                    Id = table.Column<long>(type: "bigint", nullable: false)
-                        .Annotation("Npgsql:ValueGenerationStrategy", NpgsqlValueGenerationStrategy.IdentityByDefaultColumn),
-                    Code = table.Column<string>(type: "text", nullable: false),
-                    Name = table.Column<string>(type: "text", nullable: false),
-                    Kind = table.Column<string>(type: "text", nullable: false),
-                    Uses = table.Column<int>(type: "integer", nullable: false),
-                    PricePerTonne = table.Column<long>(type: "bigint", nullable: false),
-                    StockKg = table.Column<double>(type: "double precision", nullable: true),
-                    AnalysisId = table.Column<long>(type: "bigint", nullable: true),
-                    MetallicYieldPercent = table.Column<double>(type: "double precision", nullable: false),
-                    PieceKg = table.Column<double>(type: "double precision", nullable: true),
-                    BulkDensityTonnesPerM3 = table.Column<double>(type: "double precision", nullable: true),
-                    MaxSharePercent = table.Column<double>(type: "double precision", nullable: true),
-                    Cautions = table.Column<string>(type: "text", nullable: false),
-                    IsDemo = table.Column<bool>(type: "boolean", nullable: false),
-                    IsActive = table.Column<bool>(type: "boolean", nullable: false),
-                    Version = table.Column<Guid>(type: "uuid", nullable: false)
+                    Id = table.Column<long>(type: "INTEGER", nullable: false)
+                        .Annotation("Sqlite:Autoincrement", true),
+                    Code = table.Column<string>(type: "TEXT", nullable: false),
+                    Name = table.Column<string>(type: "TEXT", nullable: false),
+                    Kind = table.Column<string>(type: "TEXT", nullable: false),
+                    Uses = table.Column<int>(type: "INTEGER", nullable: false),
+                    PricePerTonne = table.Column<long>(type: "INTEGER", nullable: false),
+                    StockKg = table.Column<double>(type: "REAL", nullable: true),
+                    AnalysisId = table.Column<long>(type: "INTEGER", nullable: true),
+                    MetallicYieldPercent = table.Column<double>(type: "REAL", nullable: false),
+                    PieceKg = table.Column<double>(type: "REAL", nullable: true),
+                    BulkDensityTonnesPerM3 = table.Column<double>(type: "REAL", nullable: true),
+                    MaxSharePercent = table.Column<double>(type: "REAL", nullable: true),
+                    Cautions = table.Column<string>(type: "TEXT", nullable: false),
+                    IsDemo = table.Column<bool>(type: "INTEGER", nullable: false),
+                    IsActive = table.Column<bool>(type: "INTEGER", nullable: false),
+                    Version = table.Column<Guid>(type: "TEXT", nullable: false)
                 },
                 constraints: table =>
                 {
@@ -154,26 +153,26 @@ namespace MeltShop.Records.Migrations.Postgres
                 name: "People",
                 columns: table => new
                 {
-                    Id = table.Column<long>(type: "bigint", nullable: false)
-                        .Annotation("Npgsql:ValueGenerationStrategy", NpgsqlValueGenerationStrategy.IdentityByDefaultColumn),
-                    DisplayName = table.Column<string>(type: "text", nullable: false),
-                    Culture = table.Column<string>(type: "text", nullable: false),
-                    IsActive = table.Column<bool>(type: "boolean", nullable: false),
-                    IsDemo = table.Column<bool>(type: "boolean", nullable: false),
-                    UserName = table.Column<string>(type: "character varying(256)", maxLength: 256, nullable: true),
-                    NormalizedUserName = table.Column<string>(type: "character varying(256)", maxLength: 256, nullable: true),
-                    Email = table.Column<string>(type: "character varying(256)", maxLength: 256, nullable: true),
-                    NormalizedEmail = table.Column<string>(type: "character varying(256)", maxLength: 256, nullable: true),
-                    EmailConfirmed = table.Column<bool>(type: "boolean", nullable: false),
-                    PasswordHash = table.Column<string>(type: "text", nullable: true),
-                    SecurityStamp = table.Column<string>(type: "text", nullable: true),
-                    ConcurrencyStamp = table.Column<string>(type: "text", nullable: true),
-                    PhoneNumber = table.Column<string>(type: "text", nullable: true),
-                    PhoneNumberConfirmed = table.Column<bool>(type: "boolean", nullable: false),
-                    TwoFactorEnabled = table.Column<bool>(type: "boolean", nullable: false),
-                    LockoutEnd = table.Column<DateTimeOffset>(type: "timestamp with time zone", nullable: true),
-                    LockoutEnabled = table.Column<bool>(type: "boolean", nullable: false),
-                    AccessFailedCount = table.Column<int>(type: "integer", nullable: false)
+                    Id = table.Column<long>(type: "INTEGER", nullable: false)
+                        .Annotation("Sqlite:Autoincrement", true),
+                    DisplayName = table.Column<string>(type: "TEXT", nullable: false),
+                    Culture = table.Column<string>(type: "TEXT", nullable: false),
+                    IsActive = table.Column<bool>(type: "INTEGER", nullable: false),
+                    IsDemo = table.Column<bool>(type: "INTEGER", nullable: false),
+                    UserName = table.Column<string>(type: "TEXT", maxLength: 256, nullable: true),
+                    NormalizedUserName = table.Column<string>(type: "TEXT", maxLength: 256, nullable: true),
+                    Email = table.Column<string>(type: "TEXT", maxLength: 256, nullable: true),
+                    NormalizedEmail = table.Column<string>(type: "TEXT", maxLength: 256, nullable: true),
+                    EmailConfirmed = table.Column<bool>(type: "INTEGER", nullable: false),
+                    PasswordHash = table.Column<string>(type: "TEXT", nullable: true),
+                    SecurityStamp = table.Column<string>(type: "TEXT", nullable: true),
+                    ConcurrencyStamp = table.Column<string>(type: "TEXT", nullable: true),
+                    PhoneNumber = table.Column<string>(type: "TEXT", nullable: true),
+                    PhoneNumberConfirmed = table.Column<bool>(type: "INTEGER", nullable: false),
+                    TwoFactorEnabled = table.Column<bool>(type: "INTEGER", nullable: false),
+                    LockoutEnd = table.Column<long>(type: "INTEGER", nullable: true),
+                    LockoutEnabled = table.Column<bool>(type: "INTEGER", nullable: false),
+                    AccessFailedCount = table.Column<int>(type: "INTEGER", nullable: false)
                 },
                 constraints: table =>
                 {
@@ -184,11 +183,11 @@ namespace MeltShop.Records.Migrations.Postgres
                 name: "Roles",
                 columns: table => new
                 {
-                    Id = table.Column<long>(type: "bigint", nullable: false)
-                        .Annotation("Npgsql:ValueGenerationStrategy", NpgsqlValueGenerationStrategy.IdentityByDefaultColumn),
-                    Name = table.Column<string>(type: "character varying(256)", maxLength: 256, nullable: true),
-                    NormalizedName = table.Column<string>(type: "character varying(256)", maxLength: 256, nullable: true),
-                    ConcurrencyStamp = table.Column<string>(type: "text", nullable: true)
+                    Id = table.Column<long>(type: "INTEGER", nullable: false)
+                        .Annotation("Sqlite:Autoincrement", true),
+                    Name = table.Column<string>(type: "TEXT", maxLength: 256, nullable: true),
+                    NormalizedName = table.Column<string>(type: "TEXT", maxLength: 256, nullable: true),
+                    ConcurrencyStamp = table.Column<string>(type: "TEXT", nullable: true)
                 },
                 constraints: table =>
                 {
@@ -199,12 +198,12 @@ namespace MeltShop.Records.Migrations.Postgres
                 name: "Sites",
                 columns: table => new
                 {
-                    Id = table.Column<long>(type: "bigint", nullable: false)
-                        .Annotation("Npgsql:ValueGenerationStrategy", NpgsqlValueGenerationStrategy.IdentityByDefaultColumn),
-                    Code = table.Column<string>(type: "text", nullable: false),
-                    Name = table.Column<string>(type: "text", nullable: false),
-                    TimeZone = table.Column<string>(type: "text", nullable: false),
-                    Currency = table.Column<string>(type: "text", nullable: false)
+                    Id = table.Column<long>(type: "INTEGER", nullable: false)
+                        .Annotation("Sqlite:Autoincrement", true),
+                    Code = table.Column<string>(type: "TEXT", nullable: false),
+                    Name = table.Column<string>(type: "TEXT", nullable: false),
+                    TimeZone = table.Column<string>(type: "TEXT", nullable: false),
+                    Currency = table.Column<string>(type: "TEXT", nullable: false)
                 },
                 constraints: table =>
                 {
@@ -215,9 +214,9 @@ namespace MeltShop.Records.Migrations.Postgres
                 name: "TrailHeads",
                 columns: table => new
                 {
-                    Id = table.Column<int>(type: "integer", nullable: false),
-                    Number = table.Column<long>(type: "bigint", nullable: false),
-                    Hash = table.Column<string>(type: "text", nullable: false)
+                    Id = table.Column<int>(type: "INTEGER", nullable: false),
+                    Number = table.Column<long>(type: "INTEGER", nullable: false),
+                    Hash = table.Column<string>(type: "TEXT", nullable: false)
                 },
                 constraints: table =>
                 {
@@ -228,16 +227,16 @@ namespace MeltShop.Records.Migrations.Postgres
                 name: "TrailRows",
                 columns: table => new
                 {
-                    Number = table.Column<long>(type: "bigint", nullable: false),
-                    EntryKey = table.Column<Guid>(type: "uuid", nullable: false),
-                    Operation = table.Column<string>(type: "text", nullable: false),
-                    PersonId = table.Column<long>(type: "bigint", nullable: false),
-                    PersonName = table.Column<string>(type: "text", nullable: false),
-                    Station = table.Column<string>(type: "text", nullable: false),
-                    EnteredAt = table.Column<DateTimeOffset>(type: "timestamp with time zone", nullable: false),
-                    Payload = table.Column<string>(type: "text", nullable: false),
-                    PreviousHash = table.Column<string>(type: "text", nullable: false),
-                    Hash = table.Column<string>(type: "text", nullable: false)
+                    Number = table.Column<long>(type: "INTEGER", nullable: false),
+                    EntryKey = table.Column<Guid>(type: "TEXT", nullable: false),
+                    Operation = table.Column<string>(type: "TEXT", nullable: false),
+                    PersonId = table.Column<long>(type: "INTEGER", nullable: false),
+                    PersonName = table.Column<string>(type: "TEXT", nullable: false),
+                    Station = table.Column<string>(type: "TEXT", nullable: false),
+                    EnteredAt = table.Column<long>(type: "INTEGER", nullable: false),
+                    Payload = table.Column<string>(type: "TEXT", nullable: false),
+                    PreviousHash = table.Column<string>(type: "TEXT", nullable: false),
+                    Hash = table.Column<string>(type: "TEXT", nullable: false)
                 },
                 constraints: table =>
                 {
@@ -248,15 +247,15 @@ namespace MeltShop.Records.Migrations.Postgres
                 name: "GradeWindows",
                 columns: table => new
                 {
-                    Id = table.Column<long>(type: "bigint", nullable: false)
-                        .Annotation("Npgsql:ValueGenerationStrategy", NpgsqlValueGenerationStrategy.IdentityByDefaultColumn),
-                    GradeId = table.Column<long>(type: "bigint", nullable: false),
-                    Stage = table.Column<string>(type: "text", nullable: false),
-                    Quantity = table.Column<string>(type: "text", nullable: false),
-                    Least = table.Column<double>(type: "double precision", nullable: true),
-                    Aim = table.Column<double>(type: "double precision", nullable: true),
-                    Most = table.Column<double>(type: "double precision", nullable: true),
-                    Margin = table.Column<double>(type: "double precision", nullable: false)
+                    Id = table.Column<long>(type: "INTEGER", nullable: false)
+                        .Annotation("Sqlite:Autoincrement", true),
+                    GradeId = table.Column<long>(type: "INTEGER", nullable: false),
+                    Stage = table.Column<string>(type: "TEXT", nullable: false),
+                    Quantity = table.Column<string>(type: "TEXT", nullable: false),
+                    Least = table.Column<double>(type: "REAL", nullable: true),
+                    Aim = table.Column<double>(type: "REAL", nullable: true),
+                    Most = table.Column<double>(type: "REAL", nullable: true),
+                    Margin = table.Column<double>(type: "REAL", nullable: false)
                 },
                 constraints: table =>
                 {
@@ -273,14 +272,14 @@ namespace MeltShop.Records.Migrations.Postgres
                 name: "Drafts",
                 columns: table => new
                 {
-                    Id = table.Column<long>(type: "bigint", nullable: false)
-                        .Annotation("Npgsql:ValueGenerationStrategy", NpgsqlValueGenerationStrategy.IdentityByDefaultColumn),
-                    Subject = table.Column<string>(type: "text", nullable: false),
-                    Field = table.Column<string>(type: "text", nullable: false),
-                    Text = table.Column<string>(type: "text", nullable: false),
-                    PersonId = table.Column<long>(type: "bigint", nullable: false),
-                    ChangedAt = table.Column<DateTimeOffset>(type: "timestamp with time zone", nullable: false),
-                    Version = table.Column<Guid>(type: "uuid", nullable: false)
+                    Id = table.Column<long>(type: "INTEGER", nullable: false)
+                        .Annotation("Sqlite:Autoincrement", true),
+                    Subject = table.Column<string>(type: "TEXT", nullable: false),
+                    Field = table.Column<string>(type: "TEXT", nullable: false),
+                    Text = table.Column<string>(type: "TEXT", nullable: false),
+                    PersonId = table.Column<long>(type: "INTEGER", nullable: false),
+                    ChangedAt = table.Column<long>(type: "INTEGER", nullable: false),
+                    Version = table.Column<Guid>(type: "TEXT", nullable: false)
                 },
                 constraints: table =>
                 {
@@ -297,17 +296,17 @@ namespace MeltShop.Records.Migrations.Postgres
                 name: "MaterialAnalyses",
                 columns: table => new
                 {
-                    Id = table.Column<long>(type: "bigint", nullable: false)
-                        .Annotation("Npgsql:ValueGenerationStrategy", NpgsqlValueGenerationStrategy.IdentityByDefaultColumn),
-                    MaterialId = table.Column<long>(type: "bigint", nullable: false),
-                    Source = table.Column<string>(type: "text", nullable: false),
-                    SourceKind = table.Column<string>(type: "text", nullable: false),
-                    EntryKey = table.Column<Guid>(type: "uuid", nullable: false),
-                    PersonId = table.Column<long>(type: "bigint", nullable: false),
-                    ObservedAt = table.Column<DateTimeOffset>(type: "timestamp with time zone", nullable: false),
-                    EnteredAt = table.Column<DateTimeOffset>(type: "timestamp with time zone", nullable: false),
-                    SupersedesId = table.Column<long>(type: "bigint", nullable: true),
-                    Reason = table.Column<string>(type: "text", nullable: true)
+                    Id = table.Column<long>(type: "INTEGER", nullable: false)
+                        .Annotation("Sqlite:Autoincrement", true),
+                    MaterialId = table.Column<long>(type: "INTEGER", nullable: false),
+                    Source = table.Column<string>(type: "TEXT", nullable: false),
+                    SourceKind = table.Column<string>(type: "TEXT", nullable: false),
+                    EntryKey = table.Column<Guid>(type: "TEXT", nullable: false),
+                    PersonId = table.Column<long>(type: "INTEGER", nullable: false),
+                    ObservedAt = table.Column<long>(type: "INTEGER", nullable: false),
+                    EnteredAt = table.Column<long>(type: "INTEGER", nullable: false),
+                    SupersedesId = table.Column<long>(type: "INTEGER", nullable: true),
+                    Reason = table.Column<string>(type: "TEXT", nullable: true)
                 },
                 constraints: table =>
                 {
@@ -342,11 +341,11 @@ namespace MeltShop.Records.Migrations.Postgres
                 name: "PersonClaims",
                 columns: table => new
                 {
-                    Id = table.Column<int>(type: "integer", nullable: false)
-                        .Annotation("Npgsql:ValueGenerationStrategy", NpgsqlValueGenerationStrategy.IdentityByDefaultColumn),
-                    UserId = table.Column<long>(type: "bigint", nullable: false),
-                    ClaimType = table.Column<string>(type: "text", nullable: true),
-                    ClaimValue = table.Column<string>(type: "text", nullable: true)
+                    Id = table.Column<int>(type: "INTEGER", nullable: false)
+                        .Annotation("Sqlite:Autoincrement", true),
+                    UserId = table.Column<long>(type: "INTEGER", nullable: false),
+                    ClaimType = table.Column<string>(type: "TEXT", nullable: true),
+                    ClaimValue = table.Column<string>(type: "TEXT", nullable: true)
                 },
                 constraints: table =>
                 {
@@ -363,10 +362,10 @@ namespace MeltShop.Records.Migrations.Postgres
                 name: "PersonLogins",
                 columns: table => new
                 {
-                    LoginProvider = table.Column<string>(type: "text", nullable: false),
-                    ProviderKey = table.Column<string>(type: "text", nullable: false),
-                    ProviderDisplayName = table.Column<string>(type: "text", nullable: true),
-                    UserId = table.Column<long>(type: "bigint", nullable: false)
+                    LoginProvider = table.Column<string>(type: "TEXT", nullable: false),
+                    ProviderKey = table.Column<string>(type: "TEXT", nullable: false),
+                    ProviderDisplayName = table.Column<string>(type: "TEXT", nullable: true),
+                    UserId = table.Column<long>(type: "INTEGER", nullable: false)
                 },
                 constraints: table =>
                 {
@@ -383,10 +382,10 @@ namespace MeltShop.Records.Migrations.Postgres
                 name: "PersonTokens",
                 columns: table => new
                 {
-                    UserId = table.Column<long>(type: "bigint", nullable: false),
-                    LoginProvider = table.Column<string>(type: "text", nullable: false),
-                    Name = table.Column<string>(type: "text", nullable: false),
-                    Value = table.Column<string>(type: "text", nullable: true)
+                    UserId = table.Column<long>(type: "INTEGER", nullable: false),
+                    LoginProvider = table.Column<string>(type: "TEXT", nullable: false),
+                    Name = table.Column<string>(type: "TEXT", nullable: false),
+                    Value = table.Column<string>(type: "TEXT", nullable: true)
                 },
                 constraints: table =>
                 {
@@ -403,21 +402,21 @@ namespace MeltShop.Records.Migrations.Postgres
                 name: "Plans",
                 columns: table => new
                 {
-                    Id = table.Column<long>(type: "bigint", nullable: false)
-                        .Annotation("Npgsql:ValueGenerationStrategy", NpgsqlValueGenerationStrategy.IdentityByDefaultColumn),
-                    FurnaceId = table.Column<long>(type: "bigint", nullable: false),
-                    GradeId = table.Column<long>(type: "bigint", nullable: false),
-                    MeltKg = table.Column<double>(type: "double precision", nullable: false),
-                    Problem = table.Column<string>(type: "text", nullable: false),
-                    Answer = table.Column<string>(type: "text", nullable: false),
-                    Versions = table.Column<string>(type: "text", nullable: false),
-                    TotalCost = table.Column<long>(type: "bigint", nullable: false),
-                    EntryKey = table.Column<Guid>(type: "uuid", nullable: false),
-                    PersonId = table.Column<long>(type: "bigint", nullable: false),
-                    ObservedAt = table.Column<DateTimeOffset>(type: "timestamp with time zone", nullable: false),
-                    EnteredAt = table.Column<DateTimeOffset>(type: "timestamp with time zone", nullable: false),
-                    SupersedesId = table.Column<long>(type: "bigint", nullable: true),
-                    Reason = table.Column<string>(type: "text", nullable: true)
+                    Id = table.Column<long>(type: "INTEGER", nullable: false)
+                        .Annotation("Sqlite:Autoincrement", true),
+                    FurnaceId = table.Column<long>(type: "INTEGER", nullable: false),
+                    GradeId = table.Column<long>(type: "INTEGER", nullable: false),
+                    MeltKg = table.Column<double>(type: "REAL", nullable: false),
+                    Problem = table.Column<string>(type: "TEXT", nullable: false),
+                    Answer = table.Column<string>(type: "TEXT", nullable: false),
+                    Versions = table.Column<string>(type: "TEXT", nullable: false),
+                    TotalCost = table.Column<long>(type: "INTEGER", nullable: false),
+                    EntryKey = table.Column<Guid>(type: "TEXT", nullable: false),
+                    PersonId = table.Column<long>(type: "INTEGER", nullable: false),
+                    ObservedAt = table.Column<long>(type: "INTEGER", nullable: false),
+                    EnteredAt = table.Column<long>(type: "INTEGER", nullable: false),
+                    SupersedesId = table.Column<long>(type: "INTEGER", nullable: true),
+                    Reason = table.Column<string>(type: "TEXT", nullable: true)
                 },
                 constraints: table =>
                 {
@@ -458,16 +457,16 @@ namespace MeltShop.Records.Migrations.Postgres
                 name: "Prices",
                 columns: table => new
                 {
-                    Id = table.Column<long>(type: "bigint", nullable: false)
-                        .Annotation("Npgsql:ValueGenerationStrategy", NpgsqlValueGenerationStrategy.IdentityByDefaultColumn),
-                    MaterialId = table.Column<long>(type: "bigint", nullable: false),
-                    PricePerTonne = table.Column<long>(type: "bigint", nullable: false),
-                    EntryKey = table.Column<Guid>(type: "uuid", nullable: false),
-                    PersonId = table.Column<long>(type: "bigint", nullable: false),
-                    ObservedAt = table.Column<DateTimeOffset>(type: "timestamp with time zone", nullable: false),
-                    EnteredAt = table.Column<DateTimeOffset>(type: "timestamp with time zone", nullable: false),
-                    SupersedesId = table.Column<long>(type: "bigint", nullable: true),
-                    Reason = table.Column<string>(type: "text", nullable: true)
+                    Id = table.Column<long>(type: "INTEGER", nullable: false)
+                        .Annotation("Sqlite:Autoincrement", true),
+                    MaterialId = table.Column<long>(type: "INTEGER", nullable: false),
+                    PricePerTonne = table.Column<long>(type: "INTEGER", nullable: false),
+                    EntryKey = table.Column<Guid>(type: "TEXT", nullable: false),
+                    PersonId = table.Column<long>(type: "INTEGER", nullable: false),
+                    ObservedAt = table.Column<long>(type: "INTEGER", nullable: false),
+                    EnteredAt = table.Column<long>(type: "INTEGER", nullable: false),
+                    SupersedesId = table.Column<long>(type: "INTEGER", nullable: true),
+                    Reason = table.Column<string>(type: "TEXT", nullable: true)
                 },
                 constraints: table =>
                 {
@@ -502,8 +501,8 @@ namespace MeltShop.Records.Migrations.Postgres
                 name: "PersonRoles",
                 columns: table => new
                 {
-                    UserId = table.Column<long>(type: "bigint", nullable: false),
-                    RoleId = table.Column<long>(type: "bigint", nullable: false)
+                    UserId = table.Column<long>(type: "INTEGER", nullable: false),
+                    RoleId = table.Column<long>(type: "INTEGER", nullable: false)
                 },
                 constraints: table =>
                 {
@@ -526,11 +525,11 @@ namespace MeltShop.Records.Migrations.Postgres
                 name: "RoleClaims",
                 columns: table => new
                 {
-                    Id = table.Column<int>(type: "integer", nullable: false)
-                        .Annotation("Npgsql:ValueGenerationStrategy", NpgsqlValueGenerationStrategy.IdentityByDefaultColumn),
-                    RoleId = table.Column<long>(type: "bigint", nullable: false),
-                    ClaimType = table.Column<string>(type: "text", nullable: true),
-                    ClaimValue = table.Column<string>(type: "text", nullable: true)
+                    Id = table.Column<int>(type: "INTEGER", nullable: false)
+                        .Annotation("Sqlite:Autoincrement", true),
+                    RoleId = table.Column<long>(type: "INTEGER", nullable: false),
+                    ClaimType = table.Column<string>(type: "TEXT", nullable: true),
+                    ClaimValue = table.Column<string>(type: "TEXT", nullable: true)
                 },
                 constraints: table =>
                 {
@@ -547,9 +546,9 @@ namespace MeltShop.Records.Migrations.Postgres
                 name: "HeatCounters",
                 columns: table => new
                 {
-                    SiteId = table.Column<long>(type: "bigint", nullable: false),
-                    Year = table.Column<int>(type: "integer", nullable: false),
-                    Last = table.Column<int>(type: "integer", nullable: false)
+                    SiteId = table.Column<long>(type: "INTEGER", nullable: false),
+                    Year = table.Column<int>(type: "INTEGER", nullable: false),
+                    Last = table.Column<int>(type: "INTEGER", nullable: false)
                 },
                 constraints: table =>
                 {
@@ -566,13 +565,13 @@ namespace MeltShop.Records.Migrations.Postgres
                 name: "MaterialPercents",
                 columns: table => new
                 {
-                    Id = table.Column<long>(type: "bigint", nullable: false)
-                        .Annotation("Npgsql:ValueGenerationStrategy", NpgsqlValueGenerationStrategy.IdentityByDefaultColumn),
-                    AnalysisId = table.Column<long>(type: "bigint", nullable: false),
-                    Element = table.Column<string>(type: "text", nullable: false),
-                    Percent = table.Column<double>(type: "double precision", nullable: false),
-                    Spread = table.Column<double>(type: "double precision", nullable: true),
-                    RecoveryPercent = table.Column<double>(type: "double precision", nullable: true)
+                    Id = table.Column<long>(type: "INTEGER", nullable: false)
+                        .Annotation("Sqlite:Autoincrement", true),
+                    AnalysisId = table.Column<long>(type: "INTEGER", nullable: false),
+                    Element = table.Column<string>(type: "TEXT", nullable: false),
+                    Percent = table.Column<double>(type: "REAL", nullable: false),
+                    Spread = table.Column<double>(type: "REAL", nullable: true),
+                    RecoveryPercent = table.Column<double>(type: "REAL", nullable: true)
                 },
                 constraints: table =>
                 {
@@ -589,18 +588,18 @@ namespace MeltShop.Records.Migrations.Postgres
                 name: "Heats",
                 columns: table => new
                 {
-                    Id = table.Column<long>(type: "bigint", nullable: false)
-                        .Annotation("Npgsql:ValueGenerationStrategy", NpgsqlValueGenerationStrategy.IdentityByDefaultColumn),
-                    Number = table.Column<string>(type: "text", nullable: false),
-                    SiteId = table.Column<long>(type: "bigint", nullable: false),
-                    FurnaceId = table.Column<long>(type: "bigint", nullable: false),
-                    GradeId = table.Column<long>(type: "bigint", nullable: false),
-                    PlanId = table.Column<long>(type: "bigint", nullable: false),
-                    State = table.Column<string>(type: "text", nullable: false),
-                    StartedAt = table.Column<DateTimeOffset>(type: "timestamp with time zone", nullable: false),
-                    ClosedAt = table.Column<DateTimeOffset>(type: "timestamp with time zone", nullable: true),
-                    HeelKg = table.Column<double>(type: "double precision", nullable: false),
-                    Version = table.Column<Guid>(type: "uuid", nullable: false)
+                    Id = table.Column<long>(type: "INTEGER", nullable: false)
+                        .Annotation("Sqlite:Autoincrement", true),
+                    Number = table.Column<string>(type: "TEXT", nullable: false),
+                    SiteId = table.Column<long>(type: "INTEGER", nullable: false),
+                    FurnaceId = table.Column<long>(type: "INTEGER", nullable: false),
+                    GradeId = table.Column<long>(type: "INTEGER", nullable: false),
+                    PlanId = table.Column<long>(type: "INTEGER", nullable: false),
+                    State = table.Column<string>(type: "TEXT", nullable: false),
+                    StartedAt = table.Column<long>(type: "INTEGER", nullable: false),
+                    ClosedAt = table.Column<long>(type: "INTEGER", nullable: true),
+                    HeelKg = table.Column<double>(type: "REAL", nullable: false),
+                    Version = table.Column<Guid>(type: "TEXT", nullable: false)
                 },
                 constraints: table =>
                 {
@@ -635,18 +634,18 @@ namespace MeltShop.Records.Migrations.Postgres
                 name: "FurnaceMetals",
                 columns: table => new
                 {
-                    Id = table.Column<long>(type: "bigint", nullable: false)
-                        .Annotation("Npgsql:ValueGenerationStrategy", NpgsqlValueGenerationStrategy.IdentityByDefaultColumn),
-                    FurnaceId = table.Column<long>(type: "bigint", nullable: false),
-                    HeatId = table.Column<long>(type: "bigint", nullable: true),
-                    Kind = table.Column<string>(type: "text", nullable: false),
-                    Kg = table.Column<double>(type: "double precision", nullable: false),
-                    EntryKey = table.Column<Guid>(type: "uuid", nullable: false),
-                    PersonId = table.Column<long>(type: "bigint", nullable: false),
-                    ObservedAt = table.Column<DateTimeOffset>(type: "timestamp with time zone", nullable: false),
-                    EnteredAt = table.Column<DateTimeOffset>(type: "timestamp with time zone", nullable: false),
-                    SupersedesId = table.Column<long>(type: "bigint", nullable: true),
-                    Reason = table.Column<string>(type: "text", nullable: true)
+                    Id = table.Column<long>(type: "INTEGER", nullable: false)
+                        .Annotation("Sqlite:Autoincrement", true),
+                    FurnaceId = table.Column<long>(type: "INTEGER", nullable: false),
+                    HeatId = table.Column<long>(type: "INTEGER", nullable: true),
+                    Kind = table.Column<string>(type: "TEXT", nullable: false),
+                    Kg = table.Column<double>(type: "REAL", nullable: false),
+                    EntryKey = table.Column<Guid>(type: "TEXT", nullable: false),
+                    PersonId = table.Column<long>(type: "INTEGER", nullable: false),
+                    ObservedAt = table.Column<long>(type: "INTEGER", nullable: false),
+                    EnteredAt = table.Column<long>(type: "INTEGER", nullable: false),
+                    SupersedesId = table.Column<long>(type: "INTEGER", nullable: true),
+                    Reason = table.Column<string>(type: "TEXT", nullable: true)
                 },
                 constraints: table =>
                 {
@@ -687,18 +686,18 @@ namespace MeltShop.Records.Migrations.Postgres
                 name: "StockFacts",
                 columns: table => new
                 {
-                    Id = table.Column<long>(type: "bigint", nullable: false)
-                        .Annotation("Npgsql:ValueGenerationStrategy", NpgsqlValueGenerationStrategy.IdentityByDefaultColumn),
-                    MaterialId = table.Column<long>(type: "bigint", nullable: false),
-                    Kind = table.Column<string>(type: "text", nullable: false),
-                    Kg = table.Column<double>(type: "double precision", nullable: false),
-                    HeatId = table.Column<long>(type: "bigint", nullable: true),
-                    EntryKey = table.Column<Guid>(type: "uuid", nullable: false),
-                    PersonId = table.Column<long>(type: "bigint", nullable: false),
-                    ObservedAt = table.Column<DateTimeOffset>(type: "timestamp with time zone", nullable: false),
-                    EnteredAt = table.Column<DateTimeOffset>(type: "timestamp with time zone", nullable: false),
-                    SupersedesId = table.Column<long>(type: "bigint", nullable: true),
-                    Reason = table.Column<string>(type: "text", nullable: true)
+                    Id = table.Column<long>(type: "INTEGER", nullable: false)
+                        .Annotation("Sqlite:Autoincrement", true),
+                    MaterialId = table.Column<long>(type: "INTEGER", nullable: false),
+                    Kind = table.Column<string>(type: "TEXT", nullable: false),
+                    Kg = table.Column<double>(type: "REAL", nullable: false),
+                    HeatId = table.Column<long>(type: "INTEGER", nullable: true),
+                    EntryKey = table.Column<Guid>(type: "TEXT", nullable: false),
+                    PersonId = table.Column<long>(type: "INTEGER", nullable: false),
+                    ObservedAt = table.Column<long>(type: "INTEGER", nullable: false),
+                    EnteredAt = table.Column<long>(type: "INTEGER", nullable: false),
+                    SupersedesId = table.Column<long>(type: "INTEGER", nullable: true),
+                    Reason = table.Column<string>(type: "TEXT", nullable: true)
                 },
                 constraints: table =>
                 {
@@ -739,14 +738,14 @@ namespace MeltShop.Records.Migrations.Postgres
                 name: "TreatedLadles",
                 columns: table => new
                 {
-                    Id = table.Column<long>(type: "bigint", nullable: false)
-                        .Annotation("Npgsql:ValueGenerationStrategy", NpgsqlValueGenerationStrategy.IdentityByDefaultColumn),
-                    HeatId = table.Column<long>(type: "bigint", nullable: false),
-                    LadleId = table.Column<long>(type: "bigint", nullable: false),
-                    Ordinal = table.Column<int>(type: "integer", nullable: false),
-                    State = table.Column<string>(type: "text", nullable: false),
-                    ReactionEndedAt = table.Column<DateTimeOffset>(type: "timestamp with time zone", nullable: true),
-                    Version = table.Column<Guid>(type: "uuid", nullable: false)
+                    Id = table.Column<long>(type: "INTEGER", nullable: false)
+                        .Annotation("Sqlite:Autoincrement", true),
+                    HeatId = table.Column<long>(type: "INTEGER", nullable: false),
+                    LadleId = table.Column<long>(type: "INTEGER", nullable: false),
+                    Ordinal = table.Column<int>(type: "INTEGER", nullable: false),
+                    State = table.Column<string>(type: "TEXT", nullable: false),
+                    ReactionEndedAt = table.Column<long>(type: "INTEGER", nullable: true),
+                    Version = table.Column<Guid>(type: "TEXT", nullable: false)
                 },
                 constraints: table =>
                 {
@@ -769,18 +768,18 @@ namespace MeltShop.Records.Migrations.Postgres
                 name: "Weighings",
                 columns: table => new
                 {
-                    Id = table.Column<long>(type: "bigint", nullable: false)
-                        .Annotation("Npgsql:ValueGenerationStrategy", NpgsqlValueGenerationStrategy.IdentityByDefaultColumn),
-                    HeatId = table.Column<long>(type: "bigint", nullable: false),
-                    MaterialId = table.Column<long>(type: "bigint", nullable: false),
-                    Kg = table.Column<double>(type: "double precision", nullable: false),
-                    IntoBath = table.Column<bool>(type: "boolean", nullable: false),
-                    EntryKey = table.Column<Guid>(type: "uuid", nullable: false),
-                    PersonId = table.Column<long>(type: "bigint", nullable: false),
-                    ObservedAt = table.Column<DateTimeOffset>(type: "timestamp with time zone", nullable: false),
-                    EnteredAt = table.Column<DateTimeOffset>(type: "timestamp with time zone", nullable: false),
-                    SupersedesId = table.Column<long>(type: "bigint", nullable: true),
-                    Reason = table.Column<string>(type: "text", nullable: true)
+                    Id = table.Column<long>(type: "INTEGER", nullable: false)
+                        .Annotation("Sqlite:Autoincrement", true),
+                    HeatId = table.Column<long>(type: "INTEGER", nullable: false),
+                    MaterialId = table.Column<long>(type: "INTEGER", nullable: false),
+                    Kg = table.Column<double>(type: "REAL", nullable: false),
+                    IntoBath = table.Column<bool>(type: "INTEGER", nullable: false),
+                    EntryKey = table.Column<Guid>(type: "TEXT", nullable: false),
+                    PersonId = table.Column<long>(type: "INTEGER", nullable: false),
+                    ObservedAt = table.Column<long>(type: "INTEGER", nullable: false),
+                    EnteredAt = table.Column<long>(type: "INTEGER", nullable: false),
+                    SupersedesId = table.Column<long>(type: "INTEGER", nullable: true),
+                    Reason = table.Column<string>(type: "TEXT", nullable: true)
                 },
                 constraints: table =>
                 {
@@ -821,29 +820,29 @@ namespace MeltShop.Records.Migrations.Postgres
                 name: "PocketCards",
                 columns: table => new
                 {
-                    Id = table.Column<long>(type: "bigint", nullable: false)
-                        .Annotation("Npgsql:ValueGenerationStrategy", NpgsqlValueGenerationStrategy.IdentityByDefaultColumn),
-                    TreatedLadleId = table.Column<long>(type: "bigint", nullable: false),
-                    PlannedKg = table.Column<double>(type: "double precision", nullable: false),
-                    TemperatureC = table.Column<double>(type: "double precision", nullable: false),
-                    BaseSulphurPercent = table.Column<double>(type: "double precision", nullable: true),
-                    TargetMgPercent = table.Column<double>(type: "double precision", nullable: true),
-                    MgFloorPercent = table.Column<double>(type: "double precision", nullable: true),
-                    MinutesToLastMould = table.Column<double>(type: "double precision", nullable: true),
-                    AlloyMaterialId = table.Column<long>(type: "bigint", nullable: true),
-                    AlloyKg = table.Column<double>(type: "double precision", nullable: true),
-                    InoculantMaterialId = table.Column<long>(type: "bigint", nullable: false),
-                    InoculantKg = table.Column<double>(type: "double precision", nullable: false),
-                    StopWeightKg = table.Column<double>(type: "double precision", nullable: false),
-                    Problem = table.Column<string>(type: "text", nullable: true),
-                    Answer = table.Column<string>(type: "text", nullable: true),
-                    Versions = table.Column<string>(type: "text", nullable: false),
-                    EntryKey = table.Column<Guid>(type: "uuid", nullable: false),
-                    PersonId = table.Column<long>(type: "bigint", nullable: false),
-                    ObservedAt = table.Column<DateTimeOffset>(type: "timestamp with time zone", nullable: false),
-                    EnteredAt = table.Column<DateTimeOffset>(type: "timestamp with time zone", nullable: false),
-                    SupersedesId = table.Column<long>(type: "bigint", nullable: true),
-                    Reason = table.Column<string>(type: "text", nullable: true)
+                    Id = table.Column<long>(type: "INTEGER", nullable: false)
+                        .Annotation("Sqlite:Autoincrement", true),
+                    TreatedLadleId = table.Column<long>(type: "INTEGER", nullable: false),
+                    PlannedKg = table.Column<double>(type: "REAL", nullable: false),
+                    TemperatureC = table.Column<double>(type: "REAL", nullable: false),
+                    BaseSulphurPercent = table.Column<double>(type: "REAL", nullable: true),
+                    TargetMgPercent = table.Column<double>(type: "REAL", nullable: true),
+                    MgFloorPercent = table.Column<double>(type: "REAL", nullable: true),
+                    MinutesToLastMould = table.Column<double>(type: "REAL", nullable: true),
+                    AlloyMaterialId = table.Column<long>(type: "INTEGER", nullable: true),
+                    AlloyKg = table.Column<double>(type: "REAL", nullable: true),
+                    InoculantMaterialId = table.Column<long>(type: "INTEGER", nullable: false),
+                    InoculantKg = table.Column<double>(type: "REAL", nullable: false),
+                    StopWeightKg = table.Column<double>(type: "REAL", nullable: false),
+                    Problem = table.Column<string>(type: "TEXT", nullable: true),
+                    Answer = table.Column<string>(type: "TEXT", nullable: true),
+                    Versions = table.Column<string>(type: "TEXT", nullable: false),
+                    EntryKey = table.Column<Guid>(type: "TEXT", nullable: false),
+                    PersonId = table.Column<long>(type: "INTEGER", nullable: false),
+                    ObservedAt = table.Column<long>(type: "INTEGER", nullable: false),
+                    EnteredAt = table.Column<long>(type: "INTEGER", nullable: false),
+                    SupersedesId = table.Column<long>(type: "INTEGER", nullable: true),
+                    Reason = table.Column<string>(type: "TEXT", nullable: true)
                 },
                 constraints: table =>
                 {
@@ -890,19 +889,19 @@ namespace MeltShop.Records.Migrations.Postgres
                 name: "Samples",
                 columns: table => new
                 {
-                    Id = table.Column<long>(type: "bigint", nullable: false)
-                        .Annotation("Npgsql:ValueGenerationStrategy", NpgsqlValueGenerationStrategy.IdentityByDefaultColumn),
-                    HeatId = table.Column<long>(type: "bigint", nullable: false),
-                    TreatedLadleId = table.Column<long>(type: "bigint", nullable: true),
-                    Kind = table.Column<string>(type: "text", nullable: false),
-                    CoinNumber = table.Column<string>(type: "text", nullable: true),
-                    Remarks = table.Column<string>(type: "text", nullable: true),
-                    EntryKey = table.Column<Guid>(type: "uuid", nullable: false),
-                    PersonId = table.Column<long>(type: "bigint", nullable: false),
-                    ObservedAt = table.Column<DateTimeOffset>(type: "timestamp with time zone", nullable: false),
-                    EnteredAt = table.Column<DateTimeOffset>(type: "timestamp with time zone", nullable: false),
-                    SupersedesId = table.Column<long>(type: "bigint", nullable: true),
-                    Reason = table.Column<string>(type: "text", nullable: true)
+                    Id = table.Column<long>(type: "INTEGER", nullable: false)
+                        .Annotation("Sqlite:Autoincrement", true),
+                    HeatId = table.Column<long>(type: "INTEGER", nullable: false),
+                    TreatedLadleId = table.Column<long>(type: "INTEGER", nullable: true),
+                    Kind = table.Column<string>(type: "TEXT", nullable: false),
+                    CoinNumber = table.Column<string>(type: "TEXT", nullable: true),
+                    Remarks = table.Column<string>(type: "TEXT", nullable: true),
+                    EntryKey = table.Column<Guid>(type: "TEXT", nullable: false),
+                    PersonId = table.Column<long>(type: "INTEGER", nullable: false),
+                    ObservedAt = table.Column<long>(type: "INTEGER", nullable: false),
+                    EnteredAt = table.Column<long>(type: "INTEGER", nullable: false),
+                    SupersedesId = table.Column<long>(type: "INTEGER", nullable: true),
+                    Reason = table.Column<string>(type: "TEXT", nullable: true)
                 },
                 constraints: table =>
                 {
@@ -943,20 +942,20 @@ namespace MeltShop.Records.Migrations.Postgres
                 name: "Taps",
                 columns: table => new
                 {
-                    Id = table.Column<long>(type: "bigint", nullable: false)
-                        .Annotation("Npgsql:ValueGenerationStrategy", NpgsqlValueGenerationStrategy.IdentityByDefaultColumn),
-                    TreatedLadleId = table.Column<long>(type: "bigint", nullable: false),
-                    HeatId = table.Column<long>(type: "bigint", nullable: false),
-                    Kg = table.Column<double>(type: "double precision", nullable: false),
-                    TemperatureC = table.Column<double>(type: "double precision", nullable: true),
-                    MgAfterTreatmentPercent = table.Column<double>(type: "double precision", nullable: true),
-                    MinutesToFloor = table.Column<double>(type: "double precision", nullable: true),
-                    EntryKey = table.Column<Guid>(type: "uuid", nullable: false),
-                    PersonId = table.Column<long>(type: "bigint", nullable: false),
-                    ObservedAt = table.Column<DateTimeOffset>(type: "timestamp with time zone", nullable: false),
-                    EnteredAt = table.Column<DateTimeOffset>(type: "timestamp with time zone", nullable: false),
-                    SupersedesId = table.Column<long>(type: "bigint", nullable: true),
-                    Reason = table.Column<string>(type: "text", nullable: true)
+                    Id = table.Column<long>(type: "INTEGER", nullable: false)
+                        .Annotation("Sqlite:Autoincrement", true),
+                    TreatedLadleId = table.Column<long>(type: "INTEGER", nullable: false),
+                    HeatId = table.Column<long>(type: "INTEGER", nullable: false),
+                    Kg = table.Column<double>(type: "REAL", nullable: false),
+                    TemperatureC = table.Column<double>(type: "REAL", nullable: true),
+                    MgAfterTreatmentPercent = table.Column<double>(type: "REAL", nullable: true),
+                    MinutesToFloor = table.Column<double>(type: "REAL", nullable: true),
+                    EntryKey = table.Column<Guid>(type: "TEXT", nullable: false),
+                    PersonId = table.Column<long>(type: "INTEGER", nullable: false),
+                    ObservedAt = table.Column<long>(type: "INTEGER", nullable: false),
+                    EnteredAt = table.Column<long>(type: "INTEGER", nullable: false),
+                    SupersedesId = table.Column<long>(type: "INTEGER", nullable: true),
+                    Reason = table.Column<string>(type: "TEXT", nullable: true)
                 },
                 constraints: table =>
                 {
@@ -997,17 +996,17 @@ namespace MeltShop.Records.Migrations.Postgres
                 name: "Temperatures",
                 columns: table => new
                 {
-                    Id = table.Column<long>(type: "bigint", nullable: false)
-                        .Annotation("Npgsql:ValueGenerationStrategy", NpgsqlValueGenerationStrategy.IdentityByDefaultColumn),
-                    HeatId = table.Column<long>(type: "bigint", nullable: false),
-                    TemperatureC = table.Column<double>(type: "double precision", nullable: false),
-                    TreatedLadleId = table.Column<long>(type: "bigint", nullable: true),
-                    EntryKey = table.Column<Guid>(type: "uuid", nullable: false),
-                    PersonId = table.Column<long>(type: "bigint", nullable: false),
-                    ObservedAt = table.Column<DateTimeOffset>(type: "timestamp with time zone", nullable: false),
-                    EnteredAt = table.Column<DateTimeOffset>(type: "timestamp with time zone", nullable: false),
-                    SupersedesId = table.Column<long>(type: "bigint", nullable: true),
-                    Reason = table.Column<string>(type: "text", nullable: true)
+                    Id = table.Column<long>(type: "INTEGER", nullable: false)
+                        .Annotation("Sqlite:Autoincrement", true),
+                    HeatId = table.Column<long>(type: "INTEGER", nullable: false),
+                    TemperatureC = table.Column<double>(type: "REAL", nullable: false),
+                    TreatedLadleId = table.Column<long>(type: "INTEGER", nullable: true),
+                    EntryKey = table.Column<Guid>(type: "TEXT", nullable: false),
+                    PersonId = table.Column<long>(type: "INTEGER", nullable: false),
+                    ObservedAt = table.Column<long>(type: "INTEGER", nullable: false),
+                    EnteredAt = table.Column<long>(type: "INTEGER", nullable: false),
+                    SupersedesId = table.Column<long>(type: "INTEGER", nullable: true),
+                    Reason = table.Column<string>(type: "TEXT", nullable: true)
                 },
                 constraints: table =>
                 {
@@ -1045,15 +1044,60 @@ namespace MeltShop.Records.Migrations.Postgres
                 });
 
             migrationBuilder.CreateTable(
+                name: "BurnDecisions",
+                columns: table => new
+                {
+                    Id = table.Column<long>(type: "INTEGER", nullable: false)
+                        .Annotation("Sqlite:Autoincrement", true),
+                    SampleId = table.Column<long>(type: "INTEGER", nullable: false),
+                    Ordinal = table.Column<int>(type: "INTEGER", nullable: false),
+                    SetAside = table.Column<bool>(type: "INTEGER", nullable: false),
+                    EntryKey = table.Column<Guid>(type: "TEXT", nullable: false),
+                    PersonId = table.Column<long>(type: "INTEGER", nullable: false),
+                    ObservedAt = table.Column<long>(type: "INTEGER", nullable: false),
+                    EnteredAt = table.Column<long>(type: "INTEGER", nullable: false),
+                    SupersedesId = table.Column<long>(type: "INTEGER", nullable: true),
+                    Reason = table.Column<string>(type: "TEXT", nullable: true)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_BurnDecisions", x => x.Id);
+                    table.ForeignKey(
+                        name: "FK_BurnDecisions_BurnDecisions_SupersedesId",
+                        column: x => x.SupersedesId,
+                        principalTable: "BurnDecisions",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                    table.ForeignKey(
+                        name: "FK_BurnDecisions_Entries_EntryKey",
+                        column: x => x.EntryKey,
+                        principalTable: "Entries",
+                        principalColumn: "Key",
+                        onDelete: ReferentialAction.Restrict);
+                    table.ForeignKey(
+                        name: "FK_BurnDecisions_People_PersonId",
+                        column: x => x.PersonId,
+                        principalTable: "People",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                    table.ForeignKey(
+                        name: "FK_BurnDecisions_Samples_SampleId",
+                        column: x => x.SampleId,
+                        principalTable: "Samples",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                });
+
+            migrationBuilder.CreateTable(
                 name: "Burns",
                 columns: table => new
                 {
-                    Id = table.Column<long>(type: "bigint", nullable: false)
-                        .Annotation("Npgsql:ValueGenerationStrategy", NpgsqlValueGenerationStrategy.IdentityByDefaultColumn),
-                    SampleId = table.Column<long>(type: "bigint", nullable: false),
-                    Ordinal = table.Column<int>(type: "integer", nullable: false),
-                    SetAside = table.Column<bool>(type: "boolean", nullable: false),
-                    SetAsideReason = table.Column<string>(type: "text", nullable: true)
+                    Id = table.Column<long>(type: "INTEGER", nullable: false)
+                        .Annotation("Sqlite:Autoincrement", true),
+                    SampleId = table.Column<long>(type: "INTEGER", nullable: false),
+                    Ordinal = table.Column<int>(type: "INTEGER", nullable: false),
+                    SetAside = table.Column<bool>(type: "INTEGER", nullable: false),
+                    SetAsideReason = table.Column<string>(type: "TEXT", nullable: true)
                 },
                 constraints: table =>
                 {
@@ -1070,17 +1114,17 @@ namespace MeltShop.Records.Migrations.Postgres
                 name: "CastingDecisions",
                 columns: table => new
                 {
-                    Id = table.Column<long>(type: "bigint", nullable: false)
-                        .Annotation("Npgsql:ValueGenerationStrategy", NpgsqlValueGenerationStrategy.IdentityByDefaultColumn),
-                    TreatedLadleId = table.Column<long>(type: "bigint", nullable: false),
-                    Verdict = table.Column<string>(type: "text", nullable: false),
-                    SampleId = table.Column<long>(type: "bigint", nullable: true),
-                    EntryKey = table.Column<Guid>(type: "uuid", nullable: false),
-                    PersonId = table.Column<long>(type: "bigint", nullable: false),
-                    ObservedAt = table.Column<DateTimeOffset>(type: "timestamp with time zone", nullable: false),
-                    EnteredAt = table.Column<DateTimeOffset>(type: "timestamp with time zone", nullable: false),
-                    SupersedesId = table.Column<long>(type: "bigint", nullable: true),
-                    Reason = table.Column<string>(type: "text", nullable: true)
+                    Id = table.Column<long>(type: "INTEGER", nullable: false)
+                        .Annotation("Sqlite:Autoincrement", true),
+                    TreatedLadleId = table.Column<long>(type: "INTEGER", nullable: false),
+                    Verdict = table.Column<string>(type: "TEXT", nullable: false),
+                    SampleId = table.Column<long>(type: "INTEGER", nullable: true),
+                    EntryKey = table.Column<Guid>(type: "TEXT", nullable: false),
+                    PersonId = table.Column<long>(type: "INTEGER", nullable: false),
+                    ObservedAt = table.Column<long>(type: "INTEGER", nullable: false),
+                    EnteredAt = table.Column<long>(type: "INTEGER", nullable: false),
+                    SupersedesId = table.Column<long>(type: "INTEGER", nullable: true),
+                    Reason = table.Column<string>(type: "TEXT", nullable: true)
                 },
                 constraints: table =>
                 {
@@ -1121,18 +1165,18 @@ namespace MeltShop.Records.Migrations.Postgres
                 name: "Heels",
                 columns: table => new
                 {
-                    Id = table.Column<long>(type: "bigint", nullable: false)
-                        .Annotation("Npgsql:ValueGenerationStrategy", NpgsqlValueGenerationStrategy.IdentityByDefaultColumn),
-                    FurnaceId = table.Column<long>(type: "bigint", nullable: false),
-                    FromHeatId = table.Column<long>(type: "bigint", nullable: true),
-                    Kg = table.Column<double>(type: "double precision", nullable: false),
-                    SampleId = table.Column<long>(type: "bigint", nullable: true),
-                    EntryKey = table.Column<Guid>(type: "uuid", nullable: false),
-                    PersonId = table.Column<long>(type: "bigint", nullable: false),
-                    ObservedAt = table.Column<DateTimeOffset>(type: "timestamp with time zone", nullable: false),
-                    EnteredAt = table.Column<DateTimeOffset>(type: "timestamp with time zone", nullable: false),
-                    SupersedesId = table.Column<long>(type: "bigint", nullable: true),
-                    Reason = table.Column<string>(type: "text", nullable: true)
+                    Id = table.Column<long>(type: "INTEGER", nullable: false)
+                        .Annotation("Sqlite:Autoincrement", true),
+                    FurnaceId = table.Column<long>(type: "INTEGER", nullable: false),
+                    FromHeatId = table.Column<long>(type: "INTEGER", nullable: true),
+                    Kg = table.Column<double>(type: "REAL", nullable: false),
+                    SampleId = table.Column<long>(type: "INTEGER", nullable: true),
+                    EntryKey = table.Column<Guid>(type: "TEXT", nullable: false),
+                    PersonId = table.Column<long>(type: "INTEGER", nullable: false),
+                    ObservedAt = table.Column<long>(type: "INTEGER", nullable: false),
+                    EnteredAt = table.Column<long>(type: "INTEGER", nullable: false),
+                    SupersedesId = table.Column<long>(type: "INTEGER", nullable: true),
+                    Reason = table.Column<string>(type: "TEXT", nullable: true)
                 },
                 constraints: table =>
                 {
@@ -1179,12 +1223,12 @@ namespace MeltShop.Records.Migrations.Postgres
                 name: "SampleMeans",
                 columns: table => new
                 {
-                    Id = table.Column<long>(type: "bigint", nullable: false)
-                        .Annotation("Npgsql:ValueGenerationStrategy", NpgsqlValueGenerationStrategy.IdentityByDefaultColumn),
-                    SampleId = table.Column<long>(type: "bigint", nullable: false),
-                    Element = table.Column<string>(type: "text", nullable: false),
-                    Percent = table.Column<double>(type: "double precision", nullable: false),
-                    Count = table.Column<int>(type: "integer", nullable: false)
+                    Id = table.Column<long>(type: "INTEGER", nullable: false)
+                        .Annotation("Sqlite:Autoincrement", true),
+                    SampleId = table.Column<long>(type: "INTEGER", nullable: false),
+                    Element = table.Column<string>(type: "TEXT", nullable: false),
+                    Percent = table.Column<double>(type: "REAL", nullable: false),
+                    Count = table.Column<int>(type: "INTEGER", nullable: false)
                 },
                 constraints: table =>
                 {
@@ -1201,13 +1245,13 @@ namespace MeltShop.Records.Migrations.Postgres
                 name: "Readings",
                 columns: table => new
                 {
-                    Id = table.Column<long>(type: "bigint", nullable: false)
-                        .Annotation("Npgsql:ValueGenerationStrategy", NpgsqlValueGenerationStrategy.IdentityByDefaultColumn),
-                    BurnId = table.Column<long>(type: "bigint", nullable: false),
-                    Element = table.Column<string>(type: "text", nullable: false),
-                    Percent = table.Column<double>(type: "double precision", nullable: false),
-                    BelowDetection = table.Column<bool>(type: "boolean", nullable: false),
-                    InstrumentText = table.Column<string>(type: "text", nullable: false)
+                    Id = table.Column<long>(type: "INTEGER", nullable: false)
+                        .Annotation("Sqlite:Autoincrement", true),
+                    BurnId = table.Column<long>(type: "INTEGER", nullable: false),
+                    Element = table.Column<string>(type: "TEXT", nullable: false),
+                    Percent = table.Column<double>(type: "REAL", nullable: false),
+                    BelowDetection = table.Column<bool>(type: "INTEGER", nullable: false),
+                    InstrumentText = table.Column<string>(type: "TEXT", nullable: false)
                 },
                 constraints: table =>
                 {
@@ -1224,11 +1268,11 @@ namespace MeltShop.Records.Migrations.Postgres
                 name: "HeelPercents",
                 columns: table => new
                 {
-                    Id = table.Column<long>(type: "bigint", nullable: false)
-                        .Annotation("Npgsql:ValueGenerationStrategy", NpgsqlValueGenerationStrategy.IdentityByDefaultColumn),
-                    HeelId = table.Column<long>(type: "bigint", nullable: false),
-                    Element = table.Column<string>(type: "text", nullable: false),
-                    Percent = table.Column<double>(type: "double precision", nullable: false)
+                    Id = table.Column<long>(type: "INTEGER", nullable: false)
+                        .Annotation("Sqlite:Autoincrement", true),
+                    HeelId = table.Column<long>(type: "INTEGER", nullable: false),
+                    Element = table.Column<string>(type: "TEXT", nullable: false),
+                    Percent = table.Column<double>(type: "REAL", nullable: false)
                 },
                 constraints: table =>
                 {
@@ -1250,6 +1294,22 @@ namespace MeltShop.Records.Migrations.Postgres
                 name: "IX_ApiKeys_Hash",
                 table: "ApiKeys",
                 column: "Hash",
+                unique: true);
+
+            migrationBuilder.CreateIndex(
+                name: "IX_BurnDecisions_EntryKey",
+                table: "BurnDecisions",
+                column: "EntryKey");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_BurnDecisions_SampleId",
+                table: "BurnDecisions",
+                column: "SampleId");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_BurnDecisions_SupersedesId",
+                table: "BurnDecisions",
+                column: "SupersedesId",
                 unique: true);
 
             migrationBuilder.CreateIndex(
@@ -1614,6 +1674,9 @@ namespace MeltShop.Records.Migrations.Postgres
         {
             migrationBuilder.DropTable(
                 name: "ApiKeys");
+
+            migrationBuilder.DropTable(
+                name: "BurnDecisions");
 
             migrationBuilder.DropTable(
                 name: "CastingDecisions");

@@ -1,0 +1,15 @@
+#pragma warning disable EF1002, EF1003 // the tests' own statements, put together from names of the model
+using Microsoft.EntityFrameworkCore;
+
+namespace MeltShop.Records.Tests.Databases;
+
+/// <summary>Statements as somebody at the database's own prompt would send them.</summary>
+public static class Statements
+{
+    public static Task<int> Send(this RecordsContext db, string statement, params object[] values) =>
+        db.Database.ExecuteSqlRawAsync(statement, values, TestContext.Current.CancellationToken);
+
+    /// <summary>The first value of the first row; the statement calls it Value.</summary>
+    public static async Task<T> Ask<T>(this RecordsContext db, string statement) =>
+        (await db.Database.SqlQueryRaw<T>(statement).ToListAsync(TestContext.Current.CancellationToken))[0];
+}

@@ -1,0 +1,147 @@
+using System.Text.Json;
+using MeltShop.Records.Databases;
+using MeltShop.Records.Heats;
+using MeltShop.Records.Keeping;
+using MeltShop.Records.Tests.Databases;
+using MeltShop.Records.Writing;
+using Microsoft.EntityFrameworkCore;
+
+namespace MeltShop.Records.Tests.Writing;
+
+/// <summary>Each test breaks one thing, sees it found, and puts it back: the tests of a class share a database.</summary>
+public abstract class TrailTests(Database database)
+{
+    private static CancellationToken Ct => TestContext.Current.CancellationToken;
+
+    [Fact]
+    public async Task Trail_OfAWholeHeat_Holds()
+    {
+        await HeatStory.Tell(await Foundry.Found(database), HeatState.Closed);
+
+        var report = await Check();
+
+        Assert.Empty(report.Faults);
+        await using var db = database.Open();
+        var last = await db.TrailRows.OrderByDescending(r => r.Number).FirstAsync(Ct);
+        Assert.Equal((last.Number, last.Hash), (report.Entries, report.HeadHash));
+        Assert.Equal(await db.Entries.CountAsync(Ct), report.Entries);
+        Assert.True(report.Rows > 20);
+    }
+
+    [Fact]
+    public async Task TrailRow_OfAnEntry_HoldsWhatWasAskedWhatCameOfItAndTheRows()
+    {
+        var foundry = await Foundry.Found(database);
+        var heat = await foundry.Heat();
+        var entry = foundry.Entry("WeighIn");
+        await database.Recorder.Record(entry, async (db, stamp, ct) =>
+        {
+            var weighing = stamp.Weighing(heat.Id, foundry.Steel.Id, 12.5);
+            db.Weighings.Add(weighing);
+            await db.SaveChangesAsync(ct);
+            return Written<long>.Of(weighing.Id);
+        }, Ct);
+
+        await using var context = database.Open();
+        var row = await context.TrailRows.SingleAsync(r => r.EntryKey == entry.Key, Ct);
+        Assert.Equal(("WeighIn", foundry.Person.Id, "Ida Anders", "Lab tablet"), (row.Operation, row.PersonId, row.PersonName, row.Station));
+        using var payload = JsonDocument.Parse(row.Payload);
+        Assert.Equal("WeighIn", payload.RootElement.GetProperty("asked").GetProperty("operation").GetString());
+        var id = payload.RootElement.GetProperty("result").GetInt64();
+        var image = Assert.Single(payload.RootElement.GetProperty("rows").EnumerateArray());
+        Assert.Equal(("Weighings", $"{id}", "12.5"), (
+            image.GetProperty("table").GetString(), image.GetProperty("key").GetString(), image.GetProperty("columns").GetProperty("Kg").GetString()));
+    }
+
+    [Theory]
+    [InlineData("PersonName", "trail.hash")]
+    [InlineData("Station", "trail.hash")]
+    [InlineData("Operation", "trail.hash")]
+    [InlineData("Payload", "trail.hash")]
+    [InlineData("PreviousHash", "trail.previous")]
+    [InlineData("Hash", "trail.hash")]
+    public async Task TrailRow_OneByteFlipped_IsFound(string column, string code)
+    {
+        var foundry = await Foundry.Found(database);
+        await using var db = database.Open();
+        var number = await db.TrailRows.MaxAsync(r => r.Number, Ct);
+        var text = await db.Ask<string>($"""SELECT "{column}" AS "Value" FROM "TrailRows" WHERE "Number" = {number}""");
+        var flipped = text[..^1] + (char)(text[^1] ^ 1);
+
+        await Unguarded(db, "TrailRows", $$"""UPDATE "TrailRows" SET "{{column}}" = {0} WHERE "Number" = {{number}}""", flipped);
+        var broken = await Check();
+        await Unguarded(db, "TrailRows", $$"""UPDATE "TrailRows" SET "{{column}}" = {0} WHERE "Number" = {{number}}""", text);
+
+        Assert.Contains(broken.Faults, f => f.Code == code && f.Number == number);
+        Assert.Empty((await Check()).Faults);
+    }
+
+    [Fact]
+    public async Task TrailHead_MovedBack_IsFound()
+    {
+        await Foundry.Found(database);
+        await using var db = database.Open();
+
+        await db.TrailHeads.ExecuteUpdateAsync(h => h.SetProperty(x => x.Number, x => x.Number - 1), Ct);
+        var broken = await Check();
+        await db.TrailHeads.ExecuteUpdateAsync(h => h.SetProperty(x => x.Number, x => x.Number + 1), Ct);
+
+        Assert.Contains(broken.Faults, f => f.Code == "trail.head");
+    }
+
+    [Fact]
+    public async Task Record_ChangedBehindTheTrail_IsFound()
+    {
+        var story = await HeatStory.Tell(await Foundry.Found(database), HeatState.Closed);
+        await using var db = database.Open();
+
+        await Unguarded(db, "Readings", """UPDATE "Readings" SET "Percent" = "Percent" + 0.01 WHERE "InstrumentText" = '3.61'""");
+        var changed = await Check();
+        await Unguarded(db, "Readings", """UPDATE "Readings" SET "Percent" = 3.61 WHERE "InstrumentText" = '3.61'""");
+
+        Assert.Contains(changed.Faults, f => f is { Code: "row.changed", Table: "Readings", Column: "Percent" });
+        Assert.Empty((await Check()).Faults);
+        Assert.Equal(3.61, story.Bath.Burns[0].Readings[0].Percent);
+    }
+
+    [Fact]
+    public async Task Record_AddedOrRemovedBehindTheTrail_IsFound()
+    {
+        var foundry = await Foundry.Found(database);
+        await foundry.Write("AddWindow", (db, _) => db.GradeWindows.Add(new() { GradeId = foundry.Grade.Id, Stage = Grades.WindowStage.Furnace, Quantity = "C", Least = 3 }));
+        await using var db = database.Open();
+
+        await db.Database.ExecuteSqlAsync($"""INSERT INTO "GradeWindows" ("GradeId", "Stage", "Quantity", "Margin") VALUES ({foundry.Grade.Id}, 'Poured', 'Si', 0)""", Ct);
+        var added = await Check();
+        await db.GradeWindows.Where(w => w.GradeId == foundry.Grade.Id && w.Quantity == "Si").ExecuteDeleteAsync(Ct);
+        Assert.Empty((await Check()).Faults);
+        var id = await db.GradeWindows.Where(w => w.GradeId == foundry.Grade.Id).Select(w => w.Id).SingleAsync(Ct);
+        await db.GradeWindows.Where(w => w.Id == id).ExecuteDeleteAsync(Ct);
+        var removed = await Check();
+        await db.Database.ExecuteSqlAsync(
+            $"""INSERT INTO "GradeWindows" ("Id", "GradeId", "Stage", "Quantity", "Least", "Margin") VALUES ({id}, {foundry.Grade.Id}, 'Furnace', 'C', 3, 0)""", Ct);
+
+        Assert.Equal("row.unknown", Assert.Single(added.Faults).Code);
+        Assert.Equal("row.missing", Assert.Single(removed.Faults).Code);
+        Assert.Empty((await Check()).Faults);
+    }
+
+    private Task<TrailReport> Check() => new TrailCheck(database.Contexts).Run(Ct);
+
+    /// <summary>Does what somebody with the owner's rights could: takes the triggers off, writes, and puts them back.</summary>
+    private static async Task Unguarded(RecordsContext db, string table, string statement, params object[] values)
+    {
+        await using var transaction = await db.Database.BeginTransactionAsync(Ct);
+        string[] drops = db.Database.ProviderName!.EndsWith("Sqlite", StringComparison.Ordinal)
+            ? [$"""DROP TRIGGER "{table}_unchanged" """, $"""DROP TRIGGER "{table}_undeleted" """]
+            : [$"""DROP TRIGGER "kept_as_written" ON "{table}" """];
+        foreach (var drop in drops) await db.Send(drop);
+        Assert.True(await db.Send(statement, values) > 0);
+        await AppendOnlyTriggers.Apply(db, Ct);
+        await transaction.CommitAsync(Ct);
+    }
+}
+
+public sealed class TrailTestsOnSqlite(SqliteDatabase database) : TrailTests(database), IClassFixture<SqliteDatabase>;
+
+public sealed class TrailTestsOnPostgres(PostgresDatabase database) : TrailTests(database), IClassFixture<PostgresDatabase>;
