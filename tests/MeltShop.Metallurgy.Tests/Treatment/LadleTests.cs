@@ -108,7 +108,7 @@ public class LadleTests
         var fit = FadeFit.Of([(0, 0.045), (4, 0.041), (8, 0.038), (12, 0.034)])!;
 
         Assert.Equal(0.022922, fit.Fade.PerMinute, 5);
-        Assert.Equal(0.0011705, fit.StandardError!.Value, 6);
+        Law.Near(0.00117052, fit.StandardError!.Value, 1e-8);
     }
 
     [Fact]
