@@ -79,13 +79,16 @@ public sealed class EntryForm
             if (!outcome.Succeeded) return outcome;
             Key = Guid.NewGuid();
             IsAccepted = true;
-                return outcome;
+            return outcome;
         }
         finally
         {
             IsBusy = false;
         }
     }
+
+    /// <summary>Shows at the fields what a look at them found that was no attempt to hand in: a plan made live.</summary>
+    public void Find(IReadOnlyList<Finding> found) => findings = found;
 
     /// <summary>Says that the program failed; the key stays.</summary>
     public void Fail() => findings = [new Finding("", "program.failed")];

@@ -1,0 +1,47 @@
+using MeltShop.Records.Grades;
+using MeltShop.Records.Reading.Charge;
+using MeltShop.Web.Components.Fields;
+using Microsoft.AspNetCore.Components;
+
+namespace MeltShop.Web.Pages.Charge;
+
+/// <summary>Which furnace, which grade, how much, and what is in the furnace already.</summary>
+public sealed partial class ChargeBasics
+{
+    [Parameter, EditorRequired]
+    public ChargeView View { get; set; } = null!;
+
+    [Parameter, EditorRequired]
+    public ChargeDraft Draft { get; set; } = null!;
+
+    /// <summary>What stands in the address has changed.</summary>
+    [Parameter]
+    public EventCallback Moved { get; set; }
+
+    /// <summary>Anything has changed.</summary>
+    [Parameter]
+    public EventCallback Changed { get; set; }
+
+    private IEnumerable<Choice> Furnaces => View.Furnaces.Select(furnace => new Choice(
+        furnace.Code, furnace.HeatNumber is { } number ? Text["FurnaceBusy", furnace.Name, number] : furnace.Name));
+
+    private IEnumerable<Choice> Grades => View.Grades.Select(grade => new Choice(grade.Code, grade.Code));
+
+    private string? Capacity => Draft.FurnaceIn(View) is { } furnace ? Text["Capacity", MassText.Show(furnace.CapacityKg)].Value : null;
+
+    private IReadOnlyCollection<string> Counting =>
+        [.. Draft.GradeIn(View)?.At(WindowStage.Furnace).Select(window => window.Quantity) ?? []];
+
+    /// <summary>A full furnace is the usual melt: it is put into the field, where it can be seen and changed.</summary>
+    private async Task FurnaceChosen()
+    {
+        if (Draft.MeltKg.Text.Length == 0 && Draft.FurnaceIn(View) is { } furnace) Draft.MeltKg.Showing(furnace.CapacityKg);
+        await Chosen();
+    }
+
+    private async Task Chosen()
+    {
+        await Moved.InvokeAsync();
+        await Changed.InvokeAsync();
+    }
+}

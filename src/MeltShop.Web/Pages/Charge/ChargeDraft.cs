@@ -1,0 +1,63 @@
+using MeltShop.Operations.Charging;
+using MeltShop.Records.Reading.Charge;
+using MeltShop.Records.Reading.Grades;
+using MeltShop.Web.Components.Fields;
+
+namespace MeltShop.Web.Pages.Charge;
+
+/// <summary>What a person has chosen for a charge so far, as it was typed; what they left open comes from furnace, grade and yard.</summary>
+public sealed class ChargeDraft
+{
+    /// <summary>No furnace of this trade holds more, kg: beyond it somebody mistyped.</summary>
+    internal const double MostKg = 100_000;
+
+    private readonly Dictionary<string, MaterialDraft> materials = [];
+    private readonly Dictionary<string, LimitDraft> limits = [];
+
+    public ChargeDraft()
+    {
+        Furnace = Form.Choice("furnaceId", isRequired: true);
+        Grade = Form.Choice("gradeId", isRequired: true);
+        MeltKg = Form.Quantity("meltKg", 1, MostKg, isRequired: true);
+        ToleranceKg = Form.Quantity("meltToleranceKg", 0);
+        HeelKg = Form.Quantity("heelKg", 0);
+        Confidence = Form.Quantity("confidencePercent", 50, 99.9);
+    }
+
+    public EntryForm Form { get; } = new();
+
+    /// <summary>Codes, as they stand in the address too.</summary>
+    public TextEntry Furnace { get; }
+    public TextEntry Grade { get; }
+
+    public QuantityEntry MeltKg { get; }
+    public QuantityEntry ToleranceKg { get; }
+    public QuantityEntry HeelKg { get; }
+    public QuantityEntry Confidence { get; }
+
+    public MaterialDraft Material(string code) =>
+        materials.TryGetValue(code, out var draft) ? draft : materials[code] = new MaterialDraft(Form, code);
+
+    public LimitDraft Limit(string quantity) =>
+        limits.TryGetValue(quantity, out var draft) ? draft : limits[quantity] = new LimitDraft(Form, quantity);
+
+    public ChargeFurnaceView? FurnaceIn(ChargeView view) => view?.Furnaces.FirstOrDefault(furnace => furnace.Code == Furnace.Value);
+
+    public GradeView? GradeIn(ChargeView view) => view?.Grades.FirstOrDefault(grade => grade.Code == Grade.Value);
+
+    /// <summary>The choice; null while something is missing or cannot be read, which its field says.</summary>
+    public ChargeChoice? Choice(ChargeView view) =>
+        FurnaceIn(view) is { } furnace && GradeIn(view) is { } grade && Fields.All(field => field.Standing is null)
+            ? new ChargeChoice(
+                furnace.Id, grade.Id, MeltKg.Needed, ToleranceKg.Value ?? 0, HeelKg.Value,
+                [.. materials.Values.Select(draft => draft.Choice()).OfType<MaterialChoice>()],
+                [.. limits.Values.Select(draft => draft.Choice()).OfType<LimitChoice>()],
+                Confidence.Value ?? 50)
+            : null;
+
+    private IEnumerable<FieldEntry> Fields =>
+    [
+        Furnace, Grade, MeltKg, ToleranceKg, HeelKg, Confidence,
+        .. materials.Values.SelectMany(draft => draft.Fields), .. limits.Values.SelectMany(draft => draft.Fields),
+    ];
+}

@@ -1,0 +1,114 @@
+using System.Globalization;
+using MeltShop.Operations.Charging;
+using MeltShop.Records.Reading.Charge;
+using MeltShop.Records.Writing;
+using MeltShop.Web.Components.Fields;
+using Microsoft.AspNetCore.Components;
+
+namespace MeltShop.Web.Pages.Charge;
+
+/// <summary>
+/// Plans a charge: the plan is there at once, and again at every change of what was chosen or of the yard. Furnace, grade and melt stay in
+/// the address.
+/// </summary>
+public sealed partial class ChargePlanning
+{
+    private readonly ChargeDraft draft = new();
+    private LivePlan live = null!;
+    private (string?, string?, string?) taken;
+    private bool hasFailed;
+
+    [Inject]
+    private ChargePage Page { get; set; } = null!;
+
+    [Inject]
+    private PlanCharge Plan { get; set; } = null!;
+
+    [Inject]
+    private NavigationManager Addresses { get; set; } = null!;
+
+    [Inject]
+    private ILogger<ChargePlanning> Log { get; set; } = null!;
+
+    [SupplyParameterFromQuery(Name = "furnace")]
+    public string? FurnaceInAddress { get; set; }
+
+    [SupplyParameterFromQuery(Name = "grade")]
+    public string? GradeInAddress { get; set; }
+
+    [SupplyParameterFromQuery(Name = "kg")]
+    public string? KgInAddress { get; set; }
+
+    private string Age => live.IsWorking ? "Planning" : live.IsCurrent ? "PlanCurrent" : "PlanOld";
+
+    protected override async Task<ChargeView?> Read(CancellationToken ct)
+    {
+        live ??= new LivePlan(Clock);
+        TakeFromAddress();
+        return await Page.Load(ct);
+    }
+
+    protected override bool IsEmpty(ChargeView view) => view.Furnaces.Count == 0 || view.Grades.Count == 0 || view.Materials.Count == 0;
+
+    protected override bool Concerns(ChangeNotice change) =>
+        change.Kind is ChangeKind.Material or ChangeKind.Grade or ChangeKind.Furnace or ChangeKind.Heat or ChangeKind.Site;
+
+    protected override void Arrived(ChargeView view) => _ = InvokeAsync(Replan);
+
+    /// <summary>The address is taken over only where it has changed: what is typed meanwhile stays.</summary>
+    private void TakeFromAddress()
+    {
+        var address = (FurnaceInAddress, GradeInAddress, KgInAddress);
+        if (address == taken) return;
+        taken = address;
+        draft.Furnace.Showing(FurnaceInAddress);
+        draft.Grade.Showing(GradeInAddress);
+        draft.MeltKg.Text = KgInAddress ?? "";
+    }
+
+    private void Move()
+    {
+        var kg = draft.MeltKg.Value is { } value ? NumberText.Unmistakable(value, CultureInfo.InvariantCulture) : KgInAddress;
+        taken = (draft.Furnace.Value, draft.Grade.Value, kg);
+        Addresses.NavigateTo(
+            Addresses.GetUriWithQueryParameters(
+                new Dictionary<string, object?> { ["furnace"] = draft.Furnace.Value, ["grade"] = draft.Grade.Value, ["kg"] = kg }),
+            replace: true);
+    }
+
+    private async Task Replan()
+    {
+        if (View is not { } view || Leaving.IsCancellationRequested) return;
+        var (problem, findings) = draft.Choice(view) is { } choice ? ChargeQuestion.Build(view, choice) : (null, []);
+        draft.Form.Find(findings);
+        if (problem is null)
+        {
+            live.Withdraw();
+            StateHasChanged();
+            return;
+        }
+
+        try
+        {
+            var asked = live.Ask(problem);
+            StateHasChanged();
+            await asked;
+            hasFailed = false;
+        }
+#pragma warning disable CA1031 // whatever kept it from being planned: the page says so, and the last plan stays marked as old
+        catch (Exception fault)
+#pragma warning restore CA1031
+        {
+            Log.LogError(fault, "A charge could not be planned");
+            hasFailed = true;
+        }
+
+        StateHasChanged();
+    }
+
+    protected override void Dispose(bool disposing)
+    {
+        live?.Dispose();
+        base.Dispose(disposing);
+    }
+}

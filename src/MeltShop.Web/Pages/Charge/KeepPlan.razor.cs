@@ -1,0 +1,73 @@
+using MeltShop.Charging.Problems;
+using MeltShop.Operations.Charging;
+using MeltShop.Records.Reading.Charge;
+using MeltShop.Web.Components.Fields;
+using Microsoft.AspNetCore.Components;
+
+namespace MeltShop.Web.Pages.Charge;
+
+/// <summary>
+/// Keeps the plan that is shown, and starts a heat from it: that gives a number for good, so it is asked once more. A plan is kept once,
+/// however often one presses; when it changes it can be kept anew.
+/// </summary>
+public sealed partial class KeepPlan
+{
+    private readonly EntryForm start = new();
+    private (long PlanId, ChargeProblem Problem)? kept;
+    private bool isAsking;
+
+    [Parameter, EditorRequired]
+    public ChargeDraft Draft { get; set; } = null!;
+
+    [Parameter, EditorRequired]
+    public ChargeView View { get; set; } = null!;
+
+    [Parameter, EditorRequired]
+    public PlannedCharge Planned { get; set; } = null!;
+
+    /// <summary>The plan answers what is in the fields now.</summary>
+    [Parameter, EditorRequired]
+    public bool IsCurrent { get; set; }
+
+    [Parameter, EditorRequired]
+    public bool IsOffered { get; set; }
+
+    [Inject]
+    private PlanCharge Operation { get; set; } = null!;
+
+    [Inject]
+    private StartHeat StartOperation { get; set; } = null!;
+
+    [Inject]
+    private HandingIn HandingIn { get; set; } = null!;
+
+    [Inject]
+    private NavigationManager Addresses { get; set; } = null!;
+
+    private bool IsKept => kept is { } last && ReferenceEquals(last.Problem, Planned.Problem);
+
+    private bool IsBusy => Draft.Form.IsBusy || start.IsBusy;
+
+    private string Furnace => Draft.FurnaceIn(View)?.Name ?? "";
+
+    private void Ask() => isAsking = true;
+
+    private void NotYet() => isAsking = false;
+
+    private async Task Keep()
+    {
+        if (IsKept || Draft.Choice(View) is not { } choice) return;
+        if (Draft.Form.IsAccepted) Draft.Form.Open();
+        var problem = Planned.Problem;
+        var outcome = await HandingIn.Send(Draft.Form, made => Operation.Run(made.By, new(made.Key, made.ObservedAt, choice)));
+        if (outcome?.Succeeded == true) kept = (outcome.Value.PlanId, problem);
+    }
+
+    private async Task Start()
+    {
+        await Keep();
+        if (!IsKept || kept is not { } plan) return;
+        var outcome = await HandingIn.Send(start, made => StartOperation.Run(made.By, new(made.Key, made.ObservedAt, plan.PlanId)));
+        if (outcome?.Succeeded == true) Addresses.NavigateTo($"/heats/{outcome.Value.HeatId}");
+    }
+}

@@ -1,0 +1,64 @@
+using MeltShop.Charging;
+using MeltShop.Charging.Plans;
+using MeltShop.Charging.Problems;
+
+namespace MeltShop.Web.Pages.Charge;
+
+/// <summary>A plan with the question that it answers.</summary>
+public sealed record PlannedCharge(ChargeProblem Problem, ChargePlan Plan)
+{
+    /// <summary>Whether there is a charge that keeps all limits.</summary>
+    public bool IsReached => Plan.Status != PlanStatus.Infeasible && (Plan.Lines.Count > 0 || Plan.Status == PlanStatus.Optimal);
+}
+
+/// <summary>
+/// Plans the newest question away from the page's own thread. A later question cancels an earlier one; the last plan stays until the
+/// next is there.
+/// </summary>
+public sealed class LivePlan(TimeProvider clock) : IDisposable
+{
+    /// <summary>Changes within this time are planned as one; the first question is planned at once.</summary>
+    public static TimeSpan Pause { get; } = TimeSpan.FromMilliseconds(250);
+
+    private CancellationTokenSource? running;
+
+    /// <summary>The last plan; null before the first.</summary>
+    public PlannedCharge? Last { get; private set; }
+
+    /// <summary>True where the last plan answers the last question.</summary>
+    public bool IsCurrent { get; private set; }
+
+    public bool IsWorking => running is not null;
+
+    /// <summary>Plans this. Returns when the answer is there, or when a later question has taken its place.</summary>
+    public async Task Ask(ChargeProblem problem)
+    {
+        var isFirst = Last is null && running is null;
+        Withdraw();
+        using var mine = new CancellationTokenSource();
+        running = mine;
+        try
+        {
+            if (!isFirst) await Task.Delay(Pause, clock, mine.Token);
+            var plan = await Task.Run(() => ChargeOptimiser.Plan(problem, mine.Token), mine.Token);
+            if (running == mine) (Last, IsCurrent) = (new PlannedCharge(problem, plan), true);
+        }
+        catch (OperationCanceledException) when (mine.IsCancellationRequested)
+        {
+        }
+        finally
+        {
+            if (running == mine) running = null;
+        }
+    }
+
+    /// <summary>There is no question that could be planned just now: what is still being planned is given up, and the last plan no longer holds.</summary>
+    public void Withdraw()
+    {
+        running?.Cancel();
+        running = null;
+        IsCurrent = false;
+    }
+
+    public void Dispose() => Withdraw();
+}

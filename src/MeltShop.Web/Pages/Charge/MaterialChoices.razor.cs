@@ -1,0 +1,42 @@
+using MeltShop.Web.Components.Fields;
+using Microsoft.AspNetCore.Components;
+
+namespace MeltShop.Web.Pages.Charge;
+
+/// <summary>What a person wants otherwise for one material, for this charge only.</summary>
+public sealed partial class MaterialChoices
+{
+    [Parameter, EditorRequired]
+    public MaterialRow Row { get; set; } = null!;
+
+    [Parameter, EditorRequired]
+    public MaterialDraft Draft { get; set; } = null!;
+
+    [Parameter, EditorRequired]
+    public string Currency { get; set; } = "";
+
+    [Parameter]
+    public EventCallback Changed { get; set; }
+
+    private string Stock => Row.Material.StockKg is { } kg ? Text["Stock", MassText.Show(kg)] : Text["StockUnknown"];
+
+    private string? Share => Row.Material.MaxSharePercent is { } percent ? Text["Yard", NumberText.Show(percent)].Value : null;
+
+    private Task OutTicked(ChangeEventArgs ticked)
+    {
+        Draft.LeaveOut(ticked.Value is true);
+        return Changed.InvokeAsync();
+    }
+
+    private Task TakeTicked(ChangeEventArgs ticked)
+    {
+        Draft.Take(ticked.Value is true);
+        return Changed.InvokeAsync();
+    }
+
+    private Task Clear()
+    {
+        Draft.Clear();
+        return Changed.InvokeAsync();
+    }
+}

@@ -1,0 +1,91 @@
+using MeltShop.Charging.Plans;
+using MeltShop.Metallurgy.Chain;
+using MeltShop.Metallurgy.Elements;
+using MeltShop.Records.Reading.Charge;
+using MeltShop.Records.Reading.Yard;
+
+namespace MeltShop.Web.Pages.Charge;
+
+/// <summary>Why a material is in or out.</summary>
+public enum MaterialStanding
+{
+    InPlan,
+
+    /// <summary>Too dear at its price, or of no use.</summary>
+    NotChosen,
+
+    /// <summary>Left out by the person.</summary>
+    LeftOut,
+
+    /// <summary>None in the yard.</summary>
+    NoneThere,
+}
+
+/// <summary>What a material brings of an element.</summary>
+/// <param name="SharePercent">Share of what the melt holds of it, %.</param>
+public sealed record Supply(Element Element, double SharePercent);
+
+/// <summary>A material beside a plan. Masses in kg weighed, money in the shop's currency.</summary>
+/// <param name="Percent">Share of the weighed charge.</param>
+/// <param name="LiquidPercent">Share of the melt, heel included.</param>
+/// <param name="Supplies">What it brings of elements that the melt has to hold.</param>
+/// <param name="Burdens">What it brings of elements that may not be more.</param>
+/// <param name="PriceToEnter">Price per 1000 kg at which it would come in; null where that cannot be said.</param>
+public sealed record MaterialRow(
+    MaterialView Material, MaterialStanding Standing, double Kg, double Percent, double Cost, double LiquidPercent,
+    IReadOnlyList<Supply> Supplies, IReadOnlyList<Supply> Burdens, double? PriceToEnter)
+{
+    /// <summary>Less of an element than this share is not why a material is in, %.</summary>
+    private const double WorthNaming = 10;
+
+    private const int MostNamed = 4;
+
+    /// <summary>All materials of the view beside a plan: what is in by mass, then the rest, nearest to coming in first.</summary>
+    public static IReadOnlyList<MaterialRow> Of(ChargeView view, PlannedCharge planned, ChargeDraft draft)
+    {
+        ArgumentNullException.ThrowIfNull(view);
+        ArgumentNullException.ThrowIfNull(planned);
+        ArgumentNullException.ThrowIfNull(draft);
+        return
+        [
+            .. view.Materials.Select(material => Of(material, planned, draft))
+                .OrderByDescending(row => row.Kg).ThenBy(row => row.Standing)
+                .ThenBy(row => row.PriceToEnter is { } price ? (double)row.Material.PricePerTonne - price : double.MaxValue)
+                .ThenBy(row => row.Material.Code, StringComparer.Ordinal),
+        ];
+    }
+
+    private static MaterialRow Of(MaterialView material, PlannedCharge planned, ChargeDraft draft)
+    {
+        var asked = planned.Problem.Materials.FirstOrDefault(m => m.Code == material.Code);
+        if (asked is null)
+        {
+            var standing = draft.Material(material.Code).IsLeftOut ? MaterialStanding.LeftOut : MaterialStanding.NoneThere;
+            return new(material, standing, 0, 0, 0, 0, [], [], null);
+        }
+
+        var line = planned.Plan.Lines.FirstOrDefault(l => l.Code == material.Code);
+        if (line is null)
+        {
+            var price = planned.Plan.Materials.FirstOrDefault(m => m.Code == material.Code)?.PriceToEnterPerTonne;
+            return new(material, MaterialStanding.NotChosen, 0, 0, 0, 0, [], [], price);
+        }
+
+        var arrival = Arrival.PerKilogram(asked.Composition);
+        var limits = planned.Plan.Limits;
+        return new(
+            material, MaterialStanding.InPlan, line.Kg, line.Percent, line.Kg * asked.PricePerTonne / 1000,
+            100 * line.Kg * arrival.LiquidKg / planned.Plan.LiquidKg,
+            Brought(arrival, line.Kg, planned.Plan, limits.Where(limit => limit.Min is not null)),
+            Brought(arrival, line.Kg, planned.Plan, limits.Where(limit => limit.Binding is BindingBound.Max or BindingBound.Both)), null);
+    }
+
+    private static IReadOnlyList<Supply> Brought(Arrival arrival, double kg, ChargePlan plan, IEnumerable<LimitOutcome> limits) =>
+    [
+        .. limits.Select(limit => Element.TryParse(limit.Quantity, out var element) ? element : null).OfType<Element>()
+            .Where(element => plan.Analysis.OrZero(element) > 0)
+            .Select(element => new Supply(element, 100 * kg * arrival.ElementKg(element) / (plan.LiquidKg * plan.Analysis.OrZero(element) / 100)))
+            .Where(supply => supply.SharePercent >= WorthNaming)
+            .OrderByDescending(supply => supply.SharePercent).Take(MostNamed),
+    ];
+}

@@ -1,0 +1,21 @@
+using MeltShop.Metallurgy.Elements;
+using Microsoft.AspNetCore.Components;
+
+namespace MeltShop.Web.Pages.Charge;
+
+/// <summary>An analysis in one line: what the grade limits first, the rest a press away.</summary>
+public sealed partial class Percents
+{
+    [Parameter, EditorRequired]
+    public Analysis Analysis { get; set; } = null!;
+
+    /// <summary>Names of the quantities that count here; where there are none, all of the analysis is shown.</summary>
+    [Parameter, EditorRequired]
+    public IReadOnlyCollection<string> Counting { get; set; } = [];
+
+    private IEnumerable<KeyValuePair<Element, double>> Main => Analysis.Where(percent => Counts(percent.Key));
+
+    private IReadOnlyList<KeyValuePair<Element, double>> Others => [.. Analysis.Where(percent => !Counts(percent.Key))];
+
+    private bool Counts(Element element) => Counting.Count == 0 || Counting.Contains(element.Symbol);
+}

@@ -1,0 +1,68 @@
+using MeltShop.Records.Reading.Charge;
+using MeltShop.Web.Components.Fields;
+using Microsoft.AspNetCore.Components;
+
+namespace MeltShop.Web.Pages.Charge;
+
+/// <summary>What goes in and why, and what stays out and why; each can be changed for this charge.</summary>
+public sealed partial class PlanMaterials
+{
+    /// <summary>As many of what stays out as one reads; the others are a press away.</summary>
+    private const int Few = 6;
+
+    private bool isAllShown;
+
+    [Parameter, EditorRequired]
+    public ChargeView View { get; set; } = null!;
+
+    [Parameter, EditorRequired]
+    public PlannedCharge Planned { get; set; } = null!;
+
+    [Parameter, EditorRequired]
+    public ChargeDraft Draft { get; set; } = null!;
+
+    [Parameter, EditorRequired]
+    public string Currency { get; set; } = "";
+
+    [Parameter]
+    public EventCallback Changed { get; set; }
+
+    private IReadOnlyList<MaterialRow> Rows { get; set; } = [];
+
+    private IReadOnlyList<MaterialRow> InPlan => [.. Rows.Where(row => row.Standing is MaterialStanding.InPlan)];
+
+    private IEnumerable<MaterialRow> Out => Rows.Where(row => row.Standing is not MaterialStanding.InPlan);
+
+    /// <summary>What was changed or is open is never hidden.</summary>
+    private IEnumerable<MaterialRow> Others => Out.Where((row, place) =>
+        isAllShown || place < Few || row.Material.Code == Open || Draft.Material(row.Material.Code).IsChanged);
+
+    private int Hidden => Out.Count() - Others.Count();
+
+    private string? Open { get; set; }
+
+    protected override void OnParametersSet() => Rows = MaterialRow.Of(View, Planned, Draft);
+
+    private void Turn(MaterialRow row) => Open = Open == row.Material.Code ? null : row.Material.Code;
+
+    private void ShowAll() => isAllShown = true;
+
+    private string Why(MaterialRow row) => row.Standing switch
+    {
+        MaterialStanding.InPlan => string.Join(" · ", new[]
+        {
+            Text["OfTheMelt", ShareText.Show(row.LiquidPercent)].Value,
+            row.Supplies.Count > 0 ? Text["Supplies", Named(row.Supplies)].Value : Text["Dilutes"].Value,
+            row.Burdens.Count > 0 ? Text["Burdens", Named(row.Burdens)].Value : null,
+        }.OfType<string>()),
+        MaterialStanding.LeftOut => Text["LeftOut"],
+        MaterialStanding.NoneThere => Text["NoneThere"],
+        _ when !Planned.IsReached => Text["NoPlan"],
+        _ when row.PriceToEnter is not { } price => Text[row.Material.PieceKg is null ? "NeverIn" : "WholePieces"],
+        _ when row.PriceToEnter >= (double)row.Material.PricePerTonne => Text["EquallyGood"],
+        _ => Text["ComesInAt", NumberText.Show(row.PriceToEnter!.Value, 2), Currency],
+    };
+
+    private static string Named(IEnumerable<Supply> supplies) =>
+        string.Join(", ", supplies.Select(supply => $"{supply.Element.Symbol} {ShareText.Show(supply.SharePercent)}"));
+}

@@ -1,0 +1,113 @@
+using Bunit;
+using MeltShop.Records.People;
+using MeltShop.Web.Tests.Texts;
+using MeltShop.Web.Texts;
+
+namespace MeltShop.Web.Tests.Pages.Charge;
+
+public sealed class ChargePlanningTests : ChargeTest
+{
+    [Fact]
+    public void Charge_ChosenInTheAddress_IsPlannedAtOnce()
+    {
+        var page = OpenPlanned();
+
+        Assert.Contains("steel", InPlan(page));
+        Assert.Contains("EUR/t", CostPerTonne(page), StringComparison.Ordinal);
+        Assert.Equal(["C", "Si", "Mn", "Cu"], page.FindAll("[data-limit]").Select(row => row.GetAttribute("data-limit")));
+        Assert.All(page.FindAll(".limit"), bar => Assert.Equal("in", bar.GetAttribute("data-verdict")));
+    }
+
+    [Fact]
+    public void Charge_Planned_SaysWhyEachMaterialIsInOrOut()
+    {
+        var page = OpenPlanned();
+
+        Assert.Contains("Si ", page.Find("[data-material=fesi] .why").TextContent, StringComparison.Ordinal);
+        Assert.Matches(@"would come in at -?[0-9.]+ EUR/t", page.Find("[data-material=copper] .why").TextContent);
+    }
+
+    [Fact]
+    public void Charge_Planned_SaysWhereItSitsAndWhatTheLimitCosts()
+    {
+        var page = OpenPlanned();
+
+        var silicon = page.Find("[data-limit=Si]");
+        Assert.Equal("Min", silicon.GetAttribute("data-binding"));
+        Assert.Matches(@"sits on the least \(margin 0.02\). 0.01 more costs [0-9.]+ EUR", silicon.TextContent);
+    }
+
+    [Fact]
+    public void Charge_NothingChosen_SaysWhatToChoose()
+    {
+        var page = Open("/charge");
+
+        Assert.Contains("Choose a furnace", page.Find("[data-testid=no-plan]").TextContent, StringComparison.Ordinal);
+        Assert.DoesNotContain(page.FindAll("button"), button => button.TextContent == "Start the heat");
+    }
+
+    [Fact]
+    public void Charge_FurnaceAndGradeChosen_GoIntoTheAddressAndThePlanAppears()
+    {
+        var page = Open("/charge");
+        Field(page, "furnaceId").QuerySelector("select")!.Change("F1");
+        Field(page, "gradeId").QuerySelector("select")!.Change("EN-GJS-500-7");
+        WaitForPlan(page);
+
+        Assert.Equal("?furnace=F1&kg=3000&grade=EN-GJS-500-7", new Uri(Addresses.Uri).Query);
+        Assert.Contains("holds 3000 kg", Field(page, "furnaceId").TextContent, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("-5", "number.tooSmall")]
+    [InlineData("lots", "number.notANumber")]
+    [InlineData("3001", "furnace.capacity")]
+    public void Melt_Wrong_IsToldAtItsFieldAndTheLastPlanStays(string typed, string code)
+    {
+        var page = OpenPlanned();
+        Type(page, "meltKg", typed);
+
+        page.WaitForAssertion(() => Assert.Equal(code, Field(page, "meltKg").QuerySelector(".field-error")!.GetAttribute("data-code")), Patience);
+        Assert.Equal(typed, Field(page, "meltKg").QuerySelector("input")!.GetAttribute("value"));
+        Assert.Equal("false", page.Find("[data-testid=plan-age]").GetAttribute("data-current"));
+        Assert.NotEmpty(InPlan(page));
+        Assert.True(page.FindAll("button").Single(button => button.TextContent == "Start the heat").HasAttribute("disabled"));
+    }
+
+    [Theory]
+    [InlineData("2400,7")]
+    [InlineData("2400.7")]
+    public void Melt_CommaOrPoint_IsTheSameMass(string typed)
+    {
+        var page = OpenPlanned();
+        Type(page, "meltKg", typed);
+
+        page.WaitForAssertion(() => Assert.Contains("kg=2400.7", Addresses.Uri, StringComparison.Ordinal), Patience);
+        page.WaitForAssertion(() => Assert.Contains("2401 kg", page.Find("[data-testid=totals]").TextContent, StringComparison.Ordinal), Patience);
+    }
+
+    [Fact]
+    public void Charge_ReadByAnInspector_OffersNoStartAndSaysWhoMay()
+    {
+        var page = OpenPlanned(Role.Inspector);
+
+        Assert.DoesNotContain(page.FindAll("button"), button => button.TextContent == "Start the heat");
+        Assert.NotNull(page.Find("[data-testid=read-only]"));
+    }
+
+    [Fact]
+    public void Charge_AnyPlan_ShowsTheCautionsAndWhoDecides() =>
+        Assert.Contains("a qualified person decide", OpenPlanned().Find("[data-testid=cautions]").TextContent, StringComparison.Ordinal);
+
+    [Fact]
+    public void Charge_InThePseudoLanguage_HasNoWordOutsideItsTexts()
+    {
+        Speak(PseudoLanguage.Culture);
+        var page = OpenPlanned();
+
+        Assert.Empty(Marks.WordsOutside(
+            page.Nodes, "Test pig", "Test steel", "Test carbon", "Test fesi", "Test copper", "EN-GJS-500-7", "Furnace 1", "EUR/t", "EUR", "kg",
+            "Si", "Mn", "Cu", "C", "S"));
+        Assert.NotEmpty(InPlan(page));
+    }
+}

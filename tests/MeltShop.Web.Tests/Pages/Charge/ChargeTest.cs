@@ -1,0 +1,54 @@
+using AngleSharp.Dom;
+using Bunit;
+using MeltShop.Records.People;
+using MeltShop.Web.Pages.Charge;
+using Microsoft.AspNetCore.Components;
+using Microsoft.Extensions.DependencyInjection;
+
+namespace MeltShop.Web.Tests.Pages.Charge;
+
+/// <summary>Opens the charge page and reads what it shows.</summary>
+public abstract class ChargeTest : MeltingShop
+{
+    protected const string Chosen = "/charge?furnace=F1&grade=EN-GJS-500-7&kg=3000";
+
+    /// <summary>The first solve loads the native solver.</summary>
+    protected static readonly TimeSpan Patience = TimeSpan.FromSeconds(30);
+
+    protected NavigationManager Addresses => Services.GetRequiredService<NavigationManager>();
+
+    protected IRenderedComponent<ChargePlanning> Open(string address = Chosen, string role = Role.Melter)
+    {
+        SignIn(role);
+        Addresses.NavigateTo(address);
+        var page = Render<ChargePlanning>();
+        page.WaitForState(() => page.FindAll("[data-state=ready]").Count > 0, Patience);
+        return page;
+    }
+
+    protected IRenderedComponent<ChargePlanning> OpenPlanned(string role = Role.Melter)
+    {
+        var page = Open(role: role);
+        WaitForPlan(page);
+        return page;
+    }
+
+    protected static void WaitForPlan(IRenderedComponent<ChargePlanning> page) =>
+        page.WaitForState(() => page.FindAll("[data-testid=plan-age][data-current=true]").Count > 0, Patience);
+
+    protected static IElement Field(IRenderedComponent<ChargePlanning> page, string path) => page.Find($"[data-field=\"{path}\"]");
+
+    protected static void Type(IRenderedComponent<ChargePlanning> page, string path, string text) =>
+        Field(page, path).QuerySelector("input")!.Change(text);
+
+    protected static void Press(IRenderedComponent<ChargePlanning> page, string words) =>
+        page.FindAll("button").Single(button => button.TextContent.Trim() == words).Click();
+
+    /// <summary>Opens what can be changed about a material or a limit.</summary>
+    protected static void Change(IRenderedComponent<ChargePlanning> page, string of) => page.Find($"button[aria-label=\"Change {of}\"]").Click();
+
+    protected static string CostPerTonne(IRenderedComponent<ChargePlanning> page) => page.Find("[data-testid=cost-per-tonne]").TextContent;
+
+    protected static IEnumerable<string?> InPlan(IRenderedComponent<ChargePlanning> page) =>
+        page.FindAll("[data-testid=in-plan] tr[data-material]").Select(row => row.GetAttribute("data-material"));
+}
