@@ -11,6 +11,7 @@ public static class Refusals
         { "charge", "meltKg", "null", "meltKg" },
         { "charge", "meltKg", "-1000", "meltKg" },
         { "charge", "meltKg", "0", "meltKg" },
+        { "charge", "meltKg", "1e-300", "meltKg" },
         { "charge", "meltKg", "\"1000\"", "meltKg" },
         { "charge", "meltKg", "\"NaN\"", "meltKg" },
         { "charge", "meltKg", "1e999", "meltKg" },

@@ -6,7 +6,7 @@ namespace MeltShop.Web.Api.Charge;
 /// <summary>The question of the charge endpoint as the OpenAPI document shows it; read by <see cref="ChargeRequestReader"/>.</summary>
 internal sealed record ChargeRequest
 {
-    [Description("Liquid mass wanted, heel included, kg, more than 0.")]
+    [Description("Liquid mass wanted, heel included, kg, 0.001 at least.")]
     public required double MeltKg { get; init; }
 
     [Description("How much more liquid is acceptable, kg; 0 where absent.")]

@@ -11,7 +11,7 @@ internal sealed record CorrectionAnswer : PlanAnswer
     public CorrectionAnswer(CorrectionPlan correction)
         : base(correction.Plan)
     {
-        var planned = correction.Plan.Status != PlanStatus.Infeasible;
+        var planned = LiquidKg is not null;
         TapOffKg = planned ? correction.TapOffKg : null;
         BathKgAfter = LiquidKg;
         TemperatureDropC = planned ? correction.TemperatureDropC : null;

@@ -6,7 +6,7 @@ namespace MeltShop.Web.Api.Correction;
 /// <summary>The question of the correction endpoint as the OpenAPI document shows it; read by <see cref="CorrectionRequestReader"/>.</summary>
 internal sealed record CorrectionRequest
 {
-    [Description("Mass of the bath as sampled, kg, more than 0.")]
+    [Description("Mass of the bath as sampled, kg, 0.001 at least.")]
     public required double BathKg { get; init; }
 
     [Description("Temperature of the bath, °C, 1000 to 2000.")]

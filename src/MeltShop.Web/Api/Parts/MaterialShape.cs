@@ -38,6 +38,6 @@ internal record MaterialShape
     [Description("Greatest share of the total weighed mass, 0 to 100 %; 100 where absent.")]
     public double? MaxPercent { get; init; }
 
-    [Description("Mass of one piece, kg, more than 0: whole multiples only; any mass where absent.")]
+    [Description("Mass of one piece, kg, 0.001 at least: whole multiples only; any mass where absent.")]
     public double? PieceKg { get; init; }
 }

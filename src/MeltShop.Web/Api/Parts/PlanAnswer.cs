@@ -9,7 +9,8 @@ internal record PlanAnswer
 {
     public PlanAnswer(ChargePlan plan)
     {
-        var planned = plan.Status != PlanStatus.Infeasible;
+        // Where the time ran out before anything was found there is no plan either.
+        var planned = plan.Status == PlanStatus.Optimal || plan.Lines.Count > 0;
         Status = Name(plan.Status);
         TotalCost = planned ? Finite(plan.TotalCost) : null;
         CostPerTonne = planned ? Finite(plan.CostPerTonne) : null;

@@ -15,8 +15,8 @@ internal sealed record NumberRule(string Code, Func<double, bool> Holds)
     /// <summary>Kilograms, 0 or more.</summary>
     public static NumberRule Mass { get; } = new("mass.negative", kg => kg >= 0);
 
-    /// <summary>Kilograms, more than 0: nothing can be said about no metal.</summary>
-    public static NumberRule SomeMass { get; } = new("mass.notPositive", kg => kg > 0);
+    /// <summary>Kilograms, from a gram (nothing can be said about no metal) to a million tonnes, beyond every melt shop.</summary>
+    public static NumberRule SomeMass { get; } = new("mass.outside", kg => kg is >= 0.001 and <= 1e9);
 
     /// <summary>Mass percent or share, 0 to 100.</summary>
     public static NumberRule Percent { get; } = new("percent.outside", percent => percent is >= 0 and <= 100);

@@ -5,7 +5,7 @@ namespace MeltShop.Web.Api.Treatment;
 /// <summary>The question of the treatment endpoint as the OpenAPI document shows it; read by <see cref="TreatmentRequestReader"/>.</summary>
 internal sealed record TreatmentRequest
 {
-    [Description("Mass of the iron in the ladle before treatment, kg, more than 0.")]
+    [Description("Mass of the iron in the ladle before treatment, kg, 0.001 at least.")]
     public required double IronKg { get; init; }
 
     [Description("Temperature of the iron at treatment, °C, 1000 to 2000.")]
