@@ -42,6 +42,10 @@ public static partial class NumberText
     public static string Show(double value, int? decimals = null, CultureInfo? culture = null) =>
         value.ToString(decimals is { } places ? $"F{places}" : "0.###############", culture ?? CultureInfo.CurrentCulture);
 
+    /// <summary>A number with all its digits and no fewer decimals than customary, so that a column lines up: 3.30 above 3.58.</summary>
+    public static string ShowAtLeast(double value, int decimals) =>
+        value.ToString("0." + new string('0', decimals) + new string('#', MostDigits - decimals), CultureInfo.CurrentCulture);
+
     /// <summary>
     /// A number with as many decimals as it takes that its print never contradicts a comparison with the limits:
     /// 3.604 beside a most of 3.60 is printed 3.604, not 3.60.

@@ -1,3 +1,4 @@
+using MeltShop.Metallurgy.Elements;
 using MeltShop.Records.Grades;
 using MeltShop.Records.Reading.Grades;
 using MeltShop.Web.Components.Fields;
@@ -27,7 +28,9 @@ public sealed partial class WindowCard
 
     private List<WindowView> Windows => [.. Grade.At(Stage)];
 
-    private static string Shown(double? value) => value is { } number ? NumberText.Show(number) : "–";
+    private static string Shown(WindowView window, double? value) => value is { } number
+        ? NumberText.ShowAtLeast(number, Element.TryParse(window.Quantity, out var element) ? element.Decimals : 2)
+        : "–";
 
     private void Open(string quantity) => (opened, isSaved) = (quantity, false);
 

@@ -24,7 +24,7 @@ public sealed partial class YardTable
     private static MaterialPercentView? Of(MaterialView material, Element element) =>
         material.Analysis?.Percents.FirstOrDefault(percent => percent.Element == element);
 
-    private static string Others(MaterialView material) => string.Join(", ", (material.Analysis?.Percents ?? [])
+    private static string Others(MaterialView material) => string.Join(" · ", (material.Analysis?.Percents ?? [])
         .Where(percent => !MainElements.Contains(percent.Element))
-        .Select(percent => $"{percent.Element.Symbol} {NumberText.Show(percent.Percent)}"));
+        .Select(percent => $"{percent.Element.Symbol} {NumberText.ShowAtLeast(percent.Percent, percent.Element.Decimals)}"));
 }

@@ -117,6 +117,17 @@ public sealed class NumberTextTests
         Assert.Equal(print, NumberText.ShowBeside(value, 2, limit));
     }
 
+    [Theory]
+    [InlineData(3.3, "3.30")]
+    [InlineData(3.584, "3.584")]
+    [InlineData(2, "2.00")]
+    public void ShowAtLeast_FewerDecimals_AreFilledAndMoreAreKept(double value, string print)
+    {
+        CultureInfo.CurrentCulture = CultureInfo.InvariantCulture;
+
+        Assert.Equal(print, NumberText.ShowAtLeast(value, 2));
+    }
+
     [Fact]
     public void Show_German_HasACommaAndNoThousandsMark() =>
         Assert.Equal("12345,678", NumberText.Show(12345.678, null, CultureInfo.GetCultureInfo("de-DE")));

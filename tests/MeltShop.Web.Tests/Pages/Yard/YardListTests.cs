@@ -15,14 +15,14 @@ public sealed class YardListTests : YardTest
     {
         var page = Open("/yard");
 
-        Assert.Equal(3, page.FindAll("tr[data-material]").Count);
+        Assert.Equal(3, page.FindAll("[data-material]").Count);
         Assert.Equal(["Returns", "Steel scrap", "Pig iron"], page.FindAll("th.group").Select(group => group.TextContent));
     }
 
     [Fact]
     public void Yard_Material_ShowsScatterSourcePriceAndDemoMark()
     {
-        var row = Open("/yard").Find("tr[data-material=plate]");
+        var row = Open("/yard").Find("[data-material=plate]");
 
         Assert.Contains("±0.25", row.TextContent, StringComparison.Ordinal);
         Assert.Contains("Mo 0.01", row.QuerySelector(".others")!.TextContent, StringComparison.Ordinal);
@@ -37,7 +37,7 @@ public sealed class YardListTests : YardTest
     {
         var page = Open("/yard?kind=PigIron&text=low");
 
-        Assert.Equal(["pig-low"], page.FindAll("tr[data-material]").Select(row => row.GetAttribute("data-material")));
+        Assert.Equal(["pig-low"], page.FindAll("[data-material]").Select(row => row.GetAttribute("data-material")));
         Assert.EndsWith("?kind=PigIron&text=low", page.Find(".row-link").GetAttribute("href"), StringComparison.Ordinal);
     }
 
@@ -67,7 +67,7 @@ public sealed class YardListTests : YardTest
 
         Assert.Empty(Marks.WordsOutside(
             page.Nodes, "Plate offcuts", "plate", "Pig iron, low manganese", "pig-low", "Returns 500-7", "returns-500", "Si", "Mn", "Cr", "Cu", "Mg", "Mo", "C", "P", "S"));
-        Assert.Equal(3, page.FindAll("tr[data-material]").Count);
+        Assert.Equal(3, page.FindAll("[data-material]").Count);
     }
 
     private IRenderedComponent<YardList> Open(string address)
