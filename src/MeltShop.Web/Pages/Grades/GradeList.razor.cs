@@ -1,3 +1,4 @@
+using MeltShop.Metallurgy.Elements;
 using MeltShop.Metallurgy.Grades;
 using MeltShop.Records.Grades;
 using MeltShop.Records.Reading.Grades;
@@ -25,18 +26,16 @@ public sealed partial class GradeList
     private static string Span(GradeView grade, WindowStage stage, string quantity) =>
         grade.At(stage).FirstOrDefault(window => window.Quantity == quantity) switch
         {
-            { Least: { } least, Most: { } most } => $"{NumberText.Show(least)}–{NumberText.Show(most)}",
-            { Least: { } least } => $"≥ {NumberText.Show(least)}",
-            { Most: { } most } => $"≤ {NumberText.Show(most)}",
-            { Aim: { } aim } => NumberText.Show(aim),
+            { Least: { } least, Most: { } most } => $"{Shown(quantity, least)}–{Shown(quantity, most)}",
+            { Least: { } least } => $"≥ {Shown(quantity, least)}",
+            { Most: { } most } => $"≤ {Shown(quantity, most)}",
+            { Aim: { } aim } => Shown(quantity, aim),
             _ => "–",
         };
 
     private static string Minima(GradeView grade) => GradeProperties.For(grade.Code)?.Rows is [{ ByAgreement: false } first, ..]
-        ? string.Join(" · ", new[] { Strength(first.TensileMPa), Strength(first.ProofMPa), Part(first.ElongationPercent, "%") }.OfType<string>())
+        ? string.Join(" · ", new[] { first.TensileMPa, first.ProofMPa, first.ElongationPercent }.OfType<double>().Select(value => NumberText.Show(value)))
         : "–";
 
-    private static string? Strength(double? mpa) => Part(mpa, "MPa");
-
-    private static string? Part(double? value, string unit) => value is { } number ? $"{NumberText.Show(number)} {unit}" : null;
+    private static string Shown(string quantity, double value) => NumberText.ShowAtLeast(value, Element.Parse(quantity).Decimals);
 }

@@ -26,5 +26,5 @@ public sealed partial class YardTable
 
     private static string Others(MaterialView material) => string.Join(" · ", (material.Analysis?.Percents ?? [])
         .Where(percent => !MainElements.Contains(percent.Element))
-        .Select(percent => $"{percent.Element.Symbol} {NumberText.ShowAtLeast(percent.Percent, percent.Element.Decimals)}"));
+        .Select(percent => $"{percent.Element.Symbol}\u00a0{NumberText.ShowAtLeast(percent.Percent, percent.Element.Decimals)}"));
 }

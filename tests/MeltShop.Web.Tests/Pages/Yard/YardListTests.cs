@@ -25,7 +25,7 @@ public sealed class YardListTests : YardTest
         var row = Open("/yard").Find("[data-material=plate]");
 
         Assert.Contains("±0.25", row.TextContent, StringComparison.Ordinal);
-        Assert.Contains("Mo 0.01", row.QuerySelector(".others")!.TextContent, StringComparison.Ordinal);
+        Assert.Contains("Mo\u00a00.01", row.QuerySelector(".others")!.TextContent, StringComparison.Ordinal);
         Assert.Contains("330.00", row.TextContent, StringComparison.Ordinal);
         Assert.Contains("never counted", row.TextContent, StringComparison.Ordinal);
         Assert.Contains("from memory", row.QuerySelector("[data-source=memory]")!.TextContent, StringComparison.Ordinal);

@@ -1,0 +1,31 @@
+using MeltShop.Records.People;
+using MeltShop.Web.Components.Fields;
+
+namespace MeltShop.Web.Pages.Parts;
+
+/// <summary>The house components in all their states, side by side; in development only.</summary>
+public sealed partial class PartsPage
+{
+    private static readonly IReadOnlyList<string> Roles = [Role.Metallurgist, Role.Supervisor];
+
+    private readonly EntryForm form = new();
+    private readonly EntryForm refused = new();
+    private readonly QuantityEntry quantity;
+    private readonly QuantityEntry asked;
+    private readonly QuantityEntry wrong;
+    private readonly TextEntry words;
+    private readonly TextEntry choice;
+
+    public PartsPage()
+    {
+        quantity = form.Quantity("quantity", 0, 60000).Showing(1250.5);
+        asked = form.Quantity("asked", 0, 60000);
+        wrong = form.Quantity("wrong", 0, 60000);
+        words = form.Words("words");
+        choice = form.Choice("choice");
+        (asked.Text, wrong.Text) = ("1,250", "much");
+        refused.Fail();
+    }
+
+    private IEnumerable<Choice> Choices => [new("1", Text["First"]), new("2", Text["Second"])];
+}
