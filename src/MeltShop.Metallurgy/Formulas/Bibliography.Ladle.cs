@@ -32,4 +32,13 @@ public static partial class Bibliography
 
     /// <summary>Nitrogen in grey iron.</summary>
     public static Source Bcira41 { get; } = new("bcira-41", "BCIRA Broadsheet 41, nitrogen in cast iron", Standing.Read);
+
+    /// <summary>Vapour pressure of magnesium.</summary>
+    public static Source MagnesiumVapour { get; } = new("magnesium-vapour", "Handbook constants of the vapour pressure of liquid magnesium", Standing.Remembered);
+
+    /// <summary>Boiling point and a pressure of magnesium.</summary>
+    public static Source HotTopics { get; } = new("hot-topics", "Ductile Iron Society, Hot Topics, magnesium, December 2003", Standing.Read);
+
+    /// <summary>Chemistry of one foundry's grades.</summary>
+    public static Source FoundryData { get; } = new("foundry-data", "Soliman Group, foundry data page: chemistry by grade", Standing.Read);
 }

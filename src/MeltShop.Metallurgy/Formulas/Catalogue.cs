@@ -17,8 +17,10 @@ public static class Catalogue
     [
         CarbonEquivalent.Formula,
         Saturation.Formula,
+        Saturation.LongFormula,
         Liquidus.CarbonEquivalentFormula,
         Liquidus.TemperatureFormula,
+        AlloyedLiquidus.Formula,
         ManganeseBalance.Formula,
         PearliteFactor.Formula,
         PearliteFactor.FerriteFormula,
@@ -52,6 +54,7 @@ public static class Catalogue
         ReLadling.Formula,
         MagnesiumFloor.Formula,
         MagnesiumFloor.FreeFormula,
+        MagnesiumVapour.Formula,
         CoredWire.MetresFormula,
         CoredWire.SecondsFormula,
         TundishHole.Formula,

@@ -12,7 +12,7 @@ public static class GreyStrength
         Name = "Normal tensile strength of grey iron",
         Sentence = "What an unalloyed iron of this saturation reaches in a separately cast 30 mm bar.",
         Expression = "R = 981 − 785 Sc",
-        Symbols = [new("Sc", "degree of saturation", "1")],
+        Symbols = [new("Sc", "degree of saturation, longer form", "1")],
         Unit = "MPa",
         Sources = [Bibliography.Saturation, Bibliography.Maturity],
         Range = "Hypoeutectic unalloyed grey iron, Sc 0.7 to 1.0.",
@@ -28,7 +28,7 @@ public static class GreyStrength
         Name = "Maturity",
         Sentence = "Strength reached over normal strength: under 100 the iron gives less than its composition allows.",
         Expression = "RG = 100 R_m / (981 − 785 Sc)",
-        Symbols = [new("R_m", "tensile strength of the 30 mm bar", "MPa"), new("Sc", "degree of saturation", "1")],
+        Symbols = [new("R_m", "tensile strength of the 30 mm bar", "MPa"), new("Sc", "degree of saturation, longer form", "1")],
         Unit = "%",
         Sources = [Bibliography.Maturity],
         Range = "As the normal strength.",
@@ -37,15 +37,15 @@ public static class GreyStrength
     };
 
     /// <summary>Normal strength in the 30 mm bar.</summary>
-    /// <param name="saturation">Degree of saturation, 0.7 to 1.0.</param>
+    /// <param name="saturation">Degree of saturation by the longer form, 0.7 to 1.0: <see cref="Saturation.LongDegree"/>.</param>
     public static double NormalMPa(double saturation) => 981 - 785 * saturation;
 
     /// <summary>Normal strength by the rounded form 1000 − 800 Sc.</summary>
-    /// <param name="saturation">Degree of saturation, 0.7 to 1.0.</param>
+    /// <param name="saturation">Degree of saturation by the longer form, 0.7 to 1.0: <see cref="Saturation.LongDegree"/>.</param>
     public static double NormalRoundedMPa(double saturation) => 1000 - 800 * saturation;
 
     /// <summary>Maturity.</summary>
     /// <param name="tensileMPa">Tensile strength of the 30 mm bar, MPa.</param>
-    /// <param name="saturation">Degree of saturation, 0.7 to 1.0.</param>
+    /// <param name="saturation">Degree of saturation by the longer form, 0.7 to 1.0: <see cref="Saturation.LongDegree"/>.</param>
     public static double MaturityPercent(double tensileMPa, double saturation) => 100 * tensileMPa / NormalMPa(saturation);
 }

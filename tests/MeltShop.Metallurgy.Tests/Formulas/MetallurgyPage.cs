@@ -1,6 +1,9 @@
 using System.Globalization;
 using System.Text;
 using MeltShop.Metallurgy.Formulas;
+using MeltShop.Metallurgy.Grades;
+using MeltShop.Metallurgy.Quantities;
+using MeltShop.Metallurgy.Treatment;
 
 namespace MeltShop.Metallurgy.Tests.Formulas;
 
@@ -19,6 +22,27 @@ internal static class MetallurgyPage
 
         """;
 
+    private static readonly (string Table, string Code, string Source)[] Tables =
+    [
+        .. GradeProperties.All.GroupBy(g => (g.Standard, g.Edition)).Select(g => (
+            $"Mechanical properties, {g.Count()} grades", nameof(GradeProperties),
+            $"{g.Key.Standard}, {g.Key.Edition}; {g.Sum(x => x.Rows.Count(r => r.Standing == Standing.Read))} rows read, "
+                + $"{g.Sum(x => x.Rows.Count(r => r.Standing == Standing.Remembered))} from memory")),
+        ("Chemistry of one foundry by grade", nameof(FoundryWindow), FoundryWindow.Source.Key),
+        ("Carbon and silicon by wall, pearlitic", nameof(WallGuide), WallGuide.Source.Key),
+        ("Tramp elements and nitrogen", nameof(TraceGuide), $"{Bibliography.Mullins80.Key}, {Bibliography.Bcira41.Key}"),
+        ("Magnesium processes", nameof(MagnesiumProcess), MagnesiumProcess.Source.Key),
+        ("Inoculation rates", nameof(InoculationRate), string.Join(", ", InoculationRate.All.Select(r => r.Source.Key).Distinct())),
+        ("Nodule counts by section", nameof(NoduleSeries), NoduleSeries.Source.Key),
+        ("Austempering guidance", nameof(AustemperingGuide), Bibliography.DuctileIronData.Key),
+    ];
+
+    private static readonly Source[] TableSources =
+    [
+        FoundryWindow.Source, WallGuide.Source, Bibliography.Mullins80, Bibliography.Bcira41, MagnesiumProcess.Source, .. InoculationRate.All.Select(r => r.Source),
+        NoduleSeries.Source, Bibliography.DuctileIronData, .. CarbonEquivalent.Forms.Select(f => f.Source),
+    ];
+
     public static string Text()
     {
         var page = new StringBuilder(Head).Append('\n');
@@ -29,8 +53,10 @@ internal static class MetallurgyPage
         }
 
         foreach (var formula in Catalogue.All) Append(page, formula);
+        page.Append("\n## Tables kept as data\n\n| Table | Code | Source |\n| --- | --- | --- |\n");
+        foreach (var (table, code, source) in Tables) page.Append(CultureInfo.InvariantCulture, $"| {table} | `{code}` | {source} |\n");
         page.Append("\n## Sources\n\n");
-        foreach (var source in Catalogue.All.SelectMany(f => f.Sources).DistinctBy(s => s.Key).OrderBy(s => s.Key, StringComparer.Ordinal))
+        foreach (var source in Catalogue.All.SelectMany(f => f.Sources).Concat(TableSources).DistinctBy(s => s.Key).OrderBy(s => s.Key, StringComparer.Ordinal))
         {
             page.Append(CultureInfo.InvariantCulture, $"- **{source.Key}**: {source}\n");
         }

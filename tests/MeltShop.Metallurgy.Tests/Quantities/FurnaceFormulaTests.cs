@@ -70,6 +70,16 @@ public class FurnaceFormulaTests
     }
 
     [Fact]
+    public void Saturation_BothForms_DifferByAsMuchAsIsSaid()
+    {
+        // C 3.8, Si 2.1, P 0.05: 1.0724 by the short form (Du, printed 1.07), 1.0569 by the longer one (Giesserei-Lexikon's form, by hand).
+        Assert.Equal(1.0724, Saturation.Degree(3.8, 2.1, 0.05), 4);
+        Assert.Equal(1.0569, Saturation.LongDegree(3.8, 2.1, 0.05), 4);
+        Assert.Equal(278, GreyStrength.NormalRoundedMPa(Saturation.LongDegree(3.30, 1.90, 0.05)), 0);
+        Assert.True(double.IsNaN(Saturation.LongDegree(3, 14, 0)));
+    }
+
+    [Fact]
     public void WhiteCup_AndHeinesLiquidus_AgreeToAHundredth()
     {
         // Closed loop, by hand: C 3.30, Si 2.00, P 0.05 → CEL 3.825, liquidus 1196.8; the silicon line turned round gives TE 1115.5, the carbon line 3.31.
