@@ -23,13 +23,15 @@ public static class SampleMeans
         Metallurgy.Elements.Analysis.Of(burn.Readings.Select(r => KeyValuePair.Create(r.Element, r.Percent)));
 
     /// <summary>Brings the kept means to what they are now, row by row.</summary>
-    internal static void Update(List<SampleMean> kept, IReadOnlyCollection<SampleMean> now)
+    /// <returns>Those of elements that no burn shows any more: to be deleted.</returns>
+    internal static List<SampleMean> Update(List<SampleMean> kept, IReadOnlyCollection<SampleMean> now)
     {
-        kept.RemoveAll(k => now.All(n => n.Element != k.Element));
         foreach (var mean in now)
         {
             if (kept.SingleOrDefault(k => k.Element == mean.Element) is { } row) (row.Percent, row.Count) = (mean.Percent, mean.Count);
             else kept.Add(mean);
         }
+
+        return kept.FindAll(k => now.All(n => n.Element != k.Element));
     }
 }

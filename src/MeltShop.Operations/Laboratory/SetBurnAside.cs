@@ -47,7 +47,7 @@ public sealed class SetBurnAside(Recorder recorder, TimeProvider time)
             Ordinal = command.Ordinal,
             SetAside = command.SetAside,
         });
-        SampleMeans.Update(sample.Means, SampleMeans.Of(sample.Burns));
+        writing.Db.RemoveRange(SampleMeans.Update(sample.Means, SampleMeans.Of(sample.Burns)));
         await writing.Db.SaveChangesAsync(cancellation);
         return Done(
             sample.Means.ToDictionary(m => m.Element.Symbol, m => m.Percent),

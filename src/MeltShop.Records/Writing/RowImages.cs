@@ -3,8 +3,10 @@ using MeltShop.Metallurgy.Elements;
 using MeltShop.Records.Keeping;
 using MeltShop.Records.People;
 using MeltShop.Records.Sites;
+using MeltShop.Records.Yard;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.EntityFrameworkCore.ChangeTracking;
+using Microsoft.EntityFrameworkCore.Metadata;
 
 namespace MeltShop.Records.Writing;
 
@@ -47,10 +49,14 @@ internal sealed class RowImages
     public static RowImage Of(EntityEntry row)
     {
         var key = row.Metadata.FindPrimaryKey()!.Properties.Select(p => Text(row.Property(p.Name).CurrentValue));
-        var columns = row.Properties.Where(p => !p.Metadata.IsPrimaryKey())
+        var columns = row.Properties.Where(p => !p.Metadata.IsPrimaryKey() && !IsSum(p.Metadata))
             .ToDictionary(p => p.Metadata.GetColumnName(), p => Text(p.CurrentValue), StringComparer.Ordinal);
         return new(row.Metadata.GetTableName()!, string.Join('/', key), columns);
     }
+
+    /// <summary>True for a sum of a ledger, which the database itself adds up: the lines bear witness to it.</summary>
+    private static bool IsSum(IReadOnlyProperty property) =>
+        property.DeclaringType.ClrType == typeof(Material) && property.Name == nameof(Material.StockKg);
 
     /// <summary>A deleted row; an owned part that is gone leaves its columns empty in its owner's row.</summary>
     private static RowImage Gone(EntityEntry row)

@@ -1,4 +1,5 @@
 using System.Text.Json;
+using MeltShop.Records.Yard;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.EntityFrameworkCore.Metadata;
 
@@ -8,6 +9,9 @@ namespace MeltShop.Records.Writing;
 internal sealed class WrittenRows
 {
     private const int Batch = 500;
+
+    /// <summary>Kilograms.</summary>
+    private const double StockTolerance = 1e-6;
 
     private readonly Dictionary<(string Table, string Key), Dictionary<string, string?>> rows = [];
 
@@ -49,8 +53,19 @@ internal sealed class WrittenRows
             }
         }
 
+        faults.AddRange(await Stocks(db, ct));
         faults.AddRange(rows.Keys.Where(k => !seen.Contains(k)).Select(k => new TrailFault("row.missing", Table: k.Table, Key: k.Key)));
         return faults;
+    }
+
+    /// <summary>A stock is the sum of its ledger, whose lines the trail holds; sums of doubles differ in their last digits.</summary>
+    private static async Task<IEnumerable<TrailFault>> Stocks(RecordsContext db, CancellationToken ct)
+    {
+        var stocks = await db.Materials.Where(m => m.StockKg != null)
+            .Select(m => new { m.Id, m.StockKg, Sum = db.StockFacts.Where(s => s.MaterialId == m.Id).Sum(s => s.Kg) })
+            .ToListAsync(ct);
+        return stocks.Where(s => !(Math.Abs(s.StockKg!.Value - s.Sum) <= StockTolerance))
+            .Select(s => new TrailFault("row.changed", Table: "Materials", Key: FormattableString.Invariant($"{s.Id}"), Column: nameof(Material.StockKg)));
     }
 
     private void Add(RowImage image)

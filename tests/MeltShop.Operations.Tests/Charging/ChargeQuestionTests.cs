@@ -1,0 +1,125 @@
+using MeltShop.Charging;
+using MeltShop.Charging.Plans;
+using MeltShop.Charging.Problems;
+using MeltShop.Operations.Charging;
+using MeltShop.Operations.Storing;
+using MeltShop.Operations.Tests.Shops;
+using MeltShop.Records;
+using MeltShop.Records.Reading.Charge;
+using Microsoft.EntityFrameworkCore;
+
+namespace MeltShop.Operations.Tests.Charging;
+
+public sealed class ChargeQuestionTests : IAsyncLifetime
+{
+    private Shop shop = null!;
+    private ChargeView data = null!;
+    private ChargeChoice choice = null!;
+
+    private static CancellationToken Soon => TestContext.Current.CancellationToken;
+
+    public async ValueTask InitializeAsync()
+    {
+        shop = await Shop.Open(RecordsProvider.Sqlite);
+        data = await shop.Get<ChargePage>().Load();
+        choice = new ChargeChoice(shop.FurnaceId, shop.DuctileId, 2000);
+    }
+
+    public ValueTask DisposeAsync() => shop.DisposeAsync();
+
+    public static TheoryData<string, string, string> Refused => new()
+    {
+        { "melt", "meltKg", "mass.negative" },
+        { "meltNaN", "meltKg", "number.notANumber" },
+        { "capacity", "meltKg", "furnace.capacity" },
+        { "heel", "heelKg", "heel.overMelt" },
+        { "tolerance", "meltToleranceKg", "mass.negative" },
+        { "confidence", "confidencePercent", "confidence.outOfRange" },
+        { "furnace", "furnaceId", "furnace.unknown" },
+        { "grade", "gradeId", "grade.unknown" },
+        { "material", "materials.slag", "material.unknown" },
+        { "materialTwice", "materials.pig", "material.twice" },
+        { "bounds", "materials.pig.minKg", "bounds.crossed" },
+        { "share", "materials.pig.maxPercent", "percent.over100" },
+        { "limit", "limits.C.least", "window.crossed" },
+        { "quantity", "limits.Xx", "quantity.unknown" },
+        { "nothing", "materials", "yard.empty" },
+    };
+
+    [Theory]
+    [MemberData(nameof(Refused))]
+    public async Task PlanCharge_WrongChoice_IsRefusedAtItsField(string what, string path, string code) =>
+        await shop.Refuses(shop.Get<PlanCharge>(), shop.Melter, new(Guid.NewGuid(), shop.Now, Wrong(what)), path, code);
+
+    [Fact]
+    public async Task PlanCharge_ImpossibleLimit_NamesItAndKeepsNoPlan()
+    {
+        var impossible = choice with { Limits = [new("Mn", 5, 6)] };
+
+        var findings = await shop.Refuses(
+            shop.Get<PlanCharge>(), shop.Melter, new(Guid.NewGuid(), shop.Now, impossible), "limits.Mn", "plan.infeasible");
+
+        Assert.Equal(["Mn", "min", 5.0], findings.Single(f => f.Path == "limits.Mn").Arguments);
+    }
+
+    [Fact]
+    public void Build_AsTheGradeHasIt_EndsInsideTheFurnaceWindowByTheMargin()
+    {
+        var plan = Plan(choice);
+
+        var silicon = plan.Limits.Single(l => l.Quantity == "Si");
+        Assert.InRange(silicon.Value, 1.3 + 0.02 - 1e-9, 1.8 - 0.02 + 1e-9);
+        Assert.Equal(2000, plan.LiquidKg, 6);
+    }
+
+    [Fact]
+    public void Build_OtherPriceOrLimit_MovesThePlan()
+    {
+        var plan = Plan(choice);
+
+        Assert.True(Plan(choice with { Materials = [new("steel", PricePerTonne: 900)] }).TotalCost > plan.TotalCost);
+        Assert.Equal(3.7 + 0.02, Plan(choice with { Limits = [new("C", 3.7)] }).Limits.Single(l => l.Quantity == "C").Value, 6);
+        Assert.DoesNotContain(Plan(choice with { Materials = [new("carbon", Include: false)] }).Lines, l => l.Code == "carbon");
+    }
+
+    [Fact]
+    public async Task PlanCharge_Stored_GivesTheSameNumbersWhenSolvedAgain()
+    {
+        var result = await Shop.Do(shop.Get<PlanCharge>(), shop.Melter, new(Guid.NewGuid(), shop.Now, choice));
+
+        await using var db = shop.Db();
+        var stored = await db.Plans.SingleAsync(p => p.Id == result.Value.PlanId, Soon);
+        var answer = StoredJson.Value<ChargePlan>(stored.Answer);
+        var again = ChargeOptimiser.Plan(StoredJson.Value<ChargeProblem>(stored.Problem), Soon);
+        Assert.Equal(answer.Lines, again.Lines);
+        Assert.Equal(answer.TotalCost, again.TotalCost);
+        Assert.Equal(answer.Analysis, again.Analysis);
+        Assert.Equal((double)stored.TotalCost, answer.TotalCost, 0.0051);
+    }
+
+    private ChargePlan Plan(ChargeChoice with)
+    {
+        var (problem, findings) = ChargeQuestion.Build(data, with);
+        Assert.Empty(findings);
+        return ChargeOptimiser.Plan(problem!, Soon);
+    }
+
+    private ChargeChoice Wrong(string what) => what switch
+    {
+        "melt" => choice with { MeltKg = -1 },
+        "meltNaN" => choice with { MeltKg = double.NaN },
+        "capacity" => choice with { MeltKg = 3001 },
+        "heel" => choice with { HeelKg = 2001 },
+        "tolerance" => choice with { MeltToleranceKg = -1 },
+        "confidence" => choice with { ConfidencePercent = 100 },
+        "furnace" => choice with { FurnaceId = 99 },
+        "grade" => choice with { GradeId = 99 },
+        "material" => choice with { Materials = [new("slag")] },
+        "materialTwice" => choice with { Materials = [new("pig"), new("pig")] },
+        "bounds" => choice with { Materials = [new("pig", MinKg: 100, MaxKg: 50)] },
+        "share" => choice with { Materials = [new("pig", MaxPercent: 101)] },
+        "limit" => choice with { Limits = [new("C", 4, 3)] },
+        "quantity" => choice with { Limits = [new("Xx", 1, 2)] },
+        _ => choice with { Materials = [.. data.Materials.Select(m => new MaterialChoice(m.Code, Include: false))] },
+    };
+}

@@ -1,0 +1,35 @@
+using MeltShop.Metallurgy;
+using Microsoft.EntityFrameworkCore;
+
+namespace MeltShop.Operations.Tests.Shops;
+
+public sealed partial class Shop
+{
+    /// <summary>The operation refuses at that field for that reason, and no table has a row more or less than before.</summary>
+    public async Task<IReadOnlyList<Finding>> Refuses<TCommand, TResult>(
+        Operation<TCommand, TResult> operation, Acting who, TCommand command, string path, string code)
+        where TCommand : Command
+    {
+        var before = await Rows();
+        var outcome = await Do(operation, who, command);
+
+        Assert.Contains((path, code), outcome.Findings.Select(f => (f.Path, f.Code)));
+        Assert.Equal(before, await Rows());
+        return outcome.Findings;
+    }
+
+    /// <summary>Rows of every table.</summary>
+    public async Task<SortedDictionary<string, int>> Rows()
+    {
+        await using var db = Db();
+        var rows = new SortedDictionary<string, int>();
+        foreach (var table in db.Model.GetEntityTypes().Select(t => t.GetTableName()!).Distinct())
+        {
+            var sql = "SELECT CAST(COUNT(*) AS INTEGER) AS \"Value\" FROM \"" + table + "\""; // our own model's names
+            var count = await db.Database.SqlQueryRaw<int>(sql).ToListAsync();
+            rows[table] = count.Single();
+        }
+
+        return rows;
+    }
+}
