@@ -52,7 +52,7 @@ internal static class CommandLine
     /// <summary>The same settings and services as when serving; nothing is started.</summary>
     private static WebApplication Build(string[] settings)
     {
-        var builder = WebApplication.CreateBuilder(settings);
+        var builder = ProgramFolder.CreateBuilder(settings);
         builder.Services.Configure<ConsoleLoggerOptions>(options => options.LogToStandardErrorThreshold = LogLevel.Trace);
         builder.AddMeltShop();
         return builder.Build();

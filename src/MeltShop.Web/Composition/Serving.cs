@@ -11,7 +11,7 @@ internal static class Serving
     /// <returns>The exit code.</returns>
     public static async Task<int> RunAsync(string[] args)
     {
-        var builder = WebApplication.CreateBuilder(args);
+        var builder = ProgramFolder.CreateBuilder(args);
         builder.AddMeltShop();
         await using var app = builder.Build();
         app.UseMeltShop();
