@@ -43,6 +43,7 @@ internal static class MeltShopApp
             StatusCodeSelector = fault => fault is BadHttpRequestException refused ? refused.StatusCode : StatusCodes.Status500InternalServerError,
         });
         app.UseSecurityHeaders();
+        app.UsePageForMissingPages();
         app.UseRateLimiter();
         app.UseRequestTimeouts();
         app.UseAuthentication();
@@ -53,6 +54,7 @@ internal static class MeltShopApp
         app.MapCalculations();
         app.MapSignIn();
         app.MapMeltShopPages();
+        app.UseFormsThatGrewOld();
         return app;
     }
 }

@@ -21,6 +21,7 @@ public sealed partial class FirstAdministratorPage
     private string? ProblemWords => Problem switch
     {
         null or "" => null,
+        "old" => Text["Old"].Value,
         "code" => Text["FirstWrongCode"].Value,
         "password" => Text["FirstPassword"].Value,
         "userName" => Text["FirstUserName"].Value,

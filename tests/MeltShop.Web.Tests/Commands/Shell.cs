@@ -9,17 +9,21 @@ internal sealed record Shell(int ExitCode, string Output, string Error)
 
     public string LastLine => Output.TrimEnd('\n').Split('\n')[^1].TrimEnd('\r');
 
-    public static async Task<Shell> RunAsync(string dataFolder, params string[] arguments)
+    public static Task<Shell> RunAsync(string dataFolder, params string[] arguments) =>
+        // Development, as `dotnet run` has it: nothing of the demo may be made by a command.
+        RunAsync(arguments, ("ASPNETCORE_ENVIRONMENT", "Development"), ("MeltShop__DataFolder", dataFolder));
+
+    public static async Task<Shell> RunAsync(string[] arguments, params (string Name, string Value)[] settings)
     {
         using var limit = CancellationTokenSource.CreateLinkedTokenSource(TestContext.Current.CancellationToken);
         limit.CancelAfter(Longest);
-        using var process = Process.Start(new ProcessStartInfo("dotnet", [Path.Combine(AppContext.BaseDirectory, "MeltShop.Web.dll"), .. arguments])
+        var start = new ProcessStartInfo("dotnet", [Path.Combine(AppContext.BaseDirectory, "MeltShop.Web.dll"), .. arguments])
         {
             RedirectStandardOutput = true,
             RedirectStandardError = true,
-            // As `dotnet run` does: nothing of the demo may be made by a command.
-            Environment = { ["ASPNETCORE_ENVIRONMENT"] = "Development", ["MeltShop__DataFolder"] = dataFolder },
-        })!;
+        };
+        foreach (var (name, value) in settings) start.Environment[name] = value;
+        using var process = Process.Start(start)!;
         var output = process.StandardOutput.ReadToEndAsync(limit.Token);
         var error = process.StandardError.ReadToEndAsync(limit.Token);
         await process.WaitForExitAsync(limit.Token);

@@ -89,15 +89,46 @@ public sealed class SignInTests(WebApp app) : IClassFixture<WebApp>
     }
 
     [Theory]
-    [InlineData("/sign-in/enter")]
-    [InlineData("/first-administrator/add")]
-    public async Task Post_WithoutTheAntiforgeryToken_IsRefused(string address)
+    [InlineData("/sign-in/enter", "/sign-in")]
+    [InlineData("/first-administrator/add", "/first-administrator")]
+    public async Task Post_WithoutTheAntiforgeryToken_DoesNothingAndLeadsToAFreshForm(string address, string page)
     {
+        var name = $"frieda{page.Length}";
+        await app.AddPersonAsync(name, Role.Melter);
         using var browser = new Browser(app);
 
-        using var response = await browser.PostAsync(address, ("name", "anna"), ("password", WebApp.Password));
+        using var response = await browser.PostAsync(address, ("name", name), ("password", WebApp.Password));
+        using var after = await browser.OpenAsync("/yard");
 
-        Assert.Equal(HttpStatusCode.BadRequest, response.StatusCode);
+        Assert.Equal((HttpStatusCode.Redirect, $"{page}?problem=old"), (response.StatusCode, response.Headers.Location!.ToString()));
+        Assert.Equal(HttpStatusCode.Redirect, after.StatusCode);
+    }
+
+    [Fact]
+    public async Task SignOut_WithoutTheAntiforgeryToken_LeavesThePersonSignedIn()
+    {
+        await app.AddPersonAsync("hilde", Role.Melter);
+        using var browser = new Browser(app);
+        using var entered = await browser.SignInAsync("hilde", WebApp.Password);
+
+        using var response = await browser.PostAsync("/sign-out");
+        using var after = await browser.OpenAsync("/yard");
+
+        Assert.Equal(HttpStatusCode.OK, after.StatusCode);
+    }
+
+    [Fact]
+    public async Task Address_ThatDoesNotExist_ShowsAPageToWhoIsSignedIn()
+    {
+        await app.AddPersonAsync("ilse", Role.Melter);
+        using var browser = new Browser(app);
+        using var entered = await browser.SignInAsync("ilse", WebApp.Password);
+
+        using var page = await browser.OpenAsync("/nowhere");
+        using var call = await browser.OpenAsync("/api/v1/nowhere");
+
+        Assert.Equal((HttpStatusCode.NotFound, "text/html"), (page.StatusCode, page.Content.Headers.ContentType?.MediaType));
+        Assert.Equal((HttpStatusCode.NotFound, null), (call.StatusCode, call.Content.Headers.ContentType?.MediaType));
     }
 
     [Fact]

@@ -1,0 +1,83 @@
+using MeltShop.Web.Tests.Running;
+using Npgsql;
+
+namespace MeltShop.Web.Tests.Commands;
+
+/// <summary>An installation with PostgreSQL as deploy/ sets it up: an owner who migrates, and a role of the app that owns nothing.</summary>
+public sealed class PostgresTests : IAsyncLifetime
+{
+    private readonly string database = $"web_{Guid.NewGuid():N}";
+    private readonly string folder = Directory.CreateTempSubdirectory("meltshop-postgres-").FullName;
+
+    private string Role => $"{database}_app";
+
+    private static string Server => Environment.GetEnvironmentVariable("MELTSHOP_TEST_POSTGRES") is { Length: > 0 } connection
+        ? connection
+        : throw new InvalidOperationException("MELTSHOP_TEST_POSTGRES holds no connection string of a PostgreSQL server. tests/run starts one.");
+
+    [Fact]
+    public async Task Database_MigratedByItsOwner_ServesTheAppsOwnRole()
+    {
+        var early = await AsApp("api-key", "add", "scale");
+        var migrated = await Shell.RunAsync(
+            ["migrate"], ("ASPNETCORE_ENVIRONMENT", "Production"), ("MeltShop__DataFolder", folder), ("MeltShop__Database", "postgres"),
+            ("MeltShop__OwnerConnection", Connection(null)));
+        var added = await AsApp("api-key", "add", "scale");
+        var listed = await AsApp("api-key", "list");
+
+        Assert.Equal(1, early.ExitCode);
+        Assert.Contains("migrate", early.Error, StringComparison.Ordinal);
+        Assert.True(migrated.ExitCode == 0, migrated.Error);
+        Assert.True(added.ExitCode == 0, added.Error);
+        Assert.StartsWith("ms_", added.LastLine, StringComparison.Ordinal);
+        Assert.Contains("scale", listed.Output, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Role_OfTheApp_CannotMigrate()
+    {
+        var run = await AsApp("migrate");
+
+        Assert.Equal(1, run.ExitCode);
+        Assert.Contains("permission denied", run.Error, StringComparison.Ordinal);
+    }
+
+    public async ValueTask InitializeAsync()
+    {
+        await OnAsync(Server, $"CREATE DATABASE {database}");
+        // As deploy/database-roles.sh does.
+        await OnAsync(Connection(null), $"""
+            create role {Role} login nosuperuser nocreatedb nocreaterole;
+            revoke create on schema public from public;
+            grant usage on schema public to {Role};
+            alter default privileges in schema public grant select, insert, update, delete on tables to {Role};
+            alter default privileges in schema public grant usage, select on sequences to {Role};
+            """);
+    }
+
+    public async ValueTask DisposeAsync()
+    {
+        await OnAsync(Server, $"DROP DATABASE {database} WITH (FORCE)");
+        await OnAsync(Server, $"DROP ROLE {Role}");
+        Directory.Delete(folder, recursive: true);
+    }
+
+    private Task<Shell> AsApp(params string[] words) => Shell.RunAsync(
+        words, ("ASPNETCORE_ENVIRONMENT", "Production"), ("MeltShop__DataFolder", folder), ("MeltShop__Database", "postgres"),
+        ("ConnectionStrings__MeltShop", Connection(Role)));
+
+    private string Connection(string? role)
+    {
+        var connection = new NpgsqlConnectionStringBuilder(Server) { Database = database, Pooling = false };
+        if (role is not null) connection.Username = role;
+        return connection.ConnectionString;
+    }
+
+    private static async Task OnAsync(string connectionString, string statements)
+    {
+        await using var connection = new NpgsqlConnection(new NpgsqlConnectionStringBuilder(connectionString) { Pooling = false }.ConnectionString);
+        await connection.OpenAsync();
+        await using var command = new NpgsqlCommand(statements, connection);
+        await command.ExecuteNonQueryAsync();
+    }
+}
