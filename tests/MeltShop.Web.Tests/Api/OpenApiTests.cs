@@ -24,6 +24,16 @@ public sealed class OpenApiTests(WebApp app) : IClassFixture<WebApp>
     }
 
     [Fact]
+    public async Task Document_Request_OffersWhatIsReadAndNoMore()
+    {
+        var schema = Body(await ReadAsync(), "charge").GetProperty("schema");
+
+        Assert.Equal("number", schema.GetProperty("properties").GetProperty("meltKg").GetProperty("type").GetString());
+        Assert.False(schema.GetProperty("additionalProperties").GetBoolean());
+        Assert.False(schema.GetProperty("properties").GetProperty("materials").GetProperty("items").GetProperty("additionalProperties").GetBoolean());
+    }
+
+    [Fact]
     public async Task Document_EveryReference_Resolves()
     {
         var document = await ReadAsync();

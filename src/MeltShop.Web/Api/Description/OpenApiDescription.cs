@@ -1,4 +1,5 @@
 using System.Text.Json.Nodes;
+using System.Text.Json.Serialization;
 using MeltShop.Web.SignIn;
 using Microsoft.AspNetCore.OpenApi;
 using Microsoft.OpenApi;
@@ -12,7 +13,14 @@ internal static class OpenApiDescription
 
     private const string Scheme = "apiKey";
 
-    public static void AddApiDescription(this IServiceCollection services) => services.AddOpenApi(DocumentName, options =>
+    public static void AddApiDescription(this IServiceCollection services)
+    {
+        // A number in quotes is refused, so the document must not offer it.
+        services.ConfigureHttpJsonOptions(options => options.SerializerOptions.NumberHandling = JsonNumberHandling.Strict);
+        services.AddOpenApi(DocumentName, Configure);
+    }
+
+    private static void Configure(OpenApiOptions options)
     {
         options.ShouldInclude = api => api.ActionDescriptor.EndpointMetadata.OfType<RequestShape>().Any();
         options.AddDocumentTransformer((document, _, _) =>
@@ -21,7 +29,7 @@ internal static class OpenApiDescription
             return Task.CompletedTask;
         });
         options.AddOperationTransformer(DescribeRequestAsync);
-    });
+    }
 
     private static void Introduce(OpenApiDocument document)
     {
@@ -47,6 +55,8 @@ internal static class OpenApiDescription
     private static async Task DescribeRequestAsync(OpenApiOperation operation, OpenApiOperationTransformerContext context, CancellationToken cancellation)
     {
         if (context.Description.ActionDescriptor.EndpointMetadata.OfType<RequestShape>().LastOrDefault() is not { } shape) return;
+        var schema = await context.GetOrCreateSchemaAsync(shape.Type, null, cancellation);
+        Close(schema);
         operation.RequestBody = new OpenApiRequestBody
         {
             Required = true,
@@ -54,10 +64,18 @@ internal static class OpenApiDescription
             {
                 ["application/json"] = new()
                 {
-                    Schema = await context.GetOrCreateSchemaAsync(shape.Type, null, cancellation),
+                    Schema = schema,
                     Example = JsonNode.Parse(shape.Example),
                 },
             },
         };
+    }
+
+    /// <summary>A field that is not described is refused, and the document says so.</summary>
+    private static void Close(IOpenApiSchema schema)
+    {
+        if (schema is OpenApiSchema { Properties.Count: > 0 } described) described.AdditionalPropertiesAllowed = false;
+        foreach (var property in schema.Properties?.Values ?? []) Close(property);
+        if (schema.Items is not null) Close(schema.Items);
     }
 }

@@ -17,7 +17,9 @@ internal static class RequestShapes
         this RouteHandlerBuilder endpoint, string summary, [StringSyntax(StringSyntaxAttribute.Json)] string example) => endpoint
         .WithSummary(summary)
         .WithMetadata(new RequestShape(typeof(TRequest), example))
-        .ProducesProblem(StatusCodes.Status400BadRequest)
+        .ProducesValidationProblem()
         .ProducesProblem(StatusCodes.Status401Unauthorized)
-        .ProducesProblem(StatusCodes.Status413PayloadTooLarge);
+        .ProducesProblem(StatusCodes.Status413PayloadTooLarge)
+        .ProducesProblem(StatusCodes.Status429TooManyRequests)
+        .ProducesProblem(StatusCodes.Status504GatewayTimeout);
 }
