@@ -2,6 +2,7 @@ using MeltShop.Charging.Formulation;
 using MeltShop.Charging.Planning;
 using MeltShop.Charging.Plans;
 using MeltShop.Charging.Problems;
+using MeltShop.Metallurgy.Heat;
 
 namespace MeltShop.Charging;
 
@@ -40,15 +41,19 @@ public static class CorrectionOptimiser
     private static CorrectionPlan Chill(CorrectionProblem problem, double[] kilograms, double tapOffKg)
     {
         var used = problem.Additions.Zip(kilograms).Where(a => a.Second > 0).ToList();
-        var unknown = used.Where(a => AdditionHeat.KWhPerTonne(a.First, problem.TemperatureC) is null).Select(a => a.First.Code).ToList();
+        var unknown = used.Where(a => Heat(a.First, problem) is null).Select(a => a.First.Code).ToList();
         var empty = new CorrectionPlan { Plan = new ChargePlan { Status = PlanStatus.Optimal }, HeatUnknown = unknown };
         if (unknown.Count > 0) return empty;
         var bath = problem.Bath.Kg - tapOffKg;
         return empty with
         {
-            TemperatureDropC = AdditionHeat.TemperatureDropC(bath, used.Select(a => (a.Second, AdditionHeat.KWhPerTonne(a.First, problem.TemperatureC)!.Value))),
+            TemperatureDropC = AdditionHeat.DropK(bath, used.Select(a => (a.Second, Heat(a.First, problem)!.Value))),
         };
     }
+
+    // Iron and steel have a heat content by default; an alloy or a carburiser must bring its own.
+    private static double? Heat(ChargeMaterial addition, CorrectionProblem problem) =>
+        addition.HeatKWhPerTonne ?? AdditionHeat.SteelKWhPerTonne(addition.Composition.Analysis, problem.TemperatureC);
 
     private static ArgumentException NoCost(CorrectionProblem problem) =>
         new($"Tapping off {problem.MaxTapOffKg} kg needs its cost.", nameof(problem));

@@ -28,7 +28,8 @@ public static partial class Bibliography
     public static Source DuctileIronData { get; } = new("ductile-iron-data", "Ductile Iron Data for Design Engineers, section IV", Standing.Remembered);
 
     /// <summary>Tramp elements in ductile iron.</summary>
-    public static Source Mullins80 { get; } = new("mullins-80", "J. D. Mullins, Sorelmetal Suggestion Sheet 80, Controlling the tramp element content, 2006", Standing.Read);
+    public static Source Mullins80 { get; } = new("mullins-80",
+        "J. D. Mullins, Sorelmetal Suggestion Sheet 80, Controlling the tramp element content, 2006", Standing.Read);
 
     /// <summary>Nitrogen in grey iron.</summary>
     public static Source Bcira41 { get; } = new("bcira-41", "BCIRA Broadsheet 41, nitrogen in cast iron", Standing.Read);

@@ -13,5 +13,6 @@ public static partial class Bibliography
     public static Source Nist { get; } = new("nist", "NIST/SEMATECH, e-Handbook of Statistical Methods, 2012, 6.1.6", Standing.Remembered);
 
     /// <summary>Interval of capability.</summary>
-    public static Source Bissell { get; } = new("bissell", "A. F. Bissell, How reliable is your capability index?, Applied Statistics 39, 1990", Standing.Remembered);
+    public static Source Bissell { get; } = new("bissell",
+        "A. F. Bissell, How reliable is your capability index?, Applied Statistics 39, 1990", Standing.Remembered);
 }

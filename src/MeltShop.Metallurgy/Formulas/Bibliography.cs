@@ -47,7 +47,8 @@ public static partial class Bibliography
     public static Source MagnesiumYield { get; } = new("magnesium-yield", "Giesserei-Lexikon, entry Magnesium yield", Standing.Read);
 
     /// <summary>Fade of magnesium and loss at each re-ladling.</summary>
-    public static Source Fade { get; } = new("magnesiumabklingen", "Giesserei-Lexikon, entry Magnesiumabklingen (re-ladling after Henych and Regitz)", Standing.Read);
+    public static Source Fade { get; } = new("magnesiumabklingen",
+        "Giesserei-Lexikon, entry Magnesiumabklingen (re-ladling after Henych and Regitz)", Standing.Read);
 
     /// <summary>The mass balance of this room.</summary>
     public static Source Balance { get; } = new("balance", "Mass balance of the alloy, the sulphide and the iron, this room", Standing.Derived);

@@ -22,14 +22,15 @@ internal static class AustemperedGrades
         Astm("1200-850-04", 850, 1200, 4, 341, 444, 60),
         Astm("1400-1100-02", 1100, 1400, 2, 388, 477, 35),
         Astm("1600-1300-01", 1300, 1600, 1, 402, 512, 20),
-        .. new (int Rm, int Rp, string A)[] { (110, 70, "11"), (130, 90, "09"), (150, 110, "07"), (175, 125, "04"), (200, 155, "02"), (230, 185, "01") }.Select(Inch),
+        .. new (int Rm, int Rp, int A)[] { (110, 70, 11), (130, 90, 9), (150, 110, 7), (175, 125, 4), (200, 155, 2), (230, 185, 1) }.Select(Inch),
     ];
 
     private static GradeProperties Old(string name, double proof, double tensile, double elongation, double least, double most) => Grade(
         $"EN-GJS-{name}", "EN 1564", "1997", [Row(null, null, proof, tensile, elongation, Read)], new(least, most, Read));
 
     private static GradeProperties New(
-        string name, (double Rp, double Rm, double A) thin, (double Rm, double A)? middle, (double Rm, double A)? thick, double least, double most, string? note = null) => Grade(
+        string name, (double Rp, double Rm, double A) thin, (double Rm, double A)? middle, (double Rm, double A)? thick,
+        double least, double most, string? note = null) => Grade(
             $"EN-GJS-{name}", "EN 1564 / ISO 17804", "2011 / 2020",
             [
                 Row(null, 30, thin.Rp, thin.Rm, thin.A, Remembered),
@@ -44,9 +45,9 @@ internal static class AustemperedGrades
         Note = $"Unnotched Charpy {unnotchedJ} J. The inch side has other grades, not conversions of these.",
     };
 
-    private static GradeProperties Inch((int Rm, int Rp, string A) grade) => Grade(
-        $"ASTM A897 {grade.Rm}-{grade.Rp}-{grade.A}", "ASTM A897/A897M", "2003",
-        [new(SampleType.SeparatelyCast, null, null, grade.Rm, null, grade.Rp, double.Parse(grade.A, System.Globalization.CultureInfo.InvariantCulture), Remembered, StrengthUnit.Ksi)],
+    private static GradeProperties Inch((int Rm, int Rp, int A) grade) => Grade(
+        $"ASTM A897 {grade.Rm}-{grade.Rp}-{grade.A:00}", "ASTM A897/A897M", "2003",
+        [new(SampleType.SeparatelyCast, null, null, grade.Rm, null, grade.Rp, grade.A, Remembered, StrengthUnit.Ksi)],
         null);
 
     private static GradeProperties Grade(string code, string standard, string edition, IReadOnlyList<PropertyRow> rows, HardnessRange? hardness) => new()

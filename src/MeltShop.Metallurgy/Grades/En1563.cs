@@ -34,7 +34,8 @@ internal static class En1563
     ];
 
     private static GradeProperties Grade(
-        string name, string number, string matrix, (double Rp, double Rm, double A) thin, (double Rp, double Rm, double A)? middle, (double Rp, double Rm, double A)? thick,
+        string name, string number, string matrix,
+        (double Rp, double Rm, double A) thin, (double Rp, double Rm, double A)? middle, (double Rp, double Rm, double A)? thick,
         (double? Least, double Most) hardness, IReadOnlyList<(double T, double Mean, double Single)>? impact = null, string? note = null) => new()
     {
         Code = $"EN-GJS-{name}",
@@ -55,7 +56,8 @@ internal static class En1563
     };
 
     private static GradeProperties Solid(
-        string name, string number, (double Rp, double Rm, double A) thin, (double Rp, double Rm, double A) middle, (double Least, double Most) hardness, string note) => new()
+        string name, string number, (double Rp, double Rm, double A) thin, (double Rp, double Rm, double A) middle,
+        (double Least, double Most) hardness, string note) => new()
     {
         Code = $"EN-GJS-{name}",
         Number = number,

@@ -9,7 +9,10 @@ namespace MeltShop.Metallurgy.Grades;
 /// <param name="ManganeseAndCopper">Least and most of Mn + Cu, %; null where the sum is not given.</param>
 /// <param name="Note">What disagrees in the print; null where nothing does.</param>
 public sealed record FoundryWindow(
-    string Grade, IReadOnlyDictionary<Element, (double? Least, double? Most)> Percents, (double? Least, double? Most)? ManganeseAndCopper = null, string? Note = null)
+    string Grade,
+    IReadOnlyDictionary<Element, (double? Least, double? Most)> Percents,
+    (double? Least, double? Most)? ManganeseAndCopper = null,
+    string? Note = null)
 {
     /// <summary>Where the windows come from.</summary>
     public static Source Source => Bibliography.FoundryData;
@@ -37,7 +40,8 @@ public sealed record FoundryWindow(
             grade,
             new Dictionary<Element, (double? Least, double? Most)>
             {
-                [Element.C] = carbon, [Element.Si] = silicon, [Element.Mn] = manganese, [Element.Cu] = copper, [Element.P] = (null, 0.08), [Element.S] = (null, 0.016),
+                [Element.C] = carbon, [Element.Si] = silicon, [Element.Mn] = manganese, [Element.Cu] = copper,
+                [Element.P] = (null, 0.08), [Element.S] = (null, 0.016),
                 [Element.Mg] = (0.035, 0.06), [Element.Cr] = (null, 0.05), [Element.Ni] = (null, 0.2), [Element.Al] = (null, 0.01), [Element.Pb] = (null, 0.01),
             },
             sum, note);

@@ -50,6 +50,6 @@ public static class AdditionHeat
     public static double DropK(double bathKg, IEnumerable<(double Kg, double KWhPerTonne)> additions)
     {
         var list = additions.ToList();
-        return list.Sum(a => a.Kg * a.KWhPerTonne) / (HeatContent.KWhPerTonneKelvin * (bathKg + list.Sum(a => a.Kg)));
+        return list.Count == 0 ? 0 : list.Sum(a => a.Kg * a.KWhPerTonne) / (HeatContent.KWhPerTonneKelvin * (bathKg + list.Sum(a => a.Kg)));
     }
 }

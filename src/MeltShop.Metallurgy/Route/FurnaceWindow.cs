@@ -25,7 +25,8 @@ public sealed record FurnaceWindow(IReadOnlyList<QuantityBounds> Rows, IReadOnly
         Expression = "x_furnace = T · x_poured − b",
         Symbols =
         [
-            new("T", "poured iron per kilogram of furnace iron", "kg/kg"), new("b", "what cover, alloy and inoculants bring of the element, of the furnace iron", "%"),
+            new("T", "poured iron per kilogram of furnace iron", "kg/kg"),
+            new("b", "what cover, alloy and inoculants bring of the element, of the furnace iron", "%"),
         ],
         Unit = "%",
         Sources = [Bibliography.Balance],

@@ -6,7 +6,10 @@ namespace MeltShop.Metallurgy.Treatment;
 /// How inoculation fades after its own last addition: an estimate of this app, no published law. No half-life was found in print;
 /// a shop fits both numbers to its nodule counts. The final silicon does not tell: it stays while the effect goes.
 /// </summary>
-/// <param name="Minutes">Time in which the passing part falls to 37 %, min, over 0; 5 for calcium and aluminium or strontium, 8 to 10 for barium or zirconium (assumed).</param>
+/// <param name="Minutes">
+/// Time in which the passing part falls to 37 %, min, over 0; 5 for calcium and aluminium or strontium, 8 to 10 for barium or
+/// zirconium (assumed).
+/// </param>
 /// <param name="Lasting">Part of the effect that stays, 0 to 1; 0.4 (assumed).</param>
 public sealed record InoculationFade(double Minutes, double Lasting)
 {

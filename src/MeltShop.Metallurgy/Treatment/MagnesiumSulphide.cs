@@ -22,8 +22,9 @@ public static class MagnesiumSulphide
         var (sulphur, magnesium) = (iron.ElementKg(Element.S), iron.ElementKg(Element.Mg));
         if (sulphur <= left * iron.Kg) return iron;
         var wanted = (sulphur - left * iron.Kg) / (1 - left * (1 + MagnesiumPerSulphur));
+        if (MagnesiumPerSulphur * wanted < magnesium) return iron.Without(Element.S, wanted).Without(Element.Mg, MagnesiumPerSulphur * wanted);
+
         // Too little magnesium: all of it goes, and as much sulphur as it can bind.
-        if (MagnesiumPerSulphur * wanted >= magnesium) return iron.Without(Element.S, Math.Min(sulphur, magnesium / MagnesiumPerSulphur)).Without(Element.Mg, magnesium);
-        return iron.Without(Element.S, wanted).Without(Element.Mg, MagnesiumPerSulphur * wanted);
+        return iron.Without(Element.S, Math.Min(sulphur, magnesium / MagnesiumPerSulphur)).Without(Element.Mg, magnesium);
     }
 }

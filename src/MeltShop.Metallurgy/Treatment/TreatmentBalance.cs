@@ -30,7 +30,13 @@ public static class TreatmentBalance
             + "0.76 for 24.305/32.06, and leaves out the mass of the alloy.",
         Code = $"{nameof(TreatmentBalance)}.{nameof(AlloyPerKilogram)}",
         Example = new("1000 kg, S 0.015 → 0.010, 0.050 % Mg at minute 0, alloy of 6 % Mg, recovery 50 % → 18.178 kg (by hand)",
-            () => 1000 * AlloyPerKilogram(Arrival.PerKilogram(new() { Analysis = Analysis.Of((Element.Mg, 6)), RecoveryPercent = new Dictionary<Element, double> { [Element.Mg] = 50 } }), 0.050, 0.015, 0.010)!.Value,
+            () => 1000 * AlloyPerKilogram(
+                Arrival.PerKilogram(new()
+                {
+                    Analysis = Analysis.Of((Element.Mg, 6)),
+                    RecoveryPercent = new Dictionary<Element, double> { [Element.Mg] = 50 },
+                }),
+                mgAtStartPercent: 0.050, sulphurPercent: 0.015, sulphurLeftPercent: 0.010)!.Value,
             18.178, 0.0005),
     };
 

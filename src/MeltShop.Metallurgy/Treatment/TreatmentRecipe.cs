@@ -24,7 +24,10 @@ public sealed record TreatmentRecipe
     /// <summary>Sulphur that stays in the iron after treatment, %.</summary>
     public required double SulphurLeftPercent { get; init; }
 
-    /// <summary>Recovery at a treatment temperature: R·(T_R/T)² where its own temperature is known, else R. May exceed 100 on cold iron: nothing is held back.</summary>
+    /// <summary>
+    /// Recovery at a treatment temperature: R·(T_R/T)² where its own temperature is known, else R. May exceed 100 on cold iron:
+    /// nothing is held back.
+    /// </summary>
     public double RecoveryAt(double temperatureC) =>
         RecoveryTemperatureC is { } quoted ? MgRecoveryPercent * Math.Pow(quoted / temperatureC, 2) : MgRecoveryPercent;
 
