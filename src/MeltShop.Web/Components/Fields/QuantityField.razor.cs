@@ -9,6 +9,7 @@ namespace MeltShop.Web.Components.Fields;
 public sealed partial class QuantityField
 {
     private readonly string id = FieldFrame.NewId();
+    private ElementReference input;
 
     [Parameter, EditorRequired]
     public QuantityEntry Entry { get; set; } = null!;
@@ -29,6 +30,15 @@ public sealed partial class QuantityField
     /// <summary>After a text was typed and left.</summary>
     [Parameter]
     public EventCallback Changed { get; set; }
+
+    /// <summary>The first field of a form that a press opened: the keyboard goes on here.</summary>
+    [Parameter]
+    public bool TakesFocus { get; set; }
+
+    protected override async Task OnAfterRenderAsync(bool firstRender)
+    {
+        if (firstRender && TakesFocus) await input.FocusAsync();
+    }
 
     private string Note => Entry is { Value: { } value }
         ? Text[Entry.Reading.IsBelow ? "ReadBelow" : "Read", $"{NumberText.Show(value)} {Unit}".TrimEnd()]

@@ -6,6 +6,7 @@ namespace MeltShop.Web.Components.Fields;
 public sealed partial class TextField
 {
     private readonly string id = FieldFrame.NewId();
+    private ElementReference input;
 
     [Parameter, EditorRequired]
     public TextEntry Entry { get; set; } = null!;
@@ -18,6 +19,15 @@ public sealed partial class TextField
 
     [Parameter]
     public EventCallback Changed { get; set; }
+
+    /// <summary>The first field of a form that a press opened: the keyboard goes on here.</summary>
+    [Parameter]
+    public bool TakesFocus { get; set; }
+
+    protected override async Task OnAfterRenderAsync(bool firstRender)
+    {
+        if (firstRender && TakesFocus) await input.FocusAsync();
+    }
 
     private Task Typed(ChangeEventArgs typed)
     {

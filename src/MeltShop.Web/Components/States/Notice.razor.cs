@@ -10,6 +10,10 @@ public sealed partial class Notice
     [Parameter, EditorRequired]
     public string Words { get; set; } = "";
 
+    /// <summary>It is all that the page has to say: its heading is the page's.</summary>
+    [Parameter]
+    public bool IsPage { get; set; }
+
     [Parameter]
     public bool IsAlert { get; set; }
 

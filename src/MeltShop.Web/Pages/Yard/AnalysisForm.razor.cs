@@ -15,6 +15,7 @@ public sealed partial class AnalysisForm
     private readonly TextEntry kind;
     private readonly TextEntry reason;
     private readonly SeenVersion seen = new();
+    private AnalysisRow? fresh;
 
     public AnalysisForm()
     {
@@ -56,7 +57,7 @@ public sealed partial class AnalysisForm
 
     protected override void OnParametersSet() => seen.Arrived(Material.Version);
 
-    private void Add() => rows.Add(new AnalysisRow(form, null));
+    private void Add() => rows.Add(fresh = new AnalysisRow(form, null));
 
     private void Remove(AnalysisRow row)
     {

@@ -15,7 +15,7 @@ public sealed class EmptyYardTests : ShopTest
         var page = Render<YardList>();
         page.WaitForState(() => page.FindAll("[data-state=empty]").Count > 0);
 
-        Assert.Equal("The yard is empty", page.Find(".notice h1").TextContent);
+        Assert.Equal("The yard is empty", page.Find(".notice h2").TextContent);
     }
 
     [Fact]

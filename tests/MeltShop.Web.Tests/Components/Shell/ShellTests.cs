@@ -1,0 +1,72 @@
+using Bunit;
+using MeltShop.Web.Components.Shell;
+using MeltShop.Web.Tests.Texts;
+using MeltShop.Web.Texts;
+using Microsoft.Extensions.Configuration;
+using Microsoft.Extensions.DependencyInjection;
+
+namespace MeltShop.Web.Tests.Components.Shell;
+
+public sealed class ShellTests : ComponentTest
+{
+    [Fact]
+    public void Navigation_SignedIn_NamesThePersonAndOffersEveryTask()
+    {
+        AddAuthorization().SetAuthorized("Test Melter");
+        var rail = Render<Navigation>();
+
+        Assert.Equal("Test Melter", rail.Find("[data-testid=person]").TextContent);
+        Assert.Equal(["Floor", "Charge", "Heats", "Yard", "Grades"], rail.FindAll("nav li").Select(place => place.TextContent.Trim()));
+        Assert.Equal("/sign-out", rail.Find("form[method=post]").GetAttribute("action"));
+    }
+
+    [Fact]
+    public void Navigation_NotSignedIn_OffersToSignIn()
+    {
+        AddAuthorization();
+
+        Assert.NotNull(Render<Navigation>().Find("a[href='/sign-in']"));
+    }
+
+    [Fact]
+    public void Navigation_InThePseudoLanguage_HasNoWordOutsideItsTexts()
+    {
+        Speak(PseudoLanguage.Culture);
+        AddAuthorization().SetAuthorized("Test Melter");
+
+        Assert.Empty(Marks.WordsOutside(Render<Navigation>().Nodes, "Test Melter"));
+    }
+
+    [Theory]
+    [InlineData("true", 1)]
+    [InlineData("false", 0)]
+    [InlineData(null, 0)]
+    public void DemoStrip_Drawn_IsThereInTheDemoOnly(string? demo, int strips)
+    {
+        Services.AddSingleton<IConfiguration>(new ConfigurationBuilder()
+            .AddInMemoryCollection([new("MeltShop:Demo", demo)]).Build());
+
+        Assert.Equal(strips, Render<DemoStrip>().FindAll("[data-testid=demo]").Count);
+    }
+
+    [Theory]
+    [InlineData(true, "interactive")]
+    [InlineData(false, "static")]
+    public void CircuitMark_Drawn_SaysWhetherTheCircuitIsLive(bool isLive, string state)
+    {
+        SetRendererInfo(new Microsoft.AspNetCore.Components.RendererInfo(isLive ? "Server" : "Static", isLive));
+
+        Assert.Equal(state, Render<CircuitMark>().Find("[data-testid=circuit]").GetAttribute("data-state"));
+    }
+
+    [Fact]
+    public void ReconnectNotice_Drawn_HasOurWordsForEveryState()
+    {
+        var notice = Render<ReconnectNotice>().Find("#components-reconnect-modal");
+
+        Assert.Contains("No connection to the server", notice.QuerySelector(".reconnect-trying")!.TextContent, StringComparison.Ordinal);
+        Assert.NotNull(notice.QuerySelector("p.reconnect-failed"));
+        Assert.NotNull(notice.QuerySelector("button[data-reconnect=load].reconnect-rejected"));
+        Assert.NotNull(notice.QuerySelector("button[data-reconnect=again].reconnect-failed"));
+    }
+}
