@@ -14,7 +14,7 @@ public sealed class ChargeGapsTests : ShopTest
     {
         var page = Open();
 
-        Assert.Equal(["No furnace yet", "No grade yet", "Nothing to charge yet"], page.FindAll(".notice h1").Select(heading => heading.TextContent));
+        Assert.Equal(["No furnace yet", "No grade yet", "Nothing to charge yet"], page.FindAll(".notice-heading").Select(heading => heading.TextContent));
         Assert.Equal(["/grades", "/yard"], page.FindAll(".notice a").Select(link => link.GetAttribute("href")));
     }
 
@@ -24,7 +24,7 @@ public sealed class ChargeGapsTests : ShopTest
         await The<SetUpSite>().Run(Founder, new(Guid.NewGuid(), Now, "T", "Test foundry", "Europe/Berlin", "EUR"), Cancellation);
         await The<AddFurnace>().Run(Founder, new(Guid.NewGuid(), Now, "F1", "Furnace 1", 3000, 1800), Cancellation);
 
-        Assert.Equal(["No grade yet", "Nothing to charge yet"], Open().FindAll(".notice h1").Select(heading => heading.TextContent));
+        Assert.Equal(["No grade yet", "Nothing to charge yet"], Open().FindAll(".notice-heading").Select(heading => heading.TextContent));
     }
 
     private IRenderedComponent<ChargePlanning> Open()
