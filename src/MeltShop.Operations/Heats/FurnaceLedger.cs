@@ -21,6 +21,9 @@ public static class FurnaceLedger
         db.FurnaceMetals.Where(m => m.FurnaceId == furnaceId).SumAsync(m => m.Kg, cancellation);
 
     internal static void Book(this Writing writing, Heat heat, FurnaceMetalKind kind, double kg, string? reason = null) =>
+        writing.Book(heat.FurnaceId, heat.Id, kind, kg, reason);
+
+    internal static void Book(this Writing writing, long furnaceId, long? heatId, FurnaceMetalKind kind, double kg, string? reason) =>
         writing.Db.Add(new FurnaceMetal
         {
             EntryKey = writing.Stamp.EntryKey,
@@ -28,8 +31,8 @@ public static class FurnaceLedger
             ObservedAt = writing.Stamp.ObservedAt,
             EnteredAt = writing.Stamp.EnteredAt,
             Reason = reason,
-            FurnaceId = heat.FurnaceId,
-            HeatId = heat.Id,
+            FurnaceId = furnaceId,
+            HeatId = heatId,
             Kind = kind,
             Kg = kg,
         });

@@ -143,6 +143,31 @@ public sealed class HeatTests : IAsyncLifetime
             shop.Get<RecordSample>(), shop.Melter, new(Guid.NewGuid(), shop.Now, heat.Id, null, SampleKind.Bath, [Shop.Burn(("C", 3.5))]), "heatId", "state.wrong");
     }
 
+    [Fact]
+    public async Task DipFurnace_NoHeatInIt_BringsAHeelAndDrainsIt()
+    {
+        DipFurnace.Command Dip(double kg, IReadOnlyDictionary<string, double>? percents, string reason = "load cell") =>
+            new(Guid.NewGuid(), shop.Now, shop.FurnaceId, kg, percents, reason);
+        var analysis = new Dictionary<string, double> { ["C"] = 3.6, ["Si"] = 1.9 };
+        var operation = shop.Get<DipFurnace>();
+
+        await shop.Refuses(operation, shop.Melter, Dip(-1, null), "kg", "mass.negative");
+        await shop.Refuses(operation, shop.Melter, Dip(3001, null), "kg", "furnace.capacity");
+        await shop.Refuses(operation, shop.Melter, Dip(1, null, ""), "reason", "text.missing");
+        await shop.Refuses(operation, shop.Melter, Dip(1, new Dictionary<string, double> { ["Si"] = 101 }), "percents.Si", "percent.over100");
+        Assert.Equal(500, (await Shop.Do(operation, shop.Melter, Dip(500, analysis))).Value);
+        Assert.Equal(-20, (await Shop.Do(operation, shop.Melter, Dip(480, null))).Value, 9);
+
+        var heat = await shop.StartHeat();
+        Assert.Equal(480, heat.HeelKg, 9);
+        await shop.Refuses(operation, shop.Melter, Dip(470, analysis), "percents", "furnace.busy");
+        Assert.Equal(-10, (await Shop.Do(operation, shop.Melter, Dip(470, null))).Value, 9);
+        Assert.Equal(470, await shop.InFurnace(), 9);
+        await using var db = shop.Db();
+        var heel = await db.Heels.Include(h => h.Percents).OrderBy(h => h.Id).LastAsync(Soon);
+        Assert.Equal((480, 2), (heel.Kg, heel.Percents.Count)); // the metal is the same, so its analysis stays
+    }
+
     [Theory]
     [InlineData(999.9)]
     [InlineData(1800.1)]
