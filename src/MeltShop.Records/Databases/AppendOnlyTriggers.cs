@@ -24,8 +24,10 @@ internal static class AppendOnlyTriggers
         CREATE TRIGGER IF NOT EXISTS "{table}_undeleted" BEFORE DELETE ON "{table}" BEGIN SELECT RAISE(ABORT, '{Refusal}'); END;
         """;
 
+    // Two programs that start together take their turns: the lock ends with the statements' transaction.
     private const string PostgresFunction =
         $"""
+        SELECT pg_advisory_xact_lock(hashtext('MeltShop append-only triggers'));
         CREATE OR REPLACE FUNCTION refuse_change() RETURNS trigger LANGUAGE plpgsql AS
         'BEGIN RAISE EXCEPTION ''{Refusal}''; END';
         """;

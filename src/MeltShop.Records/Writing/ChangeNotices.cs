@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using System.Threading.Channels;
 
 namespace MeltShop.Records.Writing;
@@ -28,32 +29,40 @@ public sealed class ChangeNotices(TimeProvider clock)
     }
 
     /// <summary>
-    /// The changes from now on, in bundles, each thing once a bundle with its last version, until <paramref name="ct"/> is cancelled.
-    /// Listening starts with the call, not with the first read.
+    /// The changes from now on, in bundles, each thing once a bundle with its last version, until <paramref name="ct"/> is cancelled
+    /// or the reading stops. Listening starts with the call, not with the first read.
     /// </summary>
     public IAsyncEnumerable<IReadOnlyList<ChangeNotice>> Listen(CancellationToken ct)
     {
         var channel = Channel.CreateUnbounded<ChangeNotice>(new() { SingleReader = true });
         lock (gate) listeners.Add(channel);
-        ct.Register(() =>
-        {
-            lock (gate) listeners.Remove(channel);
-            channel.Writer.TryComplete();
-        });
-        return Bundles(channel.Reader, ct);
+        return Bundles(channel, ct.Register(() => Stop(channel)), ct);
+    }
+
+    private void Stop(Channel<ChangeNotice> channel)
+    {
+        lock (gate) listeners.Remove(channel);
+        channel.Writer.TryComplete();
     }
 
     private async IAsyncEnumerable<IReadOnlyList<ChangeNotice>> Bundles(
-        ChannelReader<ChangeNotice> reader, [System.Runtime.CompilerServices.EnumeratorCancellation] CancellationToken ct)
+        Channel<ChangeNotice> channel, CancellationTokenRegistration stopping, [EnumeratorCancellation] CancellationToken ct)
     {
-        while (!ct.IsCancellationRequested && await Waits(reader))
+        await using var _ = stopping;
+        try
         {
-            await Task.Delay(Gathering, clock, CancellationToken.None);
-            var bundle = new Dictionary<(string Kind, long Id), ChangeNotice>();
-            while (reader.TryRead(out var notice)) bundle[(notice.Kind, notice.Id)] = notice;
-            if (bundle.Count > 0) yield return [.. bundle.Values];
+            while (await channel.Reader.WaitToReadAsync(CancellationToken.None))
+            {
+                await Task.Delay(Gathering, clock, CancellationToken.None);
+                if (ct.IsCancellationRequested) yield break; // whoever listened has gone
+                var bundle = new Dictionary<(string Kind, long Id), ChangeNotice>();
+                while (channel.Reader.TryRead(out var notice)) bundle[(notice.Kind, notice.Id)] = notice;
+                if (bundle.Count > 0) yield return [.. bundle.Values];
+            }
+        }
+        finally
+        {
+            Stop(channel);
         }
     }
-
-    private static async Task<bool> Waits(ChannelReader<ChangeNotice> reader) => await reader.WaitToReadAsync(CancellationToken.None);
 }
