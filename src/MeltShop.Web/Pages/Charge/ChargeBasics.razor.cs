@@ -32,10 +32,9 @@ public sealed partial class ChargeBasics
     private IReadOnlyCollection<string> Counting =>
         [.. Draft.GradeIn(View)?.At(WindowStage.Furnace).Select(window => window.Quantity) ?? []];
 
-    /// <summary>A full furnace is the usual melt: it is put into the field, where it can be seen and changed.</summary>
     private async Task FurnaceChosen()
     {
-        if (Draft.MeltKg.Text.Length == 0 && Draft.FurnaceIn(View) is { } furnace) Draft.MeltKg.Showing(furnace.CapacityKg);
+        if (Draft.FurnaceIn(View) is { } furnace) Draft.OfferAFullFurnace(furnace);
         await Chosen();
     }
 

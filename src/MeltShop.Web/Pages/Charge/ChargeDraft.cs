@@ -1,3 +1,4 @@
+using System.Globalization;
 using MeltShop.Operations.Charging;
 using MeltShop.Records.Reading.Charge;
 using MeltShop.Records.Reading.Grades;
@@ -41,7 +42,16 @@ public sealed class ChargeDraft
     public LimitDraft Limit(string quantity) =>
         limits.TryGetValue(quantity, out var draft) ? draft : limits[quantity] = new LimitDraft(Form, quantity);
 
-    public ChargeFurnaceView? FurnaceIn(ChargeView view) => view?.Furnaces.FirstOrDefault(furnace => furnace.Code == Furnace.Value);
+    /// <summary>The chosen furnace, named by its code or, in a link from another page, by its id.</summary>
+    public ChargeFurnaceView? FurnaceIn(ChargeView view) => view?.Furnaces.FirstOrDefault(
+        furnace => furnace.Code == Furnace.Value || furnace.Id.ToString(CultureInfo.InvariantCulture) == Furnace.Value);
+
+    /// <summary>A full furnace is the usual melt: it is put into the empty field, where it can be seen and changed.</summary>
+    public void OfferAFullFurnace(ChargeFurnaceView furnace)
+    {
+        ArgumentNullException.ThrowIfNull(furnace);
+        if (MeltKg.Text.Length == 0) MeltKg.Showing(furnace.CapacityKg);
+    }
 
     public GradeView? GradeIn(ChargeView view) => view?.Grades.FirstOrDefault(grade => grade.Code == Grade.Value);
 

@@ -39,13 +39,14 @@ public sealed partial class ChargePlanning
     [SupplyParameterFromQuery(Name = "kg")]
     public string? KgInAddress { get; set; }
 
-    private string Age => live.IsWorking ? "Planning" : live.IsCurrent ? "PlanCurrent" : "PlanOld";
+    private string Age => live.IsWorking ? "Planning" : !live.IsCurrent ? "PlanOld" : live.Last?.IsReached == true ? "PlanCurrent" : "PlanNone";
 
     protected override async Task<ChargeView?> Read(CancellationToken ct)
     {
         live ??= new LivePlan(Clock);
-        TakeFromAddress();
-        return await Page.Load(ct);
+        var view = await Page.Load(ct);
+        TakeFromAddress(view);
+        return view;
     }
 
     protected override bool IsEmpty(ChargeView view) => view.Furnaces.Count == 0 || view.Grades.Count == 0 || view.Materials.Count == 0;
@@ -56,7 +57,7 @@ public sealed partial class ChargePlanning
     protected override void Arrived(ChargeView view) => _ = InvokeAsync(Replan);
 
     /// <summary>The address is taken over only where it has changed: what is typed meanwhile stays.</summary>
-    private void TakeFromAddress()
+    private void TakeFromAddress(ChargeView view)
     {
         var address = (FurnaceInAddress, GradeInAddress, KgInAddress);
         if (address == taken) return;
@@ -64,6 +65,9 @@ public sealed partial class ChargePlanning
         draft.Furnace.Showing(FurnaceInAddress);
         draft.Grade.Showing(GradeInAddress);
         draft.MeltKg.Text = KgInAddress ?? "";
+        if (draft.FurnaceIn(view) is not { } furnace) return;
+        draft.Furnace.Showing(furnace.Code);
+        draft.OfferAFullFurnace(furnace);
     }
 
     private void Move()

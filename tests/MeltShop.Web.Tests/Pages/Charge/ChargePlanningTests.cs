@@ -1,5 +1,8 @@
 using Bunit;
+using MeltShop.Operations.Yard;
 using MeltShop.Records.People;
+using MeltShop.Records.Yard;
+using MeltShop.Web.Pages.Charge;
 using MeltShop.Web.Tests.Texts;
 using MeltShop.Web.Texts;
 
@@ -58,6 +61,15 @@ public sealed class ChargePlanningTests : ChargeTest
         Assert.Contains("holds 3000 kg", Field(page, "furnaceId").TextContent, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void Charge_FurnaceNamedByItsIdInALink_IsChosenAndAFullOneOffered()
+    {
+        var page = Open($"/charge?furnace={FurnaceId}");
+
+        Assert.Equal("F1", Field(page, "furnaceId").QuerySelector("select")!.GetAttribute("value"));
+        Assert.Equal("3000", Field(page, "meltKg").QuerySelector("input")!.GetAttribute("value"));
+    }
+
     [Theory]
     [InlineData("-5", "number.tooSmall")]
     [InlineData("lots", "number.notANumber")]
@@ -98,6 +110,30 @@ public sealed class ChargePlanningTests : ChargeTest
     [Fact]
     public void Charge_AnyPlan_ShowsTheCautionsAndWhoDecides() =>
         Assert.Contains("a qualified person decide", OpenPlanned().Find("[data-testid=cautions]").TextContent, StringComparison.Ordinal);
+
+    [Fact]
+    public async Task Charge_ManyMaterials_ShowsTheNearestAndTheRestAtAPress()
+    {
+        for (var i = 0; i < 9; i++) await Add($"nickel-{i}", MaterialKind.FerroAlloy, 15000 + i, 100, new MaterialPercentInput("Ni", 99));
+        var page = OpenPlanned();
+        var shown = page.FindAll("[data-testid=left-out] tr[data-material]").Count;
+        var more = page.FindAll("button").Single(button => button.TextContent.StartsWith("Show ", StringComparison.Ordinal));
+        Assert.Equal(6, shown);
+        more.Click();
+
+        Assert.Equal(14, InPlan(page).Count() + page.FindAll("[data-testid=left-out] tr[data-material]").Count);
+    }
+
+    [Fact]
+    public async Task Charge_ThatCannotBeRead_SaysSoAndOffersToTryAgain()
+    {
+        await Break("Furnaces");
+        SignIn(Role.Melter);
+        var page = Render<ChargePlanning>();
+        page.WaitForState(() => page.FindAll("[data-state=failed]").Count > 0, Patience);
+
+        Assert.NotEmpty(page.FindAll("[data-state=failed] button"));
+    }
 
     [Fact]
     public void Charge_InThePseudoLanguage_HasNoWordOutsideItsTexts()

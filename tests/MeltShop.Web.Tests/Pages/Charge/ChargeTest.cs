@@ -41,8 +41,12 @@ public abstract class ChargeTest : MeltingShop
     protected static void Type(IRenderedComponent<ChargePlanning> page, string path, string text) =>
         Field(page, path).QuerySelector("input")!.Change(text);
 
-    protected static void Press(IRenderedComponent<ChargePlanning> page, string words) =>
+    /// <summary>Presses a button as soon as it is there: a press before it may still be being drawn.</summary>
+    protected static void Press(IRenderedComponent<ChargePlanning> page, string words)
+    {
+        page.WaitForState(() => page.FindAll("button").Any(button => button.TextContent.Trim() == words), Patience);
         page.FindAll("button").Single(button => button.TextContent.Trim() == words).Click();
+    }
 
     /// <summary>Opens what can be changed about a material or a limit.</summary>
     protected static void Change(IRenderedComponent<ChargePlanning> page, string of) => page.Find($"button[aria-label=\"Change {of}\"]").Click();

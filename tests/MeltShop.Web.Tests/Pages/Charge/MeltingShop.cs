@@ -1,8 +1,10 @@
 using MeltShop.Operations.Grades;
 using MeltShop.Operations.Sites;
 using MeltShop.Operations.Yard;
+using MeltShop.Records;
 using MeltShop.Records.Grades;
 using MeltShop.Records.Yard;
+using Microsoft.EntityFrameworkCore;
 
 namespace MeltShop.Web.Tests.Pages.Charge;
 
@@ -34,7 +36,16 @@ public abstract class MeltingShop : ShopTest
             new(0.04, 0.03, 0.006, null, null, 0.4, 8)))).Value;
     }
 
-    private async Task Add(string code, MaterialKind kind, decimal price, double yield, params MaterialPercentInput[] percents)
+    /// <summary>Takes a table away, as a failing disk would.</summary>
+    protected async Task Break(string table)
+    {
+        await using var db = await The<IDbContextFactory<RecordsContext>>().CreateDbContextAsync(Cancellation);
+#pragma warning disable EF1002 // the name of a table cannot be a parameter; it comes from the tests alone
+        await db.Database.ExecuteSqlRawAsync($"ALTER TABLE {table} RENAME TO Gone", Cancellation);
+#pragma warning restore EF1002
+    }
+
+    protected async Task Add(string code, MaterialKind kind, decimal price, double yield, params MaterialPercentInput[] percents)
     {
         var id = (await The<AddMaterial>().Run(Founder, new(
             Guid.NewGuid(), Now, code, "Test " + code, kind, MaterialUses.Charge | MaterialUses.BathAddition, price, yield, percents, "Test figures", "memory",

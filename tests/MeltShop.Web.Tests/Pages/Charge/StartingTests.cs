@@ -12,7 +12,7 @@ public sealed class StartingTests : ChargeTest
     {
         var page = OpenPlanned();
         Press(page, "Start the heat");
-        Assert.Contains("gets its number for good", page.Find("[data-testid=start-ask]").TextContent, StringComparison.Ordinal);
+        page.WaitForAssertion(() => Assert.Contains("gets its number for good", page.Find("[data-testid=start-ask]").TextContent, StringComparison.Ordinal), Patience);
         Press(page, "Yes, start the heat");
 
         page.WaitForAssertion(() => Assert.Contains("/heats/", Addresses.Uri, StringComparison.Ordinal), Patience);
@@ -28,7 +28,7 @@ public sealed class StartingTests : ChargeTest
         Press(page, "Start the heat");
         Press(page, "Not yet");
 
-        Assert.Empty(page.FindAll("[data-testid=start-ask]"));
+        page.WaitForState(() => page.FindAll("[data-testid=start-ask]").Count == 0, Patience);
         Assert.Empty(await Heats());
     }
 
