@@ -1,0 +1,88 @@
+using MeltShop.Metallurgy.Elements;
+using MeltShop.Metallurgy.Statistics;
+using MeltShop.Operations.Laboratory;
+using MeltShop.Records.Reading.Laboratory;
+using MeltShop.Web.Components.Fields;
+using MeltShop.Web.Pages.Charge;
+using Microsoft.AspNetCore.Components;
+
+namespace MeltShop.Web.Pages.Heats;
+
+/// <summary>The burns as the instrument gave them. A suspect one is marked by its rule; a person sets it aside, with a reason, and it stays visible.</summary>
+public sealed partial class BurnTable
+{
+    private readonly EntryForm form = new();
+    private readonly TextEntry reason;
+    private BurnView? opened;
+
+    public BurnTable() => reason = form.Words("reason", isRequired: true);
+
+    [Parameter, EditorRequired]
+    public SampleView Sample { get; set; } = null!;
+
+    /// <summary>Of the burns that count, in their order.</summary>
+    [Parameter, EditorRequired]
+    public IReadOnlyList<BurnEvaluation> Evaluations { get; set; } = [];
+
+    [Parameter, EditorRequired]
+    public bool MaySetAside { get; set; }
+
+    [Inject]
+    private SetBurnAside Operation { get; set; } = null!;
+
+    [Inject]
+    private HandingIn HandingIn { get; set; } = null!;
+
+    private IReadOnlyList<Element> Elements =>
+        [.. Sample.Burns.SelectMany(burn => burn.Readings).Select(reading => reading.Element).Distinct().Order()];
+
+    private IReadOnlyList<BurnView> Counting => [.. Sample.Burns.Where(burn => !burn.SetAside)];
+
+    private string Rule => Evaluations.Any(found => found.Count >= Grubbs.FewestReadings)
+        ? Text["RuleGrubbs"]
+        : Text["RuleTooFew", Counting.Count, Grubbs.FewestReadings];
+
+    private BurnEvaluation? Of(Element element) => Evaluations.FirstOrDefault(found => found.Element == element);
+
+    private static string Shown(BurnView burn, Element element) => burn.Readings.FirstOrDefault(reading => reading.Element == element) switch
+    {
+        null => "–",
+        { BelowDetection: true } reading => "<" + NumberText.Show(reading.Percent),
+        { } reading => NumberText.Show(reading.Percent),
+    };
+
+    /// <summary>A mean over readings below detection is at most what it says, for they count as their limit of detection.</summary>
+    private string Mean(Element element)
+    {
+        if (Sample.Mean(element) is not { } mean) return "–";
+        var isBelow = Counting.SelectMany(burn => burn.Readings).Where(reading => reading.Element == element).Select(reading => reading.BelowDetection).ToList();
+        return (isBelow.TrueForAll(below => below) ? "<" : isBelow.Contains(true) ? "≤" : "") + PercentText.Show(element, mean);
+    }
+
+    private IReadOnlyList<string> SuspectIn(BurnView burn)
+    {
+        var place = burn.SetAside ? -1 : Counting.ToList().IndexOf(burn);
+        return
+        [
+            .. Evaluations.SelectMany(found => found.Suspects.Where(suspect => suspect.Burn == place)
+                .Select(suspect => $"{found.Element.Symbol} ({Text["Level." + suspect.LevelPercent]})")),
+        ];
+    }
+
+    private void Open(BurnView burn)
+    {
+        opened = burn;
+        reason.Showing(null);
+        form.Open();
+    }
+
+    private void Leave() => opened = null;
+
+    private async Task Save()
+    {
+        var burn = opened!;
+        var outcome = await HandingIn.Send(form, made => Operation.Run(made.By, new(
+            made.Key, made.ObservedAt, Sample.Id, burn.Ordinal, reason.Value!, !burn.SetAside)));
+        if (outcome?.Succeeded == true) opened = null;
+    }
+}

@@ -1,0 +1,56 @@
+using MeltShop.Operations.Heats;
+using MeltShop.Operations.Laboratory;
+using MeltShop.Records.Heats;
+using MeltShop.Records.Reading.Heats;
+using MeltShop.Records.Reading.Yard;
+using MeltShop.Records.Writing;
+using Microsoft.AspNetCore.Components;
+
+namespace MeltShop.Web.Pages.Heats;
+
+/// <summary>One heat on one page: what to do next comes first, and everything that happened stands below with who and when.</summary>
+public sealed partial class HeatDetail
+{
+    [Parameter]
+    public long HeatId { get; set; }
+
+    [Inject]
+    private HeatPage Page { get; set; } = null!;
+
+    [Inject]
+    private YardPage Yard { get; set; } = null!;
+
+    [Inject]
+    private WeighIn Weigh { get; set; } = null!;
+
+    [Inject]
+    private RecordTemperature Temperature { get; set; } = null!;
+
+    [Inject]
+    private RecordSample Sample { get; set; } = null!;
+
+    [Inject]
+    private SetBurnAside Aside { get; set; } = null!;
+
+    [Inject]
+    private CloseHeat Close { get; set; } = null!;
+
+    [Inject]
+    private CancelHeat Cancel { get; set; } = null!;
+
+    private bool IsInFurnace => View?.Heat.Heat.State is HeatState.Charging or HeatState.Bath or HeatState.Tapping;
+
+    protected override async Task<HeatScreen?> Read(CancellationToken ct) =>
+        await Page.Load(HeatId, ct) is { } heat ? new HeatScreen(heat, (await Yard.Load(null, ct)).Materials) : null;
+
+    protected override bool Concerns(ChangeNotice change) =>
+        (change.Kind == ChangeKind.Heat && change.Id == HeatId) || change.Kind is ChangeKind.TreatedLadle or ChangeKind.Grade or ChangeKind.Furnace;
+
+    /// <summary>The parts of the page, the next thing to do first.</summary>
+    private static IReadOnlyList<HeatSection> Sections(HeatState state) => state switch
+    {
+        HeatState.Charging => [HeatSection.Weighing, HeatSection.Temperatures, HeatSection.Samples, HeatSection.Ladles, HeatSection.End],
+        HeatState.Bath => [HeatSection.Samples, HeatSection.Temperatures, HeatSection.Ladles, HeatSection.Weighing, HeatSection.End],
+        _ => [HeatSection.Ladles, HeatSection.Temperatures, HeatSection.Samples, HeatSection.Weighing, HeatSection.End],
+    };
+}

@@ -1,0 +1,72 @@
+using MeltShop.Metallurgy;
+using MeltShop.Metallurgy.Elements;
+using MeltShop.Operations.Laboratory;
+using MeltShop.Web.Components.Fields;
+
+namespace MeltShop.Web.Pages.Heats;
+
+/// <summary>The burns of one coin as they are typed: a row a burn, an element a column. An empty cell was not measured.</summary>
+public sealed class SampleDraft
+{
+    private const int UsualBurns = 3;
+
+    private readonly EntryForm form;
+    private readonly List<Element> elements = [];
+    private readonly List<Dictionary<Element, QuantityEntry>> burns = [];
+
+    public SampleDraft(EntryForm form, IEnumerable<Element> elements)
+    {
+        this.form = form;
+        for (var i = 0; i < UsualBurns; i++) AddBurn();
+        foreach (var element in elements) Add(element);
+    }
+
+    /// <summary>The columns.</summary>
+    public IReadOnlyList<Element> Elements => elements;
+
+    /// <summary>The rows.</summary>
+    public int Burns => burns.Count;
+
+    public QuantityEntry Cell(int burn, Element element) => burns[burn][element];
+
+    public void AddBurn()
+    {
+        burns.Add([]);
+        foreach (var element in elements) AddCell(burns.Count - 1, element);
+    }
+
+    public void Add(Element element)
+    {
+        if (elements.Contains(element)) return;
+        elements.Add(element);
+        for (var burn = 0; burn < burns.Count; burn++) AddCell(burn, element);
+    }
+
+    /// <summary>What is wrong with a burn as a whole, or with the table; each cell says what is wrong with it.</summary>
+    public IEnumerable<Finding> Check()
+    {
+        if (Filled.Count == 0) yield return new Finding("burns", "sample.noBurns");
+        foreach (var burn in Filled)
+        {
+            var percents = Read(burn).Select(cell => KeyValuePair.Create(cell.Element, cell.Percent)).ToList();
+            foreach (var finding in Analysis.Check(percents, $"burns[{burn}]")) yield return finding;
+        }
+    }
+
+    /// <summary>The burns that hold a value, in their order.</summary>
+    public IReadOnlyList<IReadOnlyList<ReadingInput>> Inputs() =>
+    [
+        .. Filled.Select(burn => (IReadOnlyList<ReadingInput>)[.. Read(burn).Select(cell => new ReadingInput(cell.Element.Symbol, cell.Percent, cell.IsBelow, cell.Text))]),
+    ];
+
+    private IReadOnlyList<int> Filled => [.. Enumerable.Range(0, burns.Count).Where(burn => burns[burn].Values.Any(cell => cell.Value is not null))];
+
+    private IEnumerable<(Element Element, double Percent, bool IsBelow, string Text)> Read(int burn) =>
+        from element in elements
+        let cell = burns[burn][element]
+        where cell.Value is not null
+        select (element, cell.Value!.Value, cell.Reading.IsBelow, cell.Text.Trim());
+
+    private void AddCell(int burn, Element element) =>
+        burns[burn][element] = form.Quantity($"burns[{burn}].{element.Symbol}", 0, 100, allowsBelow: true);
+}

@@ -1,0 +1,100 @@
+using System.Globalization;
+using MeltShop.Operations.Heats;
+using MeltShop.Records.Heats;
+using MeltShop.Records.Yard;
+using MeltShop.Web.Components.Fields;
+using MeltShop.Web.Pages.Charge;
+using Microsoft.AspNetCore.Components;
+
+namespace MeltShop.Web.Pages.Heats;
+
+/// <summary>What goes into the furnace, in the order of loading: target, what the scale said, and what is left. A material may be weighed several times.</summary>
+public sealed partial class WeighingCard
+{
+    private const double LeastKg = 0.01;
+
+    private readonly EntryForm form = new();
+    private readonly TextEntry material;
+    private readonly QuantityEntry kg;
+    private (double Kg, string Name)? weighed;
+    private bool wasCharging;
+
+    public WeighingCard()
+    {
+        material = form.Choice("materialId", isRequired: true);
+        kg = form.Quantity("kg", LeastKg, ChargeDraft.MostKg, isRequired: true);
+    }
+
+    [Parameter, EditorRequired]
+    public HeatScreen Screen { get; set; } = null!;
+
+    [Parameter, EditorRequired]
+    public bool IsOffered { get; set; }
+
+    [Inject]
+    private WeighIn Operation { get; set; } = null!;
+
+    [Inject]
+    private HandingIn HandingIn { get; set; } = null!;
+
+    private IReadOnlyList<WeighingRow> Rows { get; set; } = [];
+
+    /// <summary>Once the bath was sampled what is weighed goes into the bath.</summary>
+    private bool IsBath => Screen.Heat.Heat.State is not HeatState.Charging;
+
+    private IEnumerable<Choice> Choices => Rows.Where(row => row.MaterialId is not null).Select(row => new Choice(Id(row.MaterialId!.Value), row.Name))
+        .Concat(Screen.Yard.Where(item => Rows.All(row => row.MaterialId != item.Id) && item.Uses.HasFlag(IsBath ? MaterialUses.BathAddition : MaterialUses.Charge))
+            .Select(item => new Choice(Id(item.Id), item.Name)));
+
+    private WeighingRow? Current => Rows.FirstOrDefault(IsChosen);
+
+    private string? Left => Current is { LeftKg: > 0, IsDone: false } row ? Text["StillTo", MassText.Show(row.LeftKg)].Value : null;
+
+    protected override void OnParametersSet()
+    {
+        Rows = WeighingRow.Of(Screen.Heat, Screen.Yard);
+        if (material.Value is null && !IsBath) Offer(Rows.FirstOrDefault(IsOpen));
+        // What was the next thing to charge is not what a bath needs: that a person chooses.
+        if (wasCharging && IsBath) Offer(null);
+        wasCharging = !IsBath;
+    }
+
+    private static string Id(long id) => id.ToString(CultureInfo.InvariantCulture);
+
+    private static bool IsOpen(WeighingRow row) => row is { IsDone: false, LeftKg: > 0, MaterialId: not null };
+
+    private static string Standing(WeighingRow row) => row.IsDone ? "done" : row.IsOver ? "over" : "open";
+
+    private bool IsChosen(WeighingRow row) => row.MaterialId is { } id && material.Value == Id(id);
+
+    private string? KindOf(WeighingRow row) => row.Kind is { } kind ? YardText["Kind." + kind].Value : null;
+
+    private void Offer(WeighingRow? row) => material.Showing(row?.MaterialId is { } id ? Id(id) : null);
+
+    private void Choose(WeighingRow row)
+    {
+        material.Text = Id(row.MaterialId!.Value);
+        weighed = null;
+    }
+
+    private void Chosen() => weighed = null;
+
+    private string Words(WeighingRow row) => row switch
+    {
+        { IsDone: true } => Text["Done"],
+        { IsOver: true, TargetKg: 0 } => Text["Extra", MassText.Show(row.ActualKg)],
+        { IsOver: true } => Text["Over", MassText.Show(-row.LeftKg)],
+        _ => Text["StillTo", MassText.Show(row.LeftKg)],
+    };
+
+    private async Task Save()
+    {
+        var (id, mass, name) = (material.Value, kg.Value, Choices.FirstOrDefault(choice => choice.Value == material.Value)?.Words ?? "");
+        var outcome = await HandingIn.Send(form, made => Operation.Run(made.By, new(
+            made.Key, made.ObservedAt, Screen.Heat.Heat.Id, long.Parse(id!, CultureInfo.InvariantCulture), kg.Needed, IsBath)));
+        if (outcome?.Succeeded != true) return;
+        weighed = (mass!.Value, name);
+        kg.Showing(null);
+        if (Current is { } row && row.LeftKg - mass.Value <= row.TargetKg / 100) Offer(Rows.FirstOrDefault(other => other.Code != row.Code && IsOpen(other)) ?? row);
+    }
+}

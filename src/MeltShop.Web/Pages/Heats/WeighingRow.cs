@@ -1,0 +1,55 @@
+using MeltShop.Charging.Plans;
+using MeltShop.Operations.Storing;
+using MeltShop.Records.Reading.Heats;
+using MeltShop.Records.Reading.Yard;
+using MeltShop.Records.Yard;
+
+namespace MeltShop.Web.Pages.Heats;
+
+/// <summary>A material on the weighing card. Masses in kg weighed.</summary>
+/// <param name="MaterialId">Null where the yard no longer has the material: then it cannot be weighed in.</param>
+/// <param name="TargetKg">0 where it was not planned.</param>
+/// <param name="Entries">How many times it was weighed.</param>
+public sealed record WeighingRow(long? MaterialId, string Code, string Name, MaterialKind? Kind, double TargetKg, double ActualKg, int Entries)
+{
+    /// <summary>Nearer to the target than this is as good as on it, %: a magnet does not weigh scrap closer.</summary>
+    private const double NearPercent = 1;
+
+    /// <summary>What is still to be weighed in; negative where there is too much.</summary>
+    public double LeftKg => TargetKg - ActualKg;
+
+    public bool IsDone => TargetKg > 0 && Math.Abs(LeftKg) <= TargetKg * NearPercent / 100;
+
+    public bool IsOver => LeftKg < 0 && !IsDone;
+
+    /// <summary>
+    /// The card of a heat in the order of loading: carburiser low in the cold furnace with light steel, heavy pieces on them, returns, and
+    /// ferro-alloys last, silicon after the carbon (common practice, no source).
+    /// </summary>
+    public static IReadOnlyList<WeighingRow> Of(HeatView heat, IReadOnlyList<MaterialView> yard)
+    {
+        ArgumentNullException.ThrowIfNull(heat);
+        var targets = StoredJson.Value<ChargePlan>(heat.Plan.Answer).Lines.ToDictionary(line => line.Code, line => line.Kg);
+        var weighed = heat.Weighings.Where(weighing => !weighing.Origin.IsCorrected).ToLookup(weighing => weighing.MaterialCode);
+        return
+        [
+            .. targets.Keys.Union(weighed.Select(group => group.Key))
+                .Select(code => Row(code, yard.FirstOrDefault(material => material.Code == code), targets.GetValueOrDefault(code), [.. weighed[code]]))
+                .OrderBy(row => Place(row.Kind)).ThenByDescending(row => row.TargetKg),
+        ];
+    }
+
+    private static WeighingRow Row(string code, MaterialView? material, double targetKg, IReadOnlyList<WeighingView> weighings) => new(
+        material?.Id, code, material?.Name ?? (weighings.Count > 0 ? weighings[0].MaterialName : code), material?.Kind, targetKg,
+        weighings.Sum(weighing => weighing.Kg), weighings.Count);
+
+    private static int Place(MaterialKind? kind) => kind switch
+    {
+        MaterialKind.Carburiser => 0,
+        MaterialKind.SteelScrap => 1,
+        MaterialKind.CastScrap => 2,
+        MaterialKind.PigIron => 3,
+        MaterialKind.Returns => 4,
+        _ => 5,
+    };
+}

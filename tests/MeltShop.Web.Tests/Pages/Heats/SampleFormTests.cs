@@ -1,0 +1,101 @@
+using AngleSharp.Dom;
+using Bunit;
+using MeltShop.Records.Heats;
+using MeltShop.Web.Pages.Heats;
+using Element = MeltShop.Metallurgy.Elements.Element;
+
+namespace MeltShop.Web.Tests.Pages.Heats;
+
+public sealed class SampleFormTests : HeatTest
+{
+    [Fact]
+    public async Task Burns_TypedWithCommaOrPoint_AreKeptLetterByLetterAndMakeABath()
+    {
+        var page = OpenForm();
+        Burn(page, 0, ("C", "3,64"), ("Si", "1.50"), ("P", "<0,02"));
+        Burn(page, 1, ("C", "3.66"), ("Si", "1,52"), ("P", "0.03"));
+        Type(page, "sample-form", "coinNumber", "17");
+        Type(page, "sample-form", "observedAt", "20");
+        await page.Find("[data-testid=sample-form]").SubmitAsync();
+        page.WaitForState(() => page.FindAll("[data-testid=sample-saved]").Count > 0, Patience);
+
+        var heat = await Heat();
+        var sample = Assert.Single(heat.Samples);
+        Assert.Equal(HeatState.Bath, heat.Heat.State);
+        Assert.Equal("17", sample.CoinNumber);
+        Assert.Equal(3.65, sample.Mean(Element.C)!.Value, 1e-9);
+        Assert.Equal(2, sample.Burns.Count);
+        Assert.Contains(sample.Burns[0].Readings, reading => reading is { BelowDetection: true, InstrumentText: "<0,02" });
+        Assert.Null(sample.Mean(Element.S));
+        Assert.True(sample.Origin.EnteredAt - sample.Origin.ObservedAt > TimeSpan.FromMinutes(19));
+        page.WaitForAssertion(() => Assert.Contains("entered ", page.Find("[data-testid=sample] .origin").TextContent, StringComparison.Ordinal), Patience);
+    }
+
+    [Theory]
+    [InlineData("101", "number.tooLarge")]
+    [InlineData("-1", "number.tooSmall")]
+    [InlineData("many", "number.notANumber")]
+    public async Task Cell_Wrong_IsToldWithBurnAndElementAndNothingIsRecorded(string typed, string code)
+    {
+        var page = OpenForm();
+        Burn(page, 0, ("C", "3.6"));
+        Burn(page, 1, ("Si", typed));
+        await page.Find("[data-testid=sample-form]").SubmitAsync();
+
+        var told = page.Find("[data-testid=cell-findings] li");
+        Assert.Equal(code, told.GetAttribute("data-code"));
+        Assert.StartsWith("Burn 2, Si", told.TextContent, StringComparison.Ordinal);
+        Assert.Equal(typed, Cell(page, 1, "Si").GetAttribute("value"));
+        Assert.Equal("3.6", Cell(page, 0, "C").GetAttribute("value"));
+        Assert.Empty((await Heat()).Samples);
+    }
+
+    [Fact]
+    public async Task Burn_OverAHundred_IsToldAtItsBurn()
+    {
+        var page = OpenForm();
+        Burn(page, 2, ("C", "60"), ("Si", "60"));
+        await page.Find("[data-testid=sample-form]").SubmitAsync();
+
+        var told = page.Find("[data-testid=cell-findings] li");
+        Assert.Equal("analysis.sum", told.GetAttribute("data-code"));
+        Assert.StartsWith("Burn 3", told.TextContent, StringComparison.Ordinal);
+        Assert.Equal("60", Cell(page, 2, "C").GetAttribute("value"));
+    }
+
+    [Fact]
+    public async Task Table_Empty_IsToldAndNothingIsRecorded()
+    {
+        var page = OpenForm();
+        await page.Find("[data-testid=sample-form]").SubmitAsync();
+
+        Assert.Equal("sample.noBurns", page.Find("[data-testid=sample-form] [data-testid=findings] li").GetAttribute("data-code"));
+        Assert.Empty((await Heat()).Samples);
+    }
+
+    [Fact]
+    public void Element_Added_IsAColumnAndAnUnknownOneIsTold()
+    {
+        var page = OpenForm();
+        Type(page, "sample-form", "element", "Xx");
+        Assert.Equal("element.unknown", Error(page, "sample-form", "element"));
+
+        Type(page, "sample-form", "element", "Ni");
+        Assert.NotNull(Cell(page, 0, "Ni"));
+        Assert.Null(Error(page, "sample-form", "element"));
+    }
+
+    private IRenderedComponent<HeatDetail> OpenForm()
+    {
+        var page = Open();
+        Press(page, "Enter a sample");
+        return page;
+    }
+
+    private static IElement Cell(IRenderedComponent<HeatDetail> page, int burn, string element) => page.Find($"[data-cell=\"{burn}.{element}\"]");
+
+    private static void Burn(IRenderedComponent<HeatDetail> page, int burn, params (string Element, string Text)[] cells)
+    {
+        foreach (var (element, text) in cells) Cell(page, burn, element).Change(text);
+    }
+}

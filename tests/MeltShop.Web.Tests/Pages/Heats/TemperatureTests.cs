@@ -1,0 +1,32 @@
+using Bunit;
+
+namespace MeltShop.Web.Tests.Pages.Heats;
+
+public sealed class TemperatureTests : HeatTest
+{
+    [Fact]
+    public async Task Temperature_Saved_IsShownAndInTheTimeline()
+    {
+        var page = Open();
+        Type(page, "temperature-form", "temperatureC", "1487,5");
+        await page.Find("[data-testid=temperature-form]").SubmitAsync();
+
+        page.WaitForAssertion(() => Assert.Contains("1487.5 °C", page.Find("[data-testid=figures]").TextContent, StringComparison.Ordinal), Patience);
+        Assert.Contains("bath at 1487.5 °C", page.Find("[data-testid=timeline]").TextContent, StringComparison.Ordinal);
+        Assert.Equal(1487.5, Assert.Single((await Heat()).Temperatures).TemperatureC);
+    }
+
+    [Theory]
+    [InlineData("148", "number.tooSmall")]
+    [InlineData("14850", "number.tooLarge")]
+    [InlineData("hot", "number.notANumber")]
+    public async Task Temperature_Wrong_IsToldAtItsField(string typed, string code)
+    {
+        var page = Open();
+        Type(page, "temperature-form", "temperatureC", typed);
+        await page.Find("[data-testid=temperature-form]").SubmitAsync();
+
+        Assert.Equal(code, Error(page, "temperature-form", "temperatureC"));
+        Assert.Empty((await Heat()).Temperatures);
+    }
+}

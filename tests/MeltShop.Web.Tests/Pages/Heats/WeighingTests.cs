@@ -1,0 +1,102 @@
+using Bunit;
+using MeltShop.Web.Pages.Heats;
+
+namespace MeltShop.Web.Tests.Pages.Heats;
+
+public sealed class WeighingTests : HeatTest
+{
+    [Fact]
+    public void Card_JustStarted_ListsThePlanInTheOrderOfLoading()
+    {
+        var codes = Open().FindAll("[data-testid=weighings] tr[data-material]").Select(row => row.GetAttribute("data-material")).ToList();
+
+        Assert.Equal("carbon", codes[0]);
+        Assert.Equal("steel", codes[1]);
+        Assert.Equal("fesi", codes[^1]);
+    }
+
+    [Fact]
+    public async Task Material_WeighedTwice_AddsUpAndShowsWhatIsLeft()
+    {
+        var page = Open();
+        page.Find("tr[data-material=steel] button").Click();
+        Type(page, "weigh-form", "kg", "400,7");
+        await page.Find("[data-testid=weigh-form]").SubmitAsync();
+        page.WaitForState(() => page.FindAll("[data-testid=weighed]").Count > 0, Patience);
+        Type(page, "weigh-form", "kg", "100");
+        await page.Find("[data-testid=weigh-form]").SubmitAsync();
+
+        page.WaitForAssertion(() => Assert.Contains("501 kg", page.Find("tr[data-material=steel] td.live").TextContent, StringComparison.Ordinal), Patience);
+        Assert.Equal([400.7, 100], (await Heat()).Weighings.Select(weighing => weighing.Kg));
+        Assert.Matches("still [0-9]+ kg", page.Find("tr[data-material=steel]").TextContent);
+    }
+
+    [Fact]
+    public async Task Submit_PressedTwice_WeighsOnce()
+    {
+        var page = Open();
+        Type(page, "weigh-form", "kg", "5");
+        await page.Find("[data-testid=weigh-form]").SubmitAsync();
+        await page.Find("[data-testid=weigh-form]").SubmitAsync();
+
+        page.WaitForState(() => page.FindAll("[data-testid=weighed]").Count > 0, Patience);
+        Assert.Single((await Heat()).Weighings);
+    }
+
+    [Theory]
+    [InlineData("-5", "number.tooSmall")]
+    [InlineData("0", "number.tooSmall")]
+    [InlineData("a lot", "number.notANumber")]
+    [InlineData("1 250", "number.thousands")]
+    [InlineData("1,250", "number.ambiguous")]
+    [InlineData("", "number.missing")]
+    public async Task Mass_Wrong_IsToldAtItsFieldAndNothingIsRecorded(string typed, string code)
+    {
+        var page = Open();
+        Type(page, "weigh-form", "kg", typed);
+        await page.Find("[data-testid=weigh-form]").SubmitAsync();
+
+        Assert.Equal(code, Error(page, "weigh-form", "kg"));
+        Assert.Equal(typed, Field(page, "weigh-form", "kg").QuerySelector("input")!.GetAttribute("value"));
+        Assert.Empty((await Heat()).Weighings);
+    }
+
+    [Fact]
+    public async Task Material_TooMuch_IsSaidAsOver()
+    {
+        await WeighIn("carbon", 500);
+        var row = Open().Find("tr[data-material=carbon] [data-standing]");
+
+        Assert.Equal("over", row.GetAttribute("data-standing"));
+        Assert.Matches("! [0-9]+ kg over", row.TextContent);
+    }
+
+    [Theory]
+    [InlineData(100, 0, "open")]
+    [InlineData(100, 98, "open")]
+    [InlineData(100, 99.5, "done")]
+    [InlineData(100, 100.9, "done")]
+    [InlineData(100, 102, "over")]
+    [InlineData(0, 5, "over")]
+    public void Row_TargetAndActual_StandAsTheyShould(double target, double actual, string standing)
+    {
+        var row = new WeighingRow(1, "a", "A", null, target, actual, 1);
+
+        Assert.Equal(standing, row.IsDone ? "done" : row.IsOver ? "over" : "open");
+    }
+
+    [Fact]
+    public async Task Bath_AfterASample_TakesAdditionsAsAdditions()
+    {
+        await WeighAll();
+        await GoodSample();
+        var page = Open();
+        page.Find("[data-testid=weigh-form] select").Change(MaterialIds["fesi"].ToString(System.Globalization.CultureInfo.InvariantCulture));
+        Type(page, "weigh-form", "kg", "3");
+        await page.Find("[data-testid=weigh-form]").SubmitAsync();
+        page.WaitForState(() => page.FindAll("[data-testid=weighed]").Count > 0, Patience);
+
+        Assert.True((await Heat()).Weighings[^1].IntoBath);
+        Assert.Contains("dry, cold additions", page.Find("[data-testid=weighing] .caution").TextContent, StringComparison.Ordinal);
+    }
+}
