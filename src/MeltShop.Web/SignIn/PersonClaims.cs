@@ -12,12 +12,14 @@ internal sealed class PersonClaims(UserManager<Person> people, IOptions<Identity
     public const string Name = "name";
     public const string Role = "role";
     public const string Station = "station";
+    public const string Culture = "culture";
 
     public async Task<ClaimsPrincipal> CreateAsync(Person user)
     {
         var identity = new ClaimsIdentity(IdentityConstants.ApplicationScheme, Name, Role);
         identity.AddClaim(new(Id, await people.GetUserIdAsync(user)));
         identity.AddClaim(new(Name, user.DisplayName));
+        identity.AddClaim(new(Culture, user.Culture));
         identity.AddClaim(new(options.Value.ClaimsIdentity.SecurityStampClaimType, await people.GetSecurityStampAsync(user)));
         foreach (var role in await people.GetRolesAsync(user)) identity.AddClaim(new(Role, role));
         return new(identity);

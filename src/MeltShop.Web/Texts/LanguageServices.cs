@@ -1,4 +1,7 @@
 using System.Globalization;
+using System.Security.Claims;
+using MeltShop.Web.SignIn;
+using Microsoft.AspNetCore.Localization;
 using Microsoft.Extensions.DependencyInjection.Extensions;
 using Microsoft.Extensions.Localization;
 using Microsoft.Extensions.Options;
@@ -24,7 +27,12 @@ public static class LanguageServices
             options.SupportedCultures = cultures;
             options.SupportedUICultures = cultures;
             options.SetDefaultCulture(Cultures[0]);
+            options.RequestCultureProviders.Insert(0, new CustomRequestCultureProvider(Chosen));
         });
         return services;
     }
+
+    /// <summary>What the person chose; before they sign in the browser's language stands.</summary>
+    internal static Task<ProviderCultureResult?> Chosen(HttpContext request) =>
+        Task.FromResult(request.User.FindFirstValue(PersonClaims.Culture) is { Length: > 0 } culture ? new ProviderCultureResult(culture) : null);
 }
