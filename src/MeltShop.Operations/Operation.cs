@@ -31,14 +31,21 @@ public abstract class Operation<TCommand, TResult>(Recorder recorder, TimeProvid
         Check(command, fields);
         if (fields.Findings.Count > 0) return Outcome<TResult>.Refused(fields.Findings);
 
+        var ready = await Ready(command, cancellation);
         var entry = new EntryStamp(command.EntryKey, name, acting.PersonId, acting.PersonName, acting.Station, command.ObservedAt, command);
         var recorded = await recorder.Record<TResult>(
-            entry, (db, stamp, inner) => Write(new Writing(db, stamp, acting), command, inner), cancellation);
+            entry, (db, stamp, inner) => Write(new Writing(db, stamp, acting), ready, inner), cancellation);
         return recorded.Findings.Count > 0 ? Outcome<TResult>.Refused(recorded.Findings) : Outcome<TResult>.Of(recorded.Value!);
     }
 
     /// <summary>What can be said of the fields without looking into the records.</summary>
     protected abstract void Check(TCommand command, FieldCheck fields);
+
+    /// <summary>
+    /// Adds to the command what takes long to reckon, before the transaction: on SQLite every other writer waits for one. What it
+    /// adds is no part of what was asked, so it does not go into the trail.
+    /// </summary>
+    protected virtual Task<TCommand> Ready(TCommand command, CancellationToken cancellation) => Task.FromResult(command);
 
     /// <summary>A refusal for one reason.</summary>
     protected static Written<TResult> Refuse(string path, string code, params object[] arguments) =>

@@ -1,3 +1,4 @@
+using System.Text.Json.Serialization;
 using MeltShop.Charging;
 using MeltShop.Charging.Plans;
 using MeltShop.Charging.Problems;
@@ -16,27 +17,39 @@ namespace MeltShop.Operations.Charging;
 /// Keeps a charge plan with all that it used. It is solved here, whatever a page showed before; a plan that does not meet its
 /// limits is refused, and the findings name those that clash.
 /// </summary>
-public sealed class PlanCharge(Recorder recorder, TimeProvider time) : Operation<PlanCharge.Command, PlanCharge.Result>(recorder, time)
+public sealed class PlanCharge(Recorder recorder, TimeProvider time, ChargePage page)
+    : Operation<PlanCharge.Command, PlanCharge.Result>(recorder, time)
 {
-    public sealed record Command(Guid EntryKey, DateTimeOffset ObservedAt, ChargeChoice Choice) : Operations.Command(EntryKey, ObservedAt);
+    public sealed record Command(Guid EntryKey, DateTimeOffset ObservedAt, ChargeChoice Choice) : Operations.Command(EntryKey, ObservedAt)
+    {
+        [JsonIgnore]
+        internal Solution? Solution { get; init; }
+    }
 
     public sealed record Result(long PlanId);
+
+    /// <summary>The question and its answer, from the yard as it was when the plan was asked for.</summary>
+    internal sealed record Solution(ChargeView Data, ChargeProblem? Problem, ChargePlan? Answer, IReadOnlyList<Finding> Findings);
 
     public override IReadOnlyList<string> Roles { get; } = [Role.Melter, Role.Metallurgist, Role.Supervisor];
 
     protected override void Check(Command command, FieldCheck fields) => fields.Check(command.Choice);
 
+    protected override async Task<Command> Ready(Command command, CancellationToken cancellation)
+    {
+        var data = await page.Load(cancellation);
+        var (problem, findings) = ChargeQuestion.Build(data, command.Choice);
+        var answer = problem is null ? null : ChargeOptimiser.Plan(problem, cancellation);
+        if (answer is not null && answer.Status != PlanStatus.Optimal && answer.Lines.Count == 0) findings = [.. Clashes(answer)];
+        return command with { Solution = new Solution(data, problem, answer, findings) };
+    }
+
     protected override async Task<Written<Result>> Write(Writing writing, Command command, CancellationToken cancellation)
     {
-        var choice = command.Choice;
-        var data = await ChargePage.Load(writing.Db, cancellation);
-        var (problem, findings) = ChargeQuestion.Build(data, choice);
-        if (problem is null) return Written<Result>.Refused(findings);
+        var solution = command.Solution!;
+        if (solution.Findings.Count > 0) return Written<Result>.Refused(solution.Findings);
 
-        var answer = ChargeOptimiser.Plan(problem, cancellation);
-        if (answer.Lines.Count == 0 && answer.Status != PlanStatus.Optimal) return Written<Result>.Refused([.. Clashes(answer)]);
-
-        var plan = Plan(writing.Stamp, choice, data, problem, answer);
+        var plan = Plan(writing.Stamp, command.Choice, solution.Data, solution.Problem!, solution.Answer!);
         writing.Db.Add(plan);
         await writing.Db.SaveChangesAsync(cancellation);
         return Done(new Result(plan.Id), new ChangeNotice(ChangeKind.Plan, plan.Id));
