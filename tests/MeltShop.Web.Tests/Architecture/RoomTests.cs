@@ -30,6 +30,10 @@ public class RoomTests
     [Fact]
     public void Operations_DoesNotKnowTheWeb() => Assert.DoesNotContain("MeltShop.Web", RoomsKnownBy(Operations));
 
+    [Fact]
+    public void Operations_NeverSeesTheRequest() =>
+        Assert.DoesNotContain(Names(Operations), name => name.StartsWith("Microsoft.AspNetCore.Http", StringComparison.Ordinal));
+
     [Theory]
     [InlineData("Google.OrTools", "MeltShop.Charging")]
     [InlineData("MudBlazor", "MeltShop.Web")]
