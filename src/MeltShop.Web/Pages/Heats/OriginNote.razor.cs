@@ -20,10 +20,13 @@ public sealed partial class OriginNote
     [Inject]
     private ShopSite Site { get; set; } = null!;
 
+    /// <summary>With its day where that is another one: 11:28 of the next day is not before 16:48.</summary>
+    private string Entered => Site.Day(Origin.EnteredAt) == Site.Day(Origin.ObservedAt) ? Site.Time(Origin.EnteredAt) : Site.DayAndTime(Origin.EnteredAt);
+
     private string Words => string.Join(", ", new[]
     {
         IsTimeShown ? Site.Time(Origin.ObservedAt) : null,
         Origin.Person,
-        Origin.EnteredAt - Origin.ObservedAt < AtOnce ? null : Text["EnteredAt", Site.Time(Origin.EnteredAt)].Value,
+        Origin.EnteredAt - Origin.ObservedAt < AtOnce ? null : Text["EnteredAt", Entered].Value,
     }.OfType<string>());
 }
