@@ -1,3 +1,4 @@
+using CsCheck;
 using MeltShop.Metallurgy.Chain;
 using MeltShop.Metallurgy.Elements;
 using MeltShop.Metallurgy.Treatment;
@@ -83,6 +84,22 @@ public class MagnesiumTreatmentTests
 
         Assert.Null(MagnesiumTreatment.Solve(problem with { AtMinutes = minutes, Recipe = problem.Recipe with { Fade = new Fade.Exponential(0.03) } }));
     }
+
+    [Fact]
+    public void Solve_NoMagnesiumWantedAndNoSulphurToRemove_NeedsNoAlloy() => Law.Holds(Gen.Double[0, 0.05], sulphur =>
+    {
+        var problem = Printed();
+        var answer = MagnesiumTreatment.Solve(problem with
+        {
+            TargetMgPercent = 0,
+            AtMinutes = 0,
+            BaseAnalysis = problem.BaseAnalysis.With(Element.S, sulphur),
+            Recipe = problem.Recipe with { SulphurLeftPercent = sulphur },
+        })!;
+
+        Law.Near(0, answer.AlloyKg);
+        Assert.True(answer.AlloyKg >= 0);
+    });
 
     [Fact]
     public void Solve_SulphurNotMeasured_IsNamed()
