@@ -19,19 +19,7 @@ public static class ChargeOptimiser
     public static ChargePlan Plan(ChargeProblem problem, CancellationToken cancellation = default)
     {
         ArgumentNullException.ThrowIfNull(problem);
-        var most = problem.MeltKg + problem.MeltToleranceKg;
-        var melt = new Melt
-        {
-            Start = problem.Heel,
-            Columns = [.. problem.Materials.Select(MeltColumn.Of)],
-            Limits = problem.Limits,
-            LeastLiquidKg = problem.MeltKg,
-            MostLiquidKg = most,
-            WantedKg = problem.MeltKg,
-            ScaleKg = Melt.Scale(most),
-            Deviations = problem.ConfidencePercent > 50 ? Normal.Quantile(problem.ConfidencePercent / 100) : 0,
-        };
-        var plan = MeltPlanner.Plan(melt, cancellation).Plan;
+        var plan = MeltPlanner.Plan(MeltOf(problem), cancellation).Plan;
         var fresh = plan.LiquidKg - problem.Heel.Kg;
         return plan with { CostPerTonne = fresh > 0 ? 1000 * plan.TotalCost / fresh : 0 };
     }
@@ -43,4 +31,16 @@ public static class ChargeOptimiser
         Materials = [new ChargeMaterial { Code = "iron", PricePerTonne = 1, Composition = new MaterialComposition { Analysis = Analysis.Empty } }],
         Limits = [],
     });
+
+    internal static Melt MeltOf(ChargeProblem problem) => new()
+    {
+        Start = problem.Heel,
+        Columns = [.. problem.Materials.Select(MeltColumn.Of)],
+        Limits = problem.Limits,
+        LeastLiquidKg = problem.MeltKg,
+        MostLiquidKg = problem.MeltKg + problem.MeltToleranceKg,
+        WantedKg = problem.MeltKg,
+        ScaleKg = Melt.Scale(problem.MeltKg + problem.MeltToleranceKg),
+        Deviations = problem.ConfidencePercent > 50 ? Normal.Quantile(problem.ConfidencePercent / 100) : 0,
+    };
 }

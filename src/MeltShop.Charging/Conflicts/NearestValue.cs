@@ -10,7 +10,7 @@ namespace MeltShop.Charging.Conflicts;
 /// </summary>
 internal static class NearestValue
 {
-    private const int MostRounds = 50;
+    private const int MostRounds = 20;
 
     /// <summary>The value reached, the scatter margin taken off (the bound that could be promised); null where none was found.</summary>
     public static double? Of(MeltFormulation formulation, LimitBound bound, IEnumerable<LimitBound> others, Budget budget)
@@ -22,11 +22,11 @@ internal static class NearestValue
             var row = formulation.RowAt(bound, value);
             var solution = ProgramSolver.Solve(Slack(rest, row, bound.IsMax), budget);
             if (!solution.IsOptimal) return null;
-            var kilograms = formulation.Kilograms(solution.Values[..^1]);
-            var missing = solution.Values[^1] / (row.ShiftPerPointKg * formulation.Melt.LiquidKg(kilograms));
+            var kilograms = formulation.Kilograms(solution.Values);
+            var missing = solution.Values[formulation.Columns.Count] / (row.ShiftPerPointKg * formulation.Melt.LiquidKg(kilograms));
             if (!double.IsFinite(missing)) return null;
             value += bound.IsMax ? missing : -missing;
-            if (formulation.Melt.LiquidIsFixed || Math.Abs(missing) <= 1e-12 * Math.Max(1, Math.Abs(value))) break;
+            if (formulation.Melt.LiquidIsFixed || Math.Abs(missing) <= 1e-9 * Math.Max(1, Math.Abs(value))) break;
         }
 
         return value;

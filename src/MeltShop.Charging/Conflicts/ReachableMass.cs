@@ -20,7 +20,7 @@ internal static class ReachableMass
             .. formulation.MassRows.Skip(1).Concat(formulation.ShareRows).Select(r => r with { Coefficients = [.. r.Coefficients, 0, 0] }),
         ];
         var solution = ProgramSolver.Solve(new([.. columns], rows), budget);
-        return solution.IsOptimal ? melt.LiquidKg(formulation.Kilograms(solution.Values[..^2])) : null;
+        return solution.IsOptimal ? melt.LiquidKg(formulation.Kilograms(solution.Values)) : null;
     }
 
     /// <summary>Whether some charge has shares that all hold, whatever its mass.</summary>

@@ -56,7 +56,7 @@ internal sealed class MeltFormulation
         new(Columns, [.. MassRows, .. ShareRows, .. LimitRows.Merge(bounds.Select(RowOf))]);
 
     /// <summary>Kilograms of each column; what lies within rounding of a bound lies on it.</summary>
-    public double[] Kilograms(double[] values) => [.. values.Select((v, j) => Snap(v, Columns[j]) * unitKg[j])];
+    public double[] Kilograms(double[] values) => [.. Columns.Select((c, j) => Snap(values[j], c) * unitKg[j])];
 
     private static double Snap(double value, Column column) =>
         value <= column.Least + 1e-10 ? column.Least

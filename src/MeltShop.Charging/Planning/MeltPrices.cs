@@ -16,8 +16,8 @@ internal sealed class MeltPrices : IDisposable
     public MeltPrices(MeltFormulation formulation, LinearProgram program, Solution solution, MeltResult result, Budget budget)
     {
         (this.formulation, this.result) = (formulation, result);
-        sensitivity = program.HasWholeColumns ? null : new Sensitivity(program, solution, budget);
-        liquid = new(() => LiquidRange(program, solution, budget));
+        sensitivity = program.HasWholeColumns ? null : new Sensitivity(solution, budget);
+        liquid = new(() => LiquidRange(solution, budget));
     }
 
     /// <summary>Change of the total cost for +0.01 on the bound that binds, both raised where both do.</summary>
@@ -45,10 +45,10 @@ internal sealed class MeltPrices : IDisposable
     private static bool Binds(LimitBound bound, BindingBound binding) =>
         binding == BindingBound.Both || binding == (bound.IsMax ? BindingBound.Max : BindingBound.Min);
 
-    private (double Least, double Most) LiquidRange(LinearProgram program, Solution solution, Budget budget)
+    private (double Least, double Most) LiquidRange(Solution solution, Budget budget)
     {
         if (formulation.Melt.LiquidIsFixed) return (result.Metal.Kg, result.Metal.Kg);
-        var (least, most) = OptimalFace.Range(program, solution, formulation.Liquid, budget);
+        var (least, most) = OptimalFace.Range(solution, formulation.Liquid, budget);
         var (start, scale) = (formulation.Melt.Start.Kg, formulation.Melt.ScaleKg);
         return (start + least * scale, start + most * scale);
     }

@@ -7,10 +7,10 @@ internal sealed class ActiveSet
 {
     private const double Tolerance = 1e-9;
 
-    public ActiveSet(IReadOnlyList<Column> columns, Solution solution)
+    public ActiveSet(Solution solution)
     {
-        Columns = [.. columns.Select((c, j) => (At(solution.Values[j], c.Least), At(solution.Values[j], c.Most)))];
-        Rows = [.. solution.Rows.Select(r => (r, r.Activity(solution.Values))).Select(p => (At(p.Item2, p.r.Least), At(p.Item2, p.r.Most)))];
+        Columns = [.. solution.Solved.Columns.Select((c, j) => (At(solution.Values[j], c.Least), At(solution.Values[j], c.Most)))];
+        Rows = [.. solution.Solved.Rows.Select(r => (r, r.Activity(solution.Values))).Select(p => (At(p.Item2, p.r.Least), At(p.Item2, p.r.Most)))];
     }
 
     /// <summary>Whether each column sits on its lower and on its upper bound.</summary>

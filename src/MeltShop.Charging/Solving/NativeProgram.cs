@@ -17,17 +17,28 @@ internal sealed class NativeProgram : IDisposable
     /// <summary>Gap within which a plan with pieces counts as the cheapest: costs are promised to six digits.</summary>
     public const double PiecesGap = 1e-7;
 
-    private const string Tolerances = "primal_feasibility_tolerance: 1e-10 dual_feasibility_tolerance: 1e-10";
+    /// <summary>
+    /// Tolerances for six digits first. Where planes lie almost parallel the solver may call its own answer imprecise, a program with
+    /// an optimum unbounded, or go round in circles (hence the most iterations, many times what is usual); then wider ones settle it (what comes out is held against the metal all the same).
+    /// </summary>
+    private static readonly string[] Attempts =
+    [
+        "primal_feasibility_tolerance: 1e-10 dual_feasibility_tolerance: 1e-10 max_number_of_iterations: 5000 use_preprocessing: false",
+        "primal_feasibility_tolerance: 1e-10 dual_feasibility_tolerance: 1e-10 max_number_of_iterations: 5000",
+        "primal_feasibility_tolerance: 1e-9 dual_feasibility_tolerance: 1e-8 max_number_of_iterations: 5000 use_dual_simplex: true",
+        "",
+    ];
 
     private readonly Solver solver;
     private readonly MPSolverParameters parameters = new();
+    private readonly string engine;
     private readonly Variable[] variables;
     private readonly List<Constraint> constraints = [];
 
     public NativeProgram(IReadOnlyList<Column> columns, IEnumerable<Row> rows, string engine = Linear)
     {
         solver = Solver.CreateSolver(engine) ?? throw new InvalidOperationException($"The solver {engine} is not in this build.");
-        if (engine == Linear) solver.SetSolverSpecificParametersAsString(Tolerances);
+        this.engine = engine;
         parameters.SetDoubleParam(MPSolverParameters.DoubleParam.RELATIVE_MIP_GAP, PiecesGap);
         variables = new Variable[columns.Count];
         var objective = solver.Objective();
@@ -65,7 +76,19 @@ internal sealed class NativeProgram : IDisposable
     /// <exception cref="InvalidOperationException">The solver failed: a fault.</exception>
     public PlanStatus Solve(Budget budget)
     {
+        foreach (var attempt in engine == Linear ? Attempts : [""])
+        {
+            solver.SetSolverSpecificParametersAsString(attempt);
+            if (Attempt(budget) is { } status) return status;
+        }
+
+        throw new InvalidOperationException("The solver failed to decide the program.");
+    }
+
+    private PlanStatus? Attempt(Budget budget)
+    {
         budget.Cancellation.ThrowIfCancellationRequested();
+        HasValues = false;
         if (budget.IsSpent) return PlanStatus.TimeLimit;
         solver.SetTimeLimit((long)Math.Ceiling(budget.Left.TotalMilliseconds));
         Solver.ResultStatus status;
@@ -75,10 +98,10 @@ internal sealed class NativeProgram : IDisposable
         return status switch
         {
             Solver.ResultStatus.OPTIMAL => PlanStatus.Optimal,
-            Solver.ResultStatus.FEASIBLE => PlanStatus.TimeLimit,
+            Solver.ResultStatus.FEASIBLE when budget.IsSpent || engine == Pieces => PlanStatus.TimeLimit,
             _ when budget.IsSpent => PlanStatus.TimeLimit,
             Solver.ResultStatus.INFEASIBLE => PlanStatus.Infeasible,
-            _ => throw new InvalidOperationException($"The solver ended with {status}."),
+            _ => null,
         };
     }
 

@@ -28,7 +28,7 @@ internal static class PieceSolver
             // The planes leave out nothing that is possible: what costs as little as the program with planes is the cheapest.
             if (held.IsOptimal && program.Cost(held.Values) <= program.Cost(found) + NativeProgram.PiecesGap) return held with { Status = status };
             var planes = ProgramSolver.Planes(program.Rows, found, round, MixedTolerance);
-            if (planes.Count == 0) return new(status, found, rows, [], []);
+            if (planes.Count == 0) return new(status, program with { Rows = rows }, found, [], []);
             if (status == PlanStatus.TimeLimit) break;
             rows.AddRange(planes);
         }

@@ -9,7 +9,8 @@ internal static class ProgramSolver
     /// <summary>A row is met to this, in its own scale.</summary>
     public const double Tolerance = 1e-9;
 
-    private const int MostRounds = 500;
+    /// <summary>Two or three rounds are usual. Where many materials share the scatter the planes creep, and a finer form takes over.</summary>
+    private const int MostRounds = 12;
 
     public static Solution Solve(LinearProgram program, Budget budget)
     {
@@ -28,8 +29,8 @@ internal static class ProgramSolver
             if (status != PlanStatus.Optimal) return Solution.Without(status);
             var values = native.Values();
             var planes = Planes(program.Rows, values, round);
-            if (planes.Count == 0) return new(PlanStatus.Optimal, values, rows, native.Duals(), native.ReducedCosts());
-            if (round == MostRounds) return Solution.Without(PlanStatus.TimeLimit);
+            if (planes.Count == 0) return new(PlanStatus.Optimal, program with { Rows = rows }, values, native.Duals(), native.ReducedCosts());
+            if (round == MostRounds) return SplitCones.Solve(program, values, budget);
             foreach (var plane in planes) native.Add(plane);
             rows.AddRange(planes);
         }

@@ -11,19 +11,18 @@ namespace MeltShop.Charging.Solving;
 /// </summary>
 internal sealed class Sensitivity : IDisposable
 {
-    private readonly LinearProgram program;
     private readonly Solution solution;
     private readonly ActiveSet active;
     private readonly Budget budget;
     private readonly bool dualsAreUnique;
     private readonly Lazy<TangentProgram> tangent;
 
-    public Sensitivity(LinearProgram program, Solution solution, Budget budget)
+    public Sensitivity(Solution solution, Budget budget)
     {
-        (this.program, this.solution, this.budget) = (program, solution, budget);
-        active = new ActiveSet(program.Columns, solution);
-        dualsAreUnique = active.Count == program.Columns.Count && program.Rows.All(r => r.Scatter is null);
-        tangent = new(() => new TangentProgram(program, solution, active));
+        (this.solution, this.budget) = (solution, budget);
+        active = new ActiveSet(solution);
+        dualsAreUnique = active.Count == solution.Solved.Columns.Count && solution.Solved.Rows.All(r => r.Scatter is null);
+        tangent = new(() => new TangentProgram(solution, active));
     }
 
     /// <summary>Change of the objective for +1 on some bounds together, per kilogram of liquid; null where raising them is impossible.</summary>
@@ -31,9 +30,9 @@ internal sealed class Sensitivity : IDisposable
     {
         if (!dualsAreUnique) return tangent.Value.Raising(bounds, budget);
         var rate = 0.0;
-        for (var i = 0; i < solution.Rows.Count; i++)
+        for (var i = 0; i < solution.Solved.Rows.Count; i++)
         {
-            if (solution.Rows[i].Bounds.Any(bounds.Contains)) rate += solution.Duals[i] * solution.Rows[i].ShiftPerPointKg;
+            if (solution.Solved.Rows[i].Bounds.Any(bounds.Contains)) rate += solution.Duals[i] * solution.Solved.Rows[i].ShiftPerPointKg;
         }
 
         return rate;

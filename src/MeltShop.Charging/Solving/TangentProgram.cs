@@ -11,19 +11,19 @@ internal sealed class TangentProgram : IDisposable
     private readonly Row[] cones;
     private readonly NativeProgram native;
 
-    public TangentProgram(LinearProgram program, Solution solution, ActiveSet active)
+    public TangentProgram(Solution solution, ActiveSet active)
     {
-        steps = [.. program.Columns.Select((c, j) => c with
+        steps = [.. solution.Solved.Columns.Select((c, j) => c with
         {
             Least = active.Columns[j].Least ? 0 : double.NegativeInfinity,
             Most = active.Columns[j].Most ? 0 : double.PositiveInfinity,
         })];
-        for (var i = 0; i < solution.Rows.Count; i++)
+        for (var i = 0; i < solution.Solved.Rows.Count; i++)
         {
-            if (active.Rows[i] is { Least: true } or { Most: true }) rows.Add(Step(solution.Rows[i], active.Rows[i].Least, active.Rows[i].Most));
+            if (active.Rows[i] is { Least: true } or { Most: true }) rows.Add(Step(solution.Solved.Rows[i], active.Rows[i].Least, active.Rows[i].Most));
         }
 
-        foreach (var row in program.Rows.Where(r => r.Scatter is not null && Math.Abs(r.Violation(solution.Values)) <= 1e-7))
+        foreach (var row in solution.Solved.Rows.Where(r => r.Scatter is not null && Math.Abs(r.Violation(solution.Values)) <= 1e-7))
         {
             if (row.ScatterAt(solution.Values) > 0) rows.Add(Step(row.Tangent(solution.Values, $"{row.Name}, here")));
         }

@@ -1,0 +1,110 @@
+using System.Diagnostics;
+using System.Globalization;
+using System.Text;
+using MeltShop.Charging.Problems;
+
+namespace MeltShop.Charging.Tests.Support;
+
+/// <summary>
+/// A second opinion: the same problem written as text in plain kilograms, from the words of the calculation contract and not from this
+/// program's formulation, and solved by GLPK as a program of its own (package glpk-utils).
+/// </summary>
+internal static class Glpk
+{
+    /// <summary>The least cost, or null where there is no charge.</summary>
+    public static async Task<double?> LeastCost(ChargeProblem problem, CancellationToken cancellation)
+    {
+        var folder = Directory.CreateTempSubdirectory("glpk");
+        try
+        {
+            var (model, answer) = (Path.Combine(folder.FullName, "yard.lp"), Path.Combine(folder.FullName, "answer"));
+            await File.WriteAllTextAsync(model, Model(problem), cancellation);
+            string[] arguments = ["--lp", model, "-w", answer, "--nopresol", "--mipgap", "1e-9", "--tmlim", "60"];
+            using var process = Process.Start(new ProcessStartInfo("glpsol", arguments) { RedirectStandardOutput = true })!;
+            var log = await process.StandardOutput.ReadToEndAsync(cancellation);
+            await process.WaitForExitAsync(cancellation);
+            Assert.True(process.ExitCode == 0, log);
+            return Read(await File.ReadAllLinesAsync(answer, cancellation), log);
+        }
+        finally
+        {
+            folder.Delete(recursive: true);
+        }
+    }
+
+    private static double? Read(string[] lines, string log)
+    {
+        var fields = lines.Single(l => l.StartsWith("s ", StringComparison.Ordinal)).Split(' ');
+        var cost = double.Parse(fields[^1], CultureInfo.InvariantCulture);
+        if (fields[1] == "mip" ? fields[4] == "o" : fields[4] == "f" && fields[5] == "f") return cost;
+        Assert.DoesNotContain("TIME LIMIT", log, StringComparison.OrdinalIgnoreCase);
+        Assert.Matches("NO (PRIMAL )?FEASIBLE|NO INTEGER FEASIBLE", log);
+        return null;
+    }
+
+    private static string Model(ChargeProblem problem)
+    {
+        var text = new StringBuilder("Minimize\n cost:");
+        Sum(text, problem.Materials.Select(m => m.PricePerTonne / 1000));
+        text.Append("\nSubject To\n");
+        double[] liquid = [.. problem.Materials.Select(Liquid)];
+        Row(text, liquid, ">=", problem.MeltKg - problem.Heel.Kg);
+        Row(text, liquid, "<=", problem.MeltKg + problem.MeltToleranceKg - problem.Heel.Kg);
+        foreach (var limit in problem.Limits)
+        {
+            if (limit.Min is { } min) Limit(text, problem, liquid, limit, ">=", min);
+            if (limit.Max is { } max) Limit(text, problem, liquid, limit, "<=", max);
+        }
+
+        for (var j = 0; j < liquid.Length; j++)
+        {
+            var material = problem.Materials[j];
+            Row(text, Share(liquid.Length, j, material.MinPercent), ">=", 0);
+            Row(text, Share(liquid.Length, j, material.MaxPercent), "<=", 0);
+            if (material.AvailableKg is { } stock) Row(text, One(liquid.Length, j), "<=", stock);
+            if (material.MaxKg is { } most) Row(text, One(liquid.Length, j), "<=", most);
+            if (material.MinKg > 0) Row(text, One(liquid.Length, j), ">=", material.MinKg);
+            if (material.PieceKg is { } piece) Row(text, [.. One(liquid.Length, j), .. Enumerable.Range(0, j).Select(_ => 0.0), -piece], "=", 0);
+        }
+
+        var whole = Enumerable.Range(0, liquid.Length).Where(j => problem.Materials[j].PieceKg is not null).Select(j => $" x{liquid.Length + j}");
+        return text.Append("General\n").AppendJoin('\n', whole).Append("\nEnd\n").ToString();
+    }
+
+    private static void Limit(StringBuilder text, ChargeProblem problem, double[] liquid, QuantityLimit limit, string sense, double bound)
+    {
+        var quantity = limit.Quantity;
+        var coefficients = problem.Materials.Select((m, j) =>
+            quantity.Terms.Sum(t => t.Value * m.Composition.MetallicYieldPercent / 100 * m.Composition.Analysis.OrZero(t.Key) * m.Composition.Recovery(t.Key) / 100)
+            + (quantity.Constant - bound) * liquid[j]);
+        var heel = problem.Heel.Kg * (quantity.Terms.Sum(t => t.Value * problem.Heel.Analysis.OrZero(t.Key)) + quantity.Constant - bound);
+        Row(text, [.. coefficients], sense, -heel);
+    }
+
+    private static double Liquid(ChargeMaterial material)
+    {
+        var (analysis, yield) = (material.Composition.Analysis, material.Composition.MetallicYieldPercent / 100);
+        return yield * (100 - analysis.Sum(p => p.Value) + analysis.Sum(p => p.Value * material.Composition.Recovery(p.Key) / 100)) / 100;
+    }
+
+    private static double[] One(int count, int at) => [.. Enumerable.Range(0, count).Select(j => j == at ? 1.0 : 0.0)];
+
+    private static double[] Share(int count, int at, double percent) => [.. One(count, at).Select(one => one - percent / 100)];
+
+    private static void Row(StringBuilder text, double[] coefficients, string sense, double right)
+    {
+        Sum(text, coefficients);
+        text.Append(CultureInfo.InvariantCulture, $" {sense} {right:R}\n");
+    }
+
+    private static void Sum(StringBuilder text, IEnumerable<double> coefficients)
+    {
+        var index = 0;
+        foreach (var coefficient in coefficients)
+        {
+            // GLPK refuses an empty row, so the first column is always written. Blanks around the signs: "a+b" is one name to it.
+            if (coefficient != 0 || index == 0) text.Append(CultureInfo.InvariantCulture, $" {(coefficient < 0 ? '-' : '+')} {Math.Abs(coefficient):R} x{index}");
+            index++;
+        }
+    }
+}

@@ -1,0 +1,20 @@
+using MeltShop.Charging.Plans;
+
+namespace MeltShop.Charging.Tests.Support;
+
+/// <summary>One generated yard, planned here and by GLPK.</summary>
+internal sealed record YardComparison(int Seed, ChargePlan Plan, double? Reference)
+{
+    public bool Agrees => Reference is { } cost
+        ? Plan.Status == PlanStatus.Optimal && Math.Abs(Plan.TotalCost - cost) <= 1e-6 * Math.Abs(cost)
+        : Plan.Status == PlanStatus.Infeasible;
+
+    public static async Task<YardComparison> Of(int seed, bool pieces, CancellationToken cancellation)
+    {
+        var problem = RandomYard.Charge(seed, pieces);
+        var plan = await Task.Run(() => ChargeOptimiser.Plan(problem, cancellation), cancellation);
+        return new(seed, plan, await Glpk.LeastCost(problem, cancellation));
+    }
+
+    public override string ToString() => FormattableString.Invariant($"seed {Seed}: {Plan.Status} {Plan.TotalCost:R}, GLPK {(Reference is null ? "infeasible" : $"{Reference:R}")}");
+}

@@ -1,0 +1,18 @@
+using MeltShop.Long;
+
+var runs = new (string Name, Func<Task<bool>> Run)[]
+{
+    ("plan", () => Task.FromResult(PlanBenchmark.Run())),
+    ("yards", YardsRun.Run),
+    ("memory", () => Task.FromResult(MemoryRun.Run())),
+};
+var (passed, failed) = (0, 0);
+foreach (var (name, run) in runs.Where(r => args.Length == 0 || args.Contains(r.Name)))
+{
+    Console.WriteLine($"== {name}");
+    if (await run()) passed++;
+    else failed++;
+}
+
+Console.WriteLine($"{passed} passed, {failed} failed");
+return failed == 0 && passed > 0 ? 0 : 1;

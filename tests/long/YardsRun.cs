@@ -1,0 +1,30 @@
+using MeltShop.Charging.Plans;
+using MeltShop.Charging.Tests.Support;
+
+namespace MeltShop.Long;
+
+/// <summary>Generated yards, seed by seed, against GLPK as a separate program: the same feasibility, cost to 1e-6.</summary>
+internal static class YardsRun
+{
+    public static async Task<bool> Run()
+    {
+        var continuous = await Compare(1, 300, pieces: false);
+        var pieces = await Compare(1, 40, pieces: true);
+        return continuous && pieces;
+    }
+
+    private static async Task<bool> Compare(int firstSeed, int count, bool pieces)
+    {
+        var (agree, infeasible) = (0, 0);
+        for (var seed = firstSeed; seed < firstSeed + count; seed++)
+        {
+            var yard = await YardComparison.Of(seed, pieces, CancellationToken.None);
+            infeasible += yard.Plan.Status == PlanStatus.Infeasible ? 1 : 0;
+            agree += yard.Agrees ? 1 : 0;
+            if (!yard.Agrees) Console.WriteLine(yard);
+        }
+
+        Console.WriteLine($"{(pieces ? "with pieces" : "continuous")}, seeds {firstSeed} to {firstSeed + count - 1}: {agree} of {count} agree, {infeasible} impossible");
+        return agree == count;
+    }
+}
