@@ -15,6 +15,19 @@ internal static class NearestValue
     /// <summary>The value reached, the scatter margin taken off (the bound that could be promised); null where none was found.</summary>
     public static double? Of(MeltFormulation formulation, LimitBound bound, IEnumerable<LimitBound> others, Budget budget)
     {
+        try
+        {
+            return Search(formulation, bound, others, budget);
+        }
+        catch (UndecidedException)
+        {
+            // That the bounds clash is known without it; how near one gets is then not said rather than guessed.
+            return null;
+        }
+    }
+
+    private static double? Search(MeltFormulation formulation, LimitBound bound, IEnumerable<LimitBound> others, Budget budget)
+    {
         var rest = formulation.Program(others);
         var value = bound.Asked;
         for (var round = 0; round < MostRounds; round++)

@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using MeltShop.Charging.Problems;
 
 namespace MeltShop.Charging.Formulation;
@@ -14,6 +15,11 @@ internal sealed record LimitBound(int LimitIndex, QuantityLimit Limit, bool IsMa
     public string Side => IsMax ? "max" : "min";
 
     public string RowName => $"limit {LimitIndex + 1}, {Limit.Quantity.Name} {Side}";
+
+    /// <summary>A bound is itself and no other: two limits may say the same.</summary>
+    public bool Equals(LimitBound? other) => ReferenceEquals(this, other);
+
+    public override int GetHashCode() => RuntimeHelpers.GetHashCode(this);
 
     public static IReadOnlyList<LimitBound> Of(IReadOnlyList<QuantityLimit> limits)
     {

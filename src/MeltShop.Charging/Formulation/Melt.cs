@@ -40,7 +40,7 @@ internal sealed class Melt
     /// <summary>Kilograms of one unit of a column: a piece, or the scale of the melt.</summary>
     public double UnitKg(MeltColumn column) => column.Material?.PieceKg ?? ScaleKg;
 
-    public double MostKg(MeltColumn column) => Math.Min(column.MostKg, MostOfMelt * ScaleKg);
+    public double MostKg(MeltColumn column) => column.Material?.MaxPercent == 0 ? 0 : Math.Min(column.MostKg, MostOfMelt * ScaleKg);
 
     public double LiquidKg(double[] kg)
     {

@@ -85,7 +85,9 @@ internal sealed class MeltFormulation
         {
             if (column.Material is not { } material) continue;
             if (material.MinPercent > 0) yield return Share("least share", column, material.MinPercent, 0, double.PositiveInfinity);
-            if (material.MaxPercent < 100) yield return Share("greatest share", column, material.MaxPercent, double.NegativeInfinity, 0);
+
+            // What cannot come in at all needs no row: a second reason would only blur what the first one is worth.
+            if (material.MaxPercent < 100 && Melt.MostKg(column) > 0) yield return Share("greatest share", column, material.MaxPercent, double.NegativeInfinity, 0);
         }
     }
 

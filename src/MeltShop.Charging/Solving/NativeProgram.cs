@@ -17,6 +17,9 @@ internal sealed class NativeProgram : IDisposable
     /// <summary>Gap within which a plan with pieces counts as the cheapest: costs are promised to six digits.</summary>
     public const double PiecesGap = 1e-7;
 
+    /// <summary>Branch and bound looks for nothing that is better by less than 1e-5: costs about 1 have to be made larger for it.</summary>
+    private const double PiecesCostScale = 1e5;
+
     /// <summary>
     /// Tolerances for six digits first. Where planes lie almost parallel the solver may call its own answer imprecise, a program with
     /// an optimum unbounded, or go round in circles (hence the most iterations, many times what is usual); then wider ones settle it (what comes out is held against the metal all the same).
@@ -27,6 +30,7 @@ internal sealed class NativeProgram : IDisposable
         "primal_feasibility_tolerance: 1e-10 dual_feasibility_tolerance: 1e-10 max_number_of_iterations: 5000",
         "primal_feasibility_tolerance: 1e-9 dual_feasibility_tolerance: 1e-8 max_number_of_iterations: 5000 use_dual_simplex: true",
         "",
+        "use_dual_simplex: true",
     ];
 
     private readonly Solver solver;
@@ -41,13 +45,14 @@ internal sealed class NativeProgram : IDisposable
         this.engine = engine;
         parameters.SetDoubleParam(MPSolverParameters.DoubleParam.RELATIVE_MIP_GAP, PiecesGap);
         variables = new Variable[columns.Count];
+        var costScale = engine == Pieces ? PiecesCostScale : 1;
         var objective = solver.Objective();
         objective.SetMinimization();
         for (var j = 0; j < variables.Length; j++)
         {
             var column = columns[j];
             variables[j] = solver.MakeVar(column.Least, column.Most, column.Whole, $"{j + 1} {column.Name}");
-            objective.SetCoefficient(variables[j], column.Cost);
+            objective.SetCoefficient(variables[j], column.Cost * costScale);
         }
 
         foreach (var row in rows) Add(row);
@@ -73,7 +78,7 @@ internal sealed class NativeProgram : IDisposable
 
     /// <summary>Solves, within the time left.</summary>
     /// <exception cref="OperationCanceledException">The caller wished to stop.</exception>
-    /// <exception cref="InvalidOperationException">The solver failed: a fault.</exception>
+    /// <exception cref="UndecidedException">The solver failed: a fault.</exception>
     public PlanStatus Solve(Budget budget)
     {
         foreach (var attempt in engine == Linear ? Attempts : [""])
@@ -82,7 +87,7 @@ internal sealed class NativeProgram : IDisposable
             if (Attempt(budget) is { } status) return status;
         }
 
-        throw new InvalidOperationException("The solver failed to decide the program.");
+        throw new UndecidedException();
     }
 
     private PlanStatus? Attempt(Budget budget)
