@@ -1,0 +1,138 @@
+using MeltShop.Charging.Plans;
+using MeltShop.Charging.Problems;
+using MeltShop.Charging.Tests.Support;
+using MeltShop.Metallurgy.Chain;
+using MeltShop.Metallurgy.Elements;
+using static MeltShop.Charging.Tests.Support.Case;
+
+namespace MeltShop.Charging.Tests.Contract;
+
+/// <summary>Corners of the charge calculation, each worked by hand.</summary>
+public class ChargeEdgeTests
+{
+    private static readonly ChargeMaterial Pig = Material("pig", 500, (Element.C, 4));
+    private static readonly ChargeMaterial Steel = Material("steel", 300);
+
+    [Fact]
+    public void Stock_BelowTheMelt_NamesTheMassThatCanBeReached()
+    {
+        var plan = Plan(new() { MeltKg = 1000, Materials = [Pig with { AvailableKg = 200 }, Steel with { AvailableKg = 300 }], Limits = [] });
+
+        Assert.Equal(PlanStatus.Infeasible, plan.Status);
+        var conflict = Assert.Single(plan.Conflicts);
+        Assert.Equal(("meltKg", null, 1000.0), (conflict.Quantity, conflict.Bound, conflict.Limit!.Value));
+        Assert.Equal(500, conflict.Nearest!.Value, 1e-6);
+    }
+
+    [Fact]
+    public void Shares_ThatCannotSum_LeaveNoMassAtAll()
+    {
+        var plan = Plan(new() { MeltKg = 1000, Materials = [Pig with { MaxPercent = 40 }, Steel with { MaxPercent = 40 }], Limits = [] });
+
+        Assert.Equal(new Conflict("meltKg", null, 1000, null), Assert.Single(plan.Conflicts));
+    }
+
+    [Fact]
+    public void CompulsoryMass_AboveTheMelt_NamesTheMassThatItMakes()
+    {
+        var plan = Plan(new() { MeltKg = 1000, Materials = [Pig with { MinKg = 1200 }, Steel], Limits = [] });
+
+        Assert.Equal(1200, Assert.Single(plan.Conflicts).Nearest!.Value, 1e-6);
+    }
+
+    [Fact]
+    public void MinimumShare_OfTheDearMaterial_IsKept()
+    {
+        var plan = Plan(new() { MeltKg = 1000, Heel = Metal.Of(500, Analysis.Of((Element.C, 3))), Materials = [Pig with { MinPercent = 20 }, Steel], Limits = [] });
+
+        Assert.Equal([("pig", 20.0), ("steel", 80.0)], plan.Lines.Select(l => (l.Code, Math.Round(l.Percent, 9))));
+        Assert.Equal(100 * 0.5 + 400 * 0.3, plan.TotalCost, 1e-9);
+        Assert.Equal(1000 * plan.TotalCost / 500, plan.CostPerTonne, 1e-9);
+    }
+
+    [Fact]
+    public void ExactLimit_ThatNothingCanRaise_HasNoMarginalCost()
+    {
+        var plan = Plan(new() { MeltKg = 1000, Materials = [Pig], Limits = [Limit(Element.C, 4, 4)] });
+
+        Assert.Equal(BindingBound.Both, plan.Limits[0].Binding);
+        Assert.Null(plan.Limits[0].MarginalCost);
+    }
+
+    [Fact]
+    public void TwoLimitsOnOneQuantity_OfWhichOneIsTighter_PriceTheTighterOne()
+    {
+        var plan = Plan(new() { MeltKg = 1000, Materials = [Pig, Steel], Limits = [Limit(Element.C, 1, null), Limit(Element.C, 2, 3)] });
+
+        // Half pig: a hundredth of a point is 2.5 kg of pig for steel, at 0.2 a kilogram.
+        Assert.Equal(BindingBound.None, plan.Limits[0].Binding);
+        Assert.Equal(0, plan.Limits[0].MarginalCost);
+        Assert.Equal(BindingBound.Min, plan.Limits[1].Binding);
+        Assert.Equal(0.5, plan.Limits[1].MarginalCost!.Value, 1e-9);
+    }
+
+    [Fact]
+    public void FreeLiquidMass_WithACheapMaterial_StaysAtTheLeast()
+    {
+        var plan = Plan(new() { MeltKg = 1000, MeltToleranceKg = 100, Materials = [Pig, Steel], Limits = [Limit(Element.C, 2, null)] });
+
+        Assert.Equal(1000, plan.LiquidKg, 1e-9);
+        Assert.Equal(0.5, plan.Limits[0].MarginalCost!.Value, 1e-9);
+    }
+
+    [Fact]
+    public void HeelWithoutAMeasuredElement_ThatALimitAsksFor_IsNamed()
+    {
+        var problem = new ChargeProblem
+        {
+            MeltKg = 1000,
+            Heel = Metal.Of(100, Analysis.Of((Element.C, 3))),
+            Materials = [Pig, Steel],
+            Limits = [Limit(Element.C, 2, null), Limit("Mn + Cr", null, 1, (Element.Mn, 1), (Element.Cr, 1))],
+        };
+
+        Assert.Equal([Element.Mn, Element.Cr], Plan(problem).AssumedZero);
+        Assert.Empty(Plan(problem with { Heel = Metal.None }).AssumedZero);
+    }
+
+    [Fact]
+    public void PriceBelowZero_OfWhatBringsNoMetal_StaysFinite()
+    {
+        var dross = Material("dross", -10, (Element.Parse("Zn"), 100)).Yielding(50, (Element.Parse("Zn"), 0));
+        var plan = Plan(new() { MeltKg = 1000, Materials = [Steel, dross], Limits = [] });
+
+        Assert.Equal(PlanStatus.Optimal, plan.Status);
+        Assert.True(double.IsFinite(plan.TotalCost));
+        Assert.Equal(1000, plan.LiquidKg, 1e-6);
+    }
+
+    [Fact]
+    public void HeelThatIsTheWholeMelt_InsideItsLimits_NeedsNothing()
+    {
+        var plan = Plan(new() { MeltKg = 1000, Heel = Metal.Of(1000, Analysis.Of((Element.C, 3))), Materials = [Pig, Steel], Limits = [Limit(Element.C, 2.9, 3.1)] });
+
+        Assert.Equal(PlanStatus.Optimal, plan.Status);
+        Assert.Empty(plan.Lines);
+        Assert.Equal(0, plan.CostPerTonne);
+    }
+
+    [Fact]
+    public void PieceMass_OfWhichNoMultipleFits_IsImpossible()
+    {
+        var plan = Plan(new() { MeltKg = 1000, Materials = [Steel with { PieceKg = 300 }], Limits = [] });
+
+        Assert.Equal(PlanStatus.Infeasible, plan.Status);
+        Assert.Equal(900, Assert.Single(plan.Conflicts).Nearest!.Value, 1e-6);
+    }
+
+    [Fact]
+    public void CancelledCall_BeforeItStarts_Stops()
+    {
+        using var source = new CancellationTokenSource();
+        source.Cancel();
+
+        Assert.Throws<OperationCanceledException>(() => ChargeOptimiser.Plan(new() { MeltKg = 1000, Materials = [Steel], Limits = [] }, source.Token));
+    }
+
+    private static ChargePlan Plan(ChargeProblem problem) => ChargeOptimiser.Plan(problem, TestContext.Current.CancellationToken);
+}
