@@ -28,9 +28,9 @@ internal static class MeltCheck
         }
 
         if (result.Metal.Kg <= 0) yield break;
-        foreach (var limit in melt.Limits)
+        for (var i = 0; i < melt.Limits.Count; i++)
         {
-            var (value, inward) = (result.Value(limit), limit.Margin + result.Scatter(limit));
+            var (limit, value, inward) = (melt.Limits[i], result.Values[i], melt.Limits[i].Margin + result.Scatters[i]);
             if (Outside(value, limit.Min + inward, limit.Max - inward, Tolerance)) yield return $"{limit.Quantity.Name} {value}";
         }
     }

@@ -24,6 +24,9 @@ internal sealed class MeltResult
 
         Metal = metal;
         Analysis = metal.Analysis;
+        WeighedKg = melt.Columns.Select((c, j) => c.Material is null ? 0 : kilograms[j]).Sum();
+        Values = [.. melt.Limits.Select(l => l.Quantity.Value(Analysis))];
+        Scatters = [.. melt.Limits.Select(ScatterOf)];
     }
 
     public Melt Melt { get; }
@@ -36,21 +39,17 @@ internal sealed class MeltResult
 
     public double TotalCost => Melt.Columns.Select((c, j) => c.CostPerKg * Kilograms[j]).Sum();
 
-    public double WeighedKg => Melt.Columns.Select((c, j) => c.Material is null ? 0 : Kilograms[j]).Sum();
+    public double WeighedKg { get; }
 
-    public double Value(QuantityLimit limit) => limit.Quantity.Value(Analysis);
+    /// <summary>Value of each limit's quantity.</summary>
+    public double[] Values { get; }
 
-    /// <summary>How far scatter pushes a bound inward: z standard deviations of the quantity.</summary>
-    public double Scatter(QuantityLimit limit)
+    /// <summary>How far scatter pushes each limit's bounds inward: z standard deviations of the quantity.</summary>
+    public double[] Scatters { get; }
+
+    public BindingBound Binding(int limitIndex)
     {
-        if (Melt.Deviations == 0 || Metal.Kg <= 0) return 0;
-        var variance = Melt.Columns.Select((c, j) => Math.Pow(c.Scatter(limit.Quantity.Terms) * Kilograms[j], 2)).Sum();
-        return Melt.Deviations * Math.Sqrt(variance) / Metal.Kg;
-    }
-
-    public BindingBound Binding(QuantityLimit limit)
-    {
-        var (value, scatter) = (Value(limit), Scatter(limit));
+        var (limit, value, scatter) = (Melt.Limits[limitIndex], Values[limitIndex], Scatters[limitIndex]);
         var min = limit.Min + limit.Margin + scatter >= value - BindingTolerance;
         var max = limit.Max - limit.Margin - scatter <= value + BindingTolerance;
         return (min, max) switch
@@ -60,5 +59,12 @@ internal sealed class MeltResult
             (_, true) => BindingBound.Max,
             _ => BindingBound.None,
         };
+    }
+
+    private double ScatterOf(QuantityLimit limit)
+    {
+        if (Melt.Deviations == 0 || Metal.Kg <= 0) return 0;
+        var variance = Melt.Columns.Select((c, j) => Math.Pow(c.Scatter(limit.Quantity.Terms) * Kilograms[j], 2)).Sum();
+        return Melt.Deviations * Math.Sqrt(variance) / Metal.Kg;
     }
 }

@@ -16,8 +16,8 @@ internal static class PlanWriter
         AssumedZero = AssumedZero(result),
         Limits = [.. result.Melt.Limits.Select((limit, i) =>
         {
-            var binding = result.Binding(limit);
-            return new LimitOutcome(limit.Quantity.Name, result.Value(limit), limit.Min, limit.Max, binding, prices.MarginalCost(i, binding));
+            var binding = result.Binding(i);
+            return new LimitOutcome(limit.Quantity.Name, result.Values[i], limit.Min, limit.Max, binding, prices.MarginalCost(i, binding));
         })],
         Materials = [.. result.Melt.Columns.Select((column, j) => (column, j)).Where(c => c.column.Material is not null)
             .Select(c => new MaterialOutcome(c.column.Name, result.Kilograms[c.j], prices.PriceToEnterPerTonne(c.j)))],

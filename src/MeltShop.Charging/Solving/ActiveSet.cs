@@ -10,7 +10,7 @@ internal sealed class ActiveSet
     public ActiveSet(Solution solution)
     {
         Columns = [.. solution.Solved.Columns.Select((c, j) => (At(solution.Values[j], c.Least), At(solution.Values[j], c.Most)))];
-        Rows = [.. solution.Solved.Rows.Select(r => (r, r.Activity(solution.Values))).Select(p => (At(p.Item2, p.r.Least), At(p.Item2, p.r.Most)))];
+        Rows = [.. solution.Solved.Rows.Select(r => AtEnds(r, r.Activity(solution.Values)))];
     }
 
     /// <summary>Whether each column sits on its lower and on its upper bound.</summary>
@@ -20,6 +20,8 @@ internal sealed class ActiveSet
     public IReadOnlyList<(bool Least, bool Most)> Rows { get; }
 
     public int Count => Columns.Count(c => c.Least || c.Most) + Rows.Count(r => r.Least || r.Most);
+
+    private static (bool Least, bool Most) AtEnds(Row row, double activity) => (At(activity, row.Least), At(activity, row.Most));
 
     private static bool At(double value, double bound) =>
         double.IsFinite(bound) && Math.Abs(value - bound) <= Tolerance * Math.Max(1, Math.Abs(bound));
