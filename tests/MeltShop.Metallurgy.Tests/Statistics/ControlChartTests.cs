@@ -40,8 +40,9 @@ public class ControlChartTests
 
         Assert.Equal(11.25, limits.Centre, 12);
         Assert.Equal(1.1820, limits.StandardDeviation, 3);
-        Assert.Equal(limits.Centre + 3 * limits.StandardDeviation, limits.Action.Upper);
-        Assert.Equal(limits.Centre - 2 * limits.StandardDeviation, limits.Warning.Lower);
+        Assert.Equal((8, 12), new ControlLimits(10, 1).Warning);
+        Assert.Equal((7, 13), new ControlLimits(10, 1).Action);
+        Assert.Equal(2 / 1.12838, ControlLimits.FromIndividuals([10, 12])!.StandardDeviation, 9);
         Assert.Null(ControlLimits.FromIndividuals([10]));
         Assert.Null(ControlLimits.FromIndividuals([10, 10, 10]));
     }
