@@ -28,7 +28,38 @@ internal sealed class Sensitivity : IDisposable
     /// <summary>Change of the objective for +1 on some bounds together, per kilogram of liquid; null where raising them is impossible.</summary>
     public double? Raising(IReadOnlyCollection<LimitBound> bounds)
     {
-        if (!dualsAreUnique) return tangent.Value.Raising(bounds, budget);
+        return dualsAreUnique ? RateOfDuals(bounds) : OrOneOfTheDuals(() => tangent.Value.Raising(bounds, budget), () => RateOfDuals(bounds));
+    }
+
+    /// <summary>Change of the objective for the first of a column that is left out; null where it cannot come in.</summary>
+    public double? Forcing(int column)
+    {
+        // What is in the plan already, compulsory or at its stock as it may be, costs nothing to force in.
+        if (solution.Values[column] > 0 && active.Columns[column] is { Least: false } || solution.Solved.Columns[column].Least > 0) return 0;
+        if (active.Columns[column].Most) return null;
+        return dualsAreUnique ? solution.ReducedCosts[column] : OrOneOfTheDuals(() => tangent.Value.Forcing(column, budget), () => solution.ReducedCosts[column]);
+    }
+
+    public void Dispose()
+    {
+        if (tangent.IsValueCreated) tangent.Value.Dispose();
+    }
+
+    /// <summary>Where the solver cannot decide the tangent program the plan still stands; the price is then one of several that are right.</summary>
+    private static double? OrOneOfTheDuals(Func<double?> exact, Func<double> dual)
+    {
+        try
+        {
+            return exact();
+        }
+        catch (UndecidedException)
+        {
+            return dual();
+        }
+    }
+
+    private double RateOfDuals(IReadOnlyCollection<LimitBound> bounds)
+    {
         var rate = 0.0;
         for (var i = 0; i < solution.Solved.Rows.Count; i++)
         {
@@ -36,18 +67,5 @@ internal sealed class Sensitivity : IDisposable
         }
 
         return rate;
-    }
-
-    /// <summary>Change of the objective for the first of a column that is left out; null where it cannot come in.</summary>
-    public double? Forcing(int column)
-    {
-        if (active.Columns[column].Most) return null;
-        if (!active.Columns[column].Least) return 0;
-        return dualsAreUnique ? solution.ReducedCosts[column] : tangent.Value.Forcing(column, budget);
-    }
-
-    public void Dispose()
-    {
-        if (tangent.IsValueCreated) tangent.Value.Dispose();
     }
 }

@@ -39,18 +39,28 @@ internal sealed class TangentProgram : IDisposable
         var moved = Enumerable.Range(0, rows.Count).Where(i => rows[i].Bounds.Any(bounds.Contains)).ToList();
         var shifts = rows.Select((r, i) => moved.Contains(i) ? r.ShiftPerPointKg : 0).ToList();
         for (var i = 0; i < shifts.Count; i++) Shift(i, shifts[i]);
-        var rate = Cheapest(shifts, budget);
-        foreach (var i in moved) Shift(i, 0);
-        return rate;
+        try
+        {
+            return Cheapest(shifts, budget);
+        }
+        finally
+        {
+            for (var i = 0; i < rows.Count; i++) Shift(i, 0);
+        }
     }
 
     /// <inheritdoc cref="Sensitivity.Forcing"/>
     public double? Forcing(int column, Budget budget)
     {
         native.BoundColumn(column, 1, double.PositiveInfinity);
-        var rate = Cheapest([.. rows.Select(_ => 0.0)], budget);
-        native.BoundColumn(column, steps[column].Least, steps[column].Most);
-        return rate;
+        try
+        {
+            return Cheapest([.. rows.Select(_ => 0.0)], budget);
+        }
+        finally
+        {
+            native.BoundColumn(column, steps[column].Least, steps[column].Most);
+        }
     }
 
     public void Dispose() => native.Dispose();

@@ -126,6 +126,19 @@ public class ChargeEdgeTests
     }
 
     [Fact]
+    public void Material_ThatIsInThePlan_HasItsOwnPriceToEnter()
+    {
+        var plan = Plan(new()
+        {
+            MeltKg = 1000,
+            Materials = [Pig with { MinKg = 100 }, Steel with { AvailableKg = 300 }, Material("scrap", 310), Pig with { Code = "dear", PricePerTonne = 600 }, Steel with { Code = "none", AvailableKg = 0 }],
+            Limits = [],
+        });
+
+        Assert.Equal([500.0, 300.0, 310.0, 310.0, null], plan.Materials.Select(m => m.PriceToEnterPerTonne is { } price ? Math.Round(price, 9) : (double?)null));
+    }
+
+    [Fact]
     public void CancelledCall_BeforeItStarts_Stops()
     {
         using var source = new CancellationTokenSource();
