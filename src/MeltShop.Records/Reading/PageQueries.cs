@@ -21,5 +21,6 @@ internal static class PageQueries
         services.AddSingleton<HeatPage>();
         services.AddSingleton<LadlePage>();
         services.AddSingleton<HistoryPage>();
+        services.AddSingleton<HistoryChoices>();
     }
 }

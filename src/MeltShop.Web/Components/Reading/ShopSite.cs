@@ -33,5 +33,12 @@ public sealed class ShopSite(IDbContextFactory<RecordsContext> contexts)
     /// <summary>The day.</summary>
     public string Day(DateTimeOffset instant) => Local(instant).ToString("d MMM yyyy", CultureInfo.CurrentCulture);
 
+    /// <summary>The instant at which a day of the site's calendar begins.</summary>
+    public DateTimeOffset Start(DateOnly day)
+    {
+        var midnight = day.ToDateTime(TimeOnly.MinValue);
+        return new DateTimeOffset(midnight, (zone ?? TimeZoneInfo.Utc).GetUtcOffset(midnight)).ToUniversalTime();
+    }
+
     private DateTimeOffset Local(DateTimeOffset instant) => TimeZoneInfo.ConvertTime(instant, zone ?? TimeZoneInfo.Utc);
 }

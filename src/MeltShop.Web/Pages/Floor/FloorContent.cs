@@ -1,0 +1,7 @@
+using MeltShop.Records.Reading.Floor;
+using MeltShop.Records.Reading.Grades;
+
+namespace MeltShop.Web.Pages.Floor;
+
+/// <summary>What runs, and the grades whose windows its samples are held against.</summary>
+public sealed record FloorContent(FloorView Floor, IReadOnlyDictionary<string, GradeView> Grades);

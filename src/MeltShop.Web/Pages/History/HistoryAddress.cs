@@ -1,0 +1,26 @@
+using System.Globalization;
+using MeltShop.Records.Reading.History;
+
+namespace MeltShop.Web.Pages.History;
+
+/// <summary>Place and days of the history as they stand in an address.</summary>
+internal static class HistoryAddress
+{
+    /// <summary>The last row of the page before: microseconds since 1970 and id.</summary>
+    public static string Write(HistoryPlace place) => string.Create(
+        CultureInfo.InvariantCulture, $"{(place.StartedAt - DateTimeOffset.UnixEpoch).Ticks / TimeSpan.TicksPerMicrosecond}-{place.Id}");
+
+    /// <summary>Null where it is not a place: an address that somebody mangled shows the newest page.</summary>
+    public static HistoryPlace? ReadPlace(string? text)
+    {
+        var parts = (text ?? "").Split('-');
+        return parts.Length == 2
+            && long.TryParse(parts[0], NumberStyles.None, CultureInfo.InvariantCulture, out var microseconds) && microseconds < 253_402_300_800_000_000
+            && long.TryParse(parts[1], NumberStyles.None, CultureInfo.InvariantCulture, out var id)
+            ? new HistoryPlace(DateTimeOffset.UnixEpoch.AddTicks(microseconds * TimeSpan.TicksPerMicrosecond), id) : null;
+    }
+
+    /// <summary>A day as the browser's date field writes it, <c>2026-03-31</c>.</summary>
+    public static DateOnly? ReadDay(string? text) =>
+        DateOnly.TryParseExact(text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var day) ? day : null;
+}

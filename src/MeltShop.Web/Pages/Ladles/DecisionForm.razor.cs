@@ -1,0 +1,51 @@
+using MeltShop.Operations;
+using MeltShop.Operations.Laboratory;
+using MeltShop.Operations.Ladles;
+using MeltShop.Records.Ladles;
+using MeltShop.Records.Reading.Ladles;
+using MeltShop.Web.Components.Fields;
+using Microsoft.AspNetCore.Components;
+
+namespace MeltShop.Web.Pages.Ladles;
+
+/// <summary>Release, hold or scrap. A release shows once more what was seen and is never made from a prediction.</summary>
+public sealed partial class DecisionForm
+{
+    private readonly EntryForm form = new();
+    private readonly TextEntry reason;
+    private bool isAsking;
+
+    public DecisionForm() => reason = form.Words("reason");
+
+    [Parameter, EditorRequired]
+    public LadleContent View { get; set; } = null!;
+
+    [Parameter, EditorRequired]
+    public Acting Acting { get; set; } = null!;
+
+    [Inject]
+    private DecideCastings Operation { get; set; } = null!;
+
+    [Inject]
+    private HandingIn HandingIn { get; set; } = null!;
+
+    private TreatedLadleView Treated => View.Ladle.Treated!;
+
+    private string Seen
+    {
+        get
+        {
+            var outside = View.Verdicts.Where(v => v.Standing != WindowStanding.Inside).Select(v => v.Quantity).ToList();
+            return outside.Count == 0 ? Text["SeenIn"] : Text["SeenOut", string.Join(", ", outside)];
+        }
+    }
+
+    private async Task Decide(CastingVerdict verdict)
+    {
+        if (form.IsAccepted) form.Open();
+        var outcome = await HandingIn.Send(form, made => Operation.Run(made.By, new(
+            made.Key, made.ObservedAt, Treated.Id, Treated.Version, verdict, View.LastMetal?.Id, reason.Value)));
+        isAsking = false;
+        if (outcome?.Succeeded == true) reason.Showing(null);
+    }
+}

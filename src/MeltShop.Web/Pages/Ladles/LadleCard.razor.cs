@@ -1,0 +1,13 @@
+using MeltShop.Records.Reading.Ladles;
+using Microsoft.AspNetCore.Components;
+
+namespace MeltShop.Web.Pages.Ladles;
+
+/// <summary>The pocket card as it was made, and the mass really tapped beside it.</summary>
+public sealed partial class LadleCard
+{
+    [Parameter, EditorRequired]
+    public TreatedLadleView Treated { get; set; } = null!;
+
+    private double Over => Treated is { Card: { } card, Tap: { } tap } ? tap.Kg - card.StopWeightKg : 0;
+}

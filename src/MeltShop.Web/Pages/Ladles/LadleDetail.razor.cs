@@ -1,0 +1,39 @@
+using MeltShop.Metallurgy.Treatment;
+using MeltShop.Operations.Ladles;
+using MeltShop.Operations.Storing;
+using MeltShop.Records.Laboratory;
+using MeltShop.Records.Reading.Ladles;
+using MeltShop.Records.Writing;
+using Microsoft.AspNetCore.Components;
+
+namespace MeltShop.Web.Pages.Ladles;
+
+/// <summary>One filling of a ladle from its pocket card to the decision about its castings; the next thing to do stands first.</summary>
+public sealed partial class LadleDetail
+{
+    [Parameter]
+    public long Id { get; set; }
+
+    [Inject]
+    private LadlePage Page { get; set; } = null!;
+
+    [Inject]
+    private LadleForecast Forecast { get; set; } = null!;
+
+    private TreatedLadleView Treated => View!.Ladle.Treated!;
+
+    protected override async Task<LadleContent?> Read(CancellationToken ct)
+    {
+        if (await Page.Load(Id, ct) is not { Treated: { } treated } ladle) return null;
+        var last = ladle.Samples.Where(s => s.Kind == SampleKind.LastMetal && !s.Origin.IsCorrected && s.Means.Count > 0)
+            .MaxBy(s => (s.Origin.ObservedAt, s.Id));
+        var verdicts = last is null ? [] : await Forecast.LastMetal(Id, last.Id, ct);
+        return new(ladle, Iron(treated), last, verdicts);
+    }
+
+    protected override bool Concerns(ChangeNotice change) =>
+        change.Kind == ChangeKind.TreatedLadle ? change.Id == Id : change.Kind is ChangeKind.Sample or ChangeKind.Grade;
+
+    private static TreatedIron? Iron(TreatedLadleView treated) => treated is { Card: { Problem: { } problem, AlloyKg: { } alloyKg }, Tap: { } tap }
+        ? PocketQuestion.AfterTap(StoredJson.Value<TreatmentProblem>(problem), alloyKg, tap.Kg, tap.TemperatureC) : null;
+}

@@ -1,0 +1,85 @@
+using System.Globalization;
+using MeltShop.Metallurgy.Elements;
+using MeltShop.Operations.Ladles;
+using MeltShop.Records.Reading.Ladles;
+using MeltShop.Records.Reading.Yard;
+using MeltShop.Web.Components.Fields;
+
+namespace MeltShop.Web.Pages.Ladles;
+
+/// <summary>What was typed for the next ladle; what the grade, the bath and the last reading say stands there from the start.</summary>
+public sealed class PocketDraft
+{
+    private bool isFilled;
+
+    public PocketDraft()
+    {
+        Ladle = Form.Choice("ladleId", isRequired: true);
+        PlannedKg = Form.Quantity("plannedKg", 0, 100_000, isRequired: true);
+        TemperatureC = Form.Quantity("temperatureC", 1100, 1700, isRequired: true);
+        BaseSulphur = Form.Quantity("baseSulphurPercent", 0, 1);
+        TargetMg = Form.Quantity("targetMgPercent", 0, 0.2);
+        MgFloor = Form.Quantity("mgFloorPercent", 0, 0.2);
+        Minutes = Form.Quantity("minutesToLastMould", 0, 120);
+        Alloy = Form.Choice("alloyMaterialId");
+        Inoculant = Form.Choice("inoculantMaterialId", isRequired: true);
+        InoculantRate = Form.Quantity("inoculantRatePercent", 0, 5, isRequired: true);
+    }
+
+    /// <summary>What has to be looked at before the pocket is loaded; texts under <c>Check.</c></summary>
+    public static IReadOnlyList<string> Checks { get; } = ["Pocket", "Ladle", "Alloy", "Hoist"];
+
+    public EntryForm Form { get; } = new();
+    public TextEntry Ladle { get; }
+    public QuantityEntry PlannedKg { get; }
+    public QuantityEntry TemperatureC { get; }
+    public QuantityEntry BaseSulphur { get; }
+    public QuantityEntry TargetMg { get; }
+    public QuantityEntry MgFloor { get; }
+    public QuantityEntry Minutes { get; }
+    public TextEntry Alloy { get; }
+    public TextEntry Inoculant { get; }
+    public QuantityEntry InoculantRate { get; }
+    public HashSet<string> Done { get; } = [];
+
+    public bool IsChecked => Done.Count == Checks.Count;
+    public long? LadleId => Id(Ladle);
+    public long? AlloyId => Id(Alloy);
+
+    /// <summary>Null until the card can be worked out.</summary>
+    public PocketChoice? Choice => PlannedKg.Value is { } kg && TemperatureC.Value is { } temperature && InoculantRate.Value is { } rate
+        ? new(kg, temperature, BaseSulphur.Value, TargetMg.Value, MgFloor.Value, Minutes.Value, rate) : null;
+
+    public void Toggle(string check)
+    {
+        if (!Done.Remove(check)) Done.Add(check);
+    }
+
+    /// <summary>Once: what a person typed is not written over by a later reading of the page.</summary>
+    public void Fill(LadleView view)
+    {
+        if (isFilled || view.Ladles.Count == 0 || view.LastBath is null) return;
+        isFilled = true;
+        var recipe = view.Grade.Recipe;
+        Ladle.Showing(Text(view.Ladles[0].Id));
+        TemperatureC.Showing(view.Temperatures.LastOrDefault(t => !t.Origin.IsCorrected)?.TemperatureC);
+        BaseSulphur.Showing(view.LastBath.Mean(Element.S));
+        TargetMg.Showing(recipe?.TargetMgPercent);
+        MgFloor.Showing(recipe?.MgFloorPercent);
+        Minutes.Showing(recipe?.MinutesToLastMould);
+        Alloy.Showing(Of(view.Alloys, recipe?.TreatmentAlloyCode));
+        Inoculant.Showing(Of(view.Inoculants, recipe?.InoculantCode));
+        InoculantRate.Showing(recipe?.InoculantRatePercent);
+    }
+
+    public PreparePocket.Command Command(Guid key, DateTimeOffset observedAt, long heatId) => new(
+        key, observedAt, heatId, LadleId!.Value, PlannedKg.Needed, TemperatureC.Needed, BaseSulphur.Value, TargetMg.Value, MgFloor.Value, Minutes.Value,
+        AlloyId, Id(Inoculant)!.Value, InoculantRate.Needed);
+
+    public static string Text(long id) => id.ToString(CultureInfo.InvariantCulture);
+
+    private static long? Id(TextEntry entry) => entry.Value is { } text ? long.Parse(text, CultureInfo.InvariantCulture) : null;
+
+    private static string? Of(IEnumerable<MaterialView> materials, string? code) =>
+        materials.FirstOrDefault(m => m.Code == code) is { } found ? Text(found.Id) : null;
+}

@@ -1,0 +1,29 @@
+using MeltShop.Records.Grades;
+using MeltShop.Records.Reading.Ladles;
+using MeltShop.Records.Reading.Yard;
+using MeltShop.Records.Yard;
+using MeltShop.Web.Components.Fields;
+using Microsoft.AspNetCore.Components;
+
+namespace MeltShop.Web.Pages.Ladles;
+
+/// <summary>The fields of a pocket card; grey iron has none of the magnesium.</summary>
+public sealed partial class PocketFields
+{
+    [Parameter, EditorRequired]
+    public PocketDraft Draft { get; set; } = null!;
+
+    [Parameter, EditorRequired]
+    public LadleView View { get; set; } = null!;
+
+    [Parameter]
+    public EventCallback Changed { get; set; }
+
+    private bool IsDuctile => View.Grade.Family == IronFamily.Ductile;
+
+    private IEnumerable<Choice> Ladles =>
+        View.Ladles.Select(l => new Choice(PocketDraft.Text(l.Id), $"{l.Name}, {NumberText.Show(l.FillLimitKg, 0)} kg"));
+
+    private static IEnumerable<Choice> Of(IEnumerable<MaterialView> materials) =>
+        materials.Where(m => m.Kind != MaterialKind.Cover).Select(m => new Choice(PocketDraft.Text(m.Id), m.Name));
+}
