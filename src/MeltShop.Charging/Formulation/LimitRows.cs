@@ -41,9 +41,30 @@ internal static class LimitRows
         if (held is not null) yield return held;
     }
 
-    private static bool Same(Row min, Row max) =>
+    /// <summary>
+    /// Two bounds that leave one value leave no room for scatter: what scatters in it cannot come in at all. Said outright, since two
+    /// cones that touch in a point are more than a solver's tolerances can tell from none.
+    /// </summary>
+    /// <returns>The rows, those pairs without scatter, and the columns that are barred.</returns>
+    public static (IReadOnlyList<Row> Rows, HashSet<int> Barred) WithoutRoom(IReadOnlyList<Row> rows)
+    {
+        var barred = new HashSet<int>();
+        var kept = rows.ToArray();
+        for (var i = 1; i < kept.Length; i++)
+        {
+            if (kept[i].Scatter is not { } scatter || !LeaveOneValue(kept[i - 1], kept[i])) continue;
+            barred.UnionWith(Enumerable.Range(0, scatter.Length).Where(j => scatter[j] > 0));
+            (kept[i - 1], kept[i]) = (kept[i - 1] with { Scatter = null }, kept[i] with { Scatter = null });
+        }
+
+        return (kept, barred);
+    }
+
+    private static bool Same(Row min, Row max) => LeaveOneValue(min, max) && min.Scatter is null && max.Scatter is null;
+
+    private static bool LeaveOneValue(Row min, Row max) =>
         min.Bounds[0] is { IsMax: false } lower && max.Bounds[0] is { IsMax: true } upper
-        && lower.LimitIndex == upper.LimitIndex && lower.Kept == upper.Kept && min.Scatter is null && max.Scatter is null;
+        && lower.LimitIndex == upper.LimitIndex && lower.Kept == upper.Kept;
 
     private static Row RowOf(LimitBound bound, QuantityMass mass, Melt melt, double[] unitKg)
     {

@@ -52,8 +52,11 @@ internal sealed class MeltFormulation
     }
 
     /// <summary>The program with all rows of mass and share and the rows of some bounds.</summary>
-    public LinearProgram Program(IEnumerable<LimitBound> bounds) =>
-        new(Columns, [.. MassRows, .. ShareRows, .. LimitRows.Merge(bounds.Select(RowOf))]);
+    public LinearProgram Program(IEnumerable<LimitBound> bounds)
+    {
+        var (rows, barred) = LimitRows.WithoutRoom([.. bounds.Select(RowOf)]);
+        return new([.. Columns.Select((c, j) => barred.Contains(j) ? c with { Most = Math.Min(c.Most, 0) } : c)], [.. MassRows, .. ShareRows, .. LimitRows.Merge(rows)]);
+    }
 
     /// <summary>Kilograms of each column; what lies within rounding of a bound lies on it.</summary>
     public double[] Kilograms(double[] values) => [.. Columns.Select((c, j) => Snap(values[j], c) * unitKg[j])];

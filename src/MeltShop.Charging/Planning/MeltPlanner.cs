@@ -33,7 +33,8 @@ internal static class MeltPlanner
         var solution = ProgramSolver.Solve(program, budget);
         if (solution.Status == PlanStatus.Infeasible)
         {
-            return (new ChargePlan { Status = PlanStatus.Infeasible, Conflicts = ConflictFinder.Find(formulation, budget) }, []);
+            var conflicts = ConflictFinder.Find(formulation, budget);
+            return (new ChargePlan { Status = PlanStatus.Infeasible, AssumedZero = PlanWriter.AssumedZero(formulation.Melt), Conflicts = conflicts }, []);
         }
 
         if (solution.Values.Length == 0) return (new ChargePlan { Status = solution.Status }, []);

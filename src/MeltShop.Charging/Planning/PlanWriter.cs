@@ -1,3 +1,4 @@
+using MeltShop.Charging.Formulation;
 using MeltShop.Charging.Plans;
 using MeltShop.Metallurgy.Elements;
 
@@ -13,7 +14,7 @@ internal static class PlanWriter
         LiquidKg = result.Metal.Kg,
         Lines = [.. Lines(result)],
         Analysis = result.Analysis,
-        AssumedZero = AssumedZero(result),
+        AssumedZero = AssumedZero(result.Melt),
         Limits = [.. result.Melt.Limits.Select((limit, i) =>
         {
             var binding = result.Binding(i);
@@ -34,9 +35,9 @@ internal static class PlanWriter
     }
 
     /// <summary>An empty furnace holds nothing that could have been measured.</summary>
-    private static List<Element> AssumedZero(MeltResult result)
+    public static IReadOnlyList<Element> AssumedZero(Melt melt)
     {
-        var start = result.Melt.Start;
-        return start.Kg > 0 ? [.. result.Melt.Limits.SelectMany(l => l.Quantity.AssumedZero(start.Analysis)).Distinct().Order()] : [];
+        var start = melt.Start;
+        return start.Kg > 0 ? [.. melt.Limits.SelectMany(l => l.Quantity.AssumedZero(start.Analysis)).Distinct().Order()] : [];
     }
 }

@@ -2,7 +2,7 @@ using MeltShop.Metallurgy.Elements;
 
 namespace MeltShop.Charging.Plans;
 
-/// <summary>The answer to a <see cref="Problems.ChargeProblem"/>. Figures of an infeasible plan are zero and its lists empty, but for the conflicts.</summary>
+/// <summary>The answer to a <see cref="Problems.ChargeProblem"/>. Figures of an infeasible plan are zero and its lists empty, but for the conflicts and what was assumed.</summary>
 public sealed record ChargePlan
 {
     /// <summary>How it ended.</summary>

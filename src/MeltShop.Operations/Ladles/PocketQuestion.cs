@@ -46,6 +46,9 @@ public static class PocketQuestion
     public static TreatedIron AfterTap(TreatmentProblem problem, double alloyKg, double tappedKg, double? temperatureC) =>
         MagnesiumTreatment.After(problem with { TemperatureC = temperatureC ?? problem.TemperatureC }, alloyKg, tappedKg);
 
+    /// <summary>Inoculant for the mass really tapped, kg: the rate of the card stays.</summary>
+    public static double InoculantKg(double cardInoculantKg, double plannedKg, double tappedKg) => cardInoculantKg * tappedKg / plannedKg;
+
     internal static void Check(this FieldCheck fields, PocketChoice choice)
     {
         fields.Mass("plannedKg", choice.PlannedKg);
@@ -60,9 +63,12 @@ public static class PocketQuestion
     private static PocketAnswer Grey(PocketFacts facts, PocketChoice choice, FieldCheck fields)
     {
         if (choice.TargetMgPercent is not null) fields.Add("targetMgPercent", "magnesium.inGreyIron");
-        if (choice.PlannedKg > facts.Ladle.FillLimitKg) fields.Add("plannedKg", "ladle.overfilled", facts.Ladle.FillLimitKg);
+        if (choice.PlannedKg > facts.Ladle.FillLimitKg) fields.Add("plannedKg", "ladle.overfilled", Whole(facts.Ladle.FillLimitKg));
         return new(null, null, Inoculation.InoculantKg(choice.PlannedKg, choice.InoculantRatePercent), facts.Ladle.FillLimitKg, null);
     }
+
+    /// <summary>A limit as it is told: whole kilograms downwards, so that what is told always fits.</summary>
+    private static double Whole(double kg) => Math.Floor(kg);
 
     private static PocketAnswer? Ductile(PocketFacts facts, PocketChoice choice, FieldCheck fields)
     {
@@ -79,7 +85,7 @@ public static class PocketQuestion
         var ladle = facts.Ladle;
         var fill = ladle.FillLimitKg - treatment.AlloyKg;
         if (treatment.AlloyKg > ladle.PocketKg) fields.Add("plannedKg", "pocket.full", treatment.AlloyKg, ladle.PocketKg);
-        if (choice.PlannedKg > fill) fields.Add("plannedKg", "ladle.overfilled", fill);
+        if (choice.PlannedKg > fill) fields.Add("plannedKg", "ladle.overfilled", Whole(fill));
         var stop = Math.Min(fill, MagnesiumTreatment.LargestIronKg(problem, treatment.AlloyKg, floorPercent));
         return new(problem, treatment, Inoculation.InoculantKg(choice.PlannedKg, choice.InoculantRatePercent), stop, floorPercent);
     }

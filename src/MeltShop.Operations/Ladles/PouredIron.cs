@@ -40,7 +40,7 @@ public static class PouredIron
             StoredJson.Value<TreatmentProblem>(card.Problem), card.AlloyKg!.Value, tap.Kg, tap.TemperatureC);
         var lost = (treatedIron.MgPercent - treatedIron.MgPercentAt(minutes)) / 100 * treatedIron.AtStart.Kg;
         return Inoculation.After(
-            treatedIron.AtStart.Without(Element.Mg, lost), inoculant!, Inoculation.InoculantKg(tap.Kg, 100 * card.InoculantKg / card.PlannedKg));
+            treatedIron.AtStart.Without(Element.Mg, lost), inoculant!, PocketQuestion.InoculantKg(card.InoculantKg, card.PlannedKg, tap.Kg));
     }
 
     /// <summary>How a last-metal sample of a treated ladle stands to the poured windows of the heat's grade.</summary>

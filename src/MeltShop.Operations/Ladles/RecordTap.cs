@@ -56,7 +56,7 @@ public sealed class RecordTap(Recorder recorder, TimeProvider time) : Operation<
         var tap = Tap(writing.Stamp, treated, command, iron, card.MgFloorPercent);
         db.Add(tap);
         writing.Book(heat, FurnaceMetalKind.Tapped, -command.Kg);
-        var inoculantKg = card.InoculantKg * command.Kg / card.PlannedKg;
+        var inoculantKg = PocketQuestion.InoculantKg(card.InoculantKg, card.PlannedKg, command.Kg);
         await writing.Book(card.InoculantMaterialId, StockKind.Added, -inoculantKg, heat.Id, cancellation);
 
         treated.State = iron is null ? TreatedLadleState.Pouring : TreatedLadleState.Tapped;

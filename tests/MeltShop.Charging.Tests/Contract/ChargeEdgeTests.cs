@@ -25,6 +25,50 @@ public class ChargeEdgeTests
     }
 
     [Fact]
+    public void Infeasible_HeelNotMeasured_NamesWhatWasAssumed()
+    {
+        var plan = Plan(new()
+        {
+            MeltKg = 1000, Heel = Metal.Of(500, Analysis.Of((Element.C, 3))), Materials = [Steel],
+            Limits = [new(Metallurgy.Quantities.LinearQuantity.Of(Element.Si), 1, null)],
+        });
+
+        Assert.Equal(PlanStatus.Infeasible, plan.Status);
+        Assert.Equal([Element.Si], plan.AssumedZero);
+    }
+
+    [Theory]
+    [InlineData(51)]
+    [InlineData(60)]
+    [InlineData(95)]
+    public void OneValueOnly_UnderConfidence_IsMetByWhatDoesNotScatter(double confidence)
+    {
+        var cheap = Material("cheap", 100, (Element.C, 4)) with { SpreadPercent = new Dictionary<Element, double> { [Element.C] = 0.1 } };
+        var plan = Plan(new()
+        {
+            MeltKg = 1000, Materials = [cheap, Pig, Steel], ConfidencePercent = confidence,
+            Limits = [new(Metallurgy.Quantities.LinearQuantity.Of(Element.C), 2, 2)],
+        });
+
+        Assert.Equal([("pig", 500.0), ("steel", 500.0)], plan.Lines.Select(l => (l.Code, Math.Round(l.Kg, 6))));
+        Assert.Null(plan.Materials[0].PriceToEnterPerTonne);
+    }
+
+    [Theory]
+    [InlineData(50.1)]
+    [InlineData(60)]
+    [InlineData(80)]
+    public void OneValueOnly_InAFullYard_IsFoundAtEveryConfidence(double confidence)
+    {
+        // Sulphur at one value: two cones that touch in a point were taken for a clash at some confidences.
+        var problem = RandomYard.Charge(186637, confidence: 80) with { ConfidencePercent = confidence };
+        var certain = problem with { Materials = [.. problem.Materials.Where(m => m.SpreadPercent.GetValueOrDefault(Element.S) == 0)] };
+
+        Assert.Equal(PlanStatus.Optimal, Plan(problem).Status);
+        Assert.Equal(Plan(certain).TotalCost, Plan(problem).TotalCost, 1e-5);
+    }
+
+    [Fact]
     public void Shares_ThatCannotSum_LeaveNoMassAtAll()
     {
         var plan = Plan(new() { MeltKg = 1000, Materials = [Pig with { MaxPercent = 40 }, Steel with { MaxPercent = 40 }], Limits = [] });

@@ -26,6 +26,9 @@ public sealed class EntryForm
 
     public bool HasFindings => findings.Count > 0;
 
+    /// <summary>The findings are of an attempt to hand in, not of a look at what is being typed.</summary>
+    public bool WasRefused { get; private set; }
+
     /// <summary>A field for a quantity.</summary>
     public QuantityEntry Quantity(string path, double? least = null, double? most = null, bool isRequired = false, bool allowsBelow = false) =>
         Add(new QuantityEntry(this, path, new NumberRange(least, most), isRequired, allowsBelow));
@@ -67,6 +70,7 @@ public sealed class EntryForm
     {
         ArgumentNullException.ThrowIfNull(run);
         if (IsBusy || IsAccepted) return null;
+        WasRefused = true;
         findings = [.. fields.Select(field => field.Standing).OfType<Finding>()];
         if (findings.Count == 0 && check is not null) findings = [.. check()];
         if (findings.Count > 0) return null;
@@ -88,7 +92,7 @@ public sealed class EntryForm
     }
 
     /// <summary>Shows at the fields what a look at them found that was no attempt to hand in: a plan made live.</summary>
-    public void Find(IReadOnlyList<Finding> found) => findings = found;
+    public void Find(IReadOnlyList<Finding> found) => (findings, WasRefused) = (found, false);
 
     /// <summary>Says that the program failed; the key stays.</summary>
     public void Fail() => findings = [new Finding("", "program.failed")];

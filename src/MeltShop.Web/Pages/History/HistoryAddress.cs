@@ -20,7 +20,7 @@ internal static class HistoryAddress
             ? new HistoryPlace(DateTimeOffset.UnixEpoch.AddTicks(microseconds * TimeSpan.TicksPerMicrosecond), id) : null;
     }
 
-    /// <summary>A day as the browser's date field writes it, <c>2026-03-31</c>.</summary>
+    /// <summary>A day as the browser's date field writes it, <c>2026-03-31</c>; null where it is none, or one that no shop has records of.</summary>
     public static DateOnly? ReadDay(string? text) =>
-        DateOnly.TryParseExact(text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var day) ? day : null;
+        DateOnly.TryParseExact(text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var day) && day.Year is > 1900 and < 2200 ? day : null;
 }

@@ -80,8 +80,8 @@ public sealed partial class HistoryList
         furnace.Showing(Address(FurnaceInAddress));
         state.Showing(InAddress.State?.ToString());
         verdict.Showing(InAddress.Verdict?.ToString());
-        from.Showing(FromInAddress);
-        to.Showing(ToInAddress);
+        from.Showing(HistoryAddress.ReadDay(FromInAddress) is null ? null : FromInAddress);
+        to.Showing(HistoryAddress.ReadDay(ToInAddress) is null ? null : ToInAddress);
         var history = await Page.Load(InAddress, HistoryAddress.ReadPlace(PlaceInAddress), ct);
         var choices = await Choices.Load(ct);
         return new(history, [.. choices.Grades.Select(Line)], [.. choices.Furnaces.Select(Line)]);

@@ -29,6 +29,7 @@ public sealed class HistoryListTests : DemoShopTest
     [InlineData("/history?verdict=Scrap", false)]
     [InlineData("/history?from=2020-01-01&to=2020-12-31", false)]
     [InlineData("/history?from=2020-01-01", true)]
+    [InlineData("/history?from=0001-01-01&to=9999-12-31", true)]
     public void History_FilterInTheAddress_ShowsOnlyWhatFits(string address, bool isFound)
     {
         var page = Open(address);

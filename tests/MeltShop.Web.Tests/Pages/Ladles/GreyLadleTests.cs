@@ -1,0 +1,32 @@
+using Bunit;
+using MeltShop.Records.People;
+using MeltShop.Web.Pages.Ladles;
+
+namespace MeltShop.Web.Tests.Pages.Ladles;
+
+public sealed class GreyLadleTests : LadleTest
+{
+    protected override string GradeCode => "EN-GJL-250";
+
+    [Fact]
+    public async Task GreyIron_HasNoMagnesiumOnItsCardAndPoursWithTheTap()
+    {
+        await BathSample();
+        SignIn(Role.Melter);
+        var preparation = Render<LadlePreparation>(parameters => parameters.Add(p => p.HeatId, HeatId));
+        preparation.WaitForState(() => preparation.FindAll("[data-state=ready]").Count > 0, Patience);
+        preparation.Find("[data-field=temperatureC] input").Change("1450");
+        preparation.Find("[data-field=plannedKg] input").Change("800");
+        preparation.WaitForState(() => preparation.FindAll("[data-testid=stop-weight]").Count > 0, Patience);
+        Assert.Empty(preparation.FindAll("[data-testid=alloy-kg]"));
+        Assert.Empty(preparation.FindAll("[data-field=targetMgPercent]"));
+
+        var id = await Prepared();
+        await Tap(id, 810);
+        var page = Render<LadleDetail>(parameters => parameters.Add(p => p.Id, id));
+        page.WaitForState(() => page.FindAll("[data-ladle-state=Pouring]").Count > 0, Patience);
+        Assert.Empty(page.FindAll("[data-testid=mg-curve]"));
+        Assert.Empty(page.FindAll("[data-testid=reaction-ended]"));
+        Assert.Empty(page.FindAll("[data-testid=pouring-clock]"));
+    }
+}

@@ -1,0 +1,106 @@
+using Bunit;
+using MeltShop.Records.Ladles;
+using MeltShop.Records.People;
+using MeltShop.Web.Pages.Ladles;
+
+namespace MeltShop.Web.Tests.Pages.Ladles;
+
+public sealed class LadleDetailTests : LadleTest
+{
+    [Fact]
+    public void Ladle_Unknown_IsMissing()
+    {
+        SignIn(Role.Melter);
+        var page = Render<LadleDetail>(parameters => parameters.Add(p => p.Id, 4711));
+
+        page.WaitForState(() => page.FindAll("[data-state=missing]").Count > 0, Patience);
+    }
+
+    [Fact]
+    public async Task Tap_OverTheStopWeight_SaysWhatToDoAndLeavesTheAlloy()
+    {
+        var id = await Prepared();
+        var (alloy, stop) = ((await Treated(id)).Treated!.Card!.AlloyKg, (await Treated(id)).Treated!.Card!.StopWeightKg);
+        var page = Open(id);
+        page.Find("[data-testid=tap-form] [data-field=kg] input").Change((Math.Ceiling(stop) + 20).ToString(System.Globalization.CultureInfo.InvariantCulture));
+        page.Find("[data-testid=tap-form]").Submit();
+        page.WaitForState(() => page.FindAll("[data-ladle-state=Tapped]").Count > 0, Patience);
+
+        Assert.Contains("Never add alloy to the pocket", page.Find("[data-testid=over-stop]").TextContent, StringComparison.Ordinal);
+        Assert.Equal(alloy, (await Treated(id)).Treated!.Card!.AlloyKg);
+        Assert.NotNull(page.Find("[data-testid=mg-curve]"));
+    }
+
+    [Fact]
+    public async Task ReactionEnded_PressedOnce_StartsTheClockFromTheServersInstants()
+    {
+        var id = await Prepared();
+        await Tap(id, 790);
+        var page = Open(id);
+        page.Find("[data-testid=reaction-ended]").Click();
+        page.WaitForState(() => page.FindAll("ladle-clock").Count > 0, Patience);
+
+        var clock = page.Find("ladle-clock");
+        var treated = (await Treated(id)).Treated!;
+        Assert.Equal(treated.ReactionEndedAt!.Value.ToUnixTimeMilliseconds().ToString(System.Globalization.CultureInfo.InvariantCulture), clock.GetAttribute("data-end"));
+        Assert.Equal(
+            treated.ReactionEndedAt.Value.AddMinutes(treated.Tap!.MinutesToFloor!.Value).ToUnixTimeMilliseconds().ToString(System.Globalization.CultureInfo.InvariantCulture),
+            clock.GetAttribute("data-stop"));
+    }
+
+    [Fact]
+    public async Task Release_WithoutLastMetalSample_IsNotOffered()
+    {
+        var id = await Prepared();
+        await Tap(id, 790);
+        await EndReaction(id);
+        var page = Open(id, Role.Inspector);
+
+        Assert.True(page.Find("[data-testid=release]").HasAttribute("disabled"));
+        Assert.Contains("nothing can be released", page.Find("[data-testid=decision]").TextContent, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Release_InsideTheWindow_AsksOnceMoreAndIsRecorded()
+    {
+        var id = await Poured(0.042);
+        var page = Open(id, Role.Inspector);
+        page.Find("[data-testid=release]").Click();
+        Assert.Contains("all inside the poured window", page.Find(".ask").TextContent, StringComparison.Ordinal);
+        page.Find("[data-testid=release-yes]").Click();
+        page.WaitForState(() => page.FindAll("[data-ladle-state=Released]").Count > 0, Patience);
+
+        Assert.Equal(CastingVerdict.Release, (await Treated(id)).Treated!.Decision!.Verdict);
+    }
+
+    [Fact]
+    public async Task Release_MagnesiumUnderItsFloorByAMetallurgist_IsRefusedAndStaysHeld()
+    {
+        var id = await Poured(0.020);
+        var page = Open(id, Role.Metallurgist);
+        page.Find("[data-testid=release]").Click();
+        Assert.Contains("Mg", page.Find(".ask").TextContent, StringComparison.Ordinal);
+        page.Find("[data-testid=release-yes]").Click();
+        page.WaitForState(() => page.FindAll("[data-testid=decision] [data-testid=findings]").Count > 0, Patience);
+
+        Assert.Equal(TreatedLadleState.Held, (await Treated(id)).Treated!.State);
+        Assert.Empty((await Treated(id)).Treated!.Decisions);
+    }
+
+    private async Task<long> Poured(double magnesium)
+    {
+        var id = await Prepared();
+        await Tap(id, 790);
+        await EndReaction(id);
+        await LastMetal(id, magnesium);
+        return id;
+    }
+
+    private IRenderedComponent<LadleDetail> Open(long id, string role = Role.Melter)
+    {
+        SignIn(role);
+        var page = Render<LadleDetail>(parameters => parameters.Add(p => p.Id, id));
+        page.WaitForState(() => page.FindAll("[data-state=ready]").Count > 0, Patience);
+        return page;
+    }
+}

@@ -1,0 +1,100 @@
+using Bunit;
+using MeltShop.Metallurgy.Treatment;
+using MeltShop.Operations.Storing;
+using MeltShop.Records.People;
+using MeltShop.Web.Pages.Ladles;
+using Microsoft.AspNetCore.Components;
+
+namespace MeltShop.Web.Tests.Pages.Ladles;
+
+public sealed class LadlePreparationTests : LadleTest
+{
+    [Fact]
+    public void Preparation_WithoutBathSample_SaysWhatIsMissing()
+    {
+        var page = Open("empty");
+
+        Assert.Equal("No bath sample yet", page.Find(".notice-heading").TextContent);
+    }
+
+    [Fact]
+    public async Task Preparation_MassAndTemperature_ShowTheCardAtOnceAndWhyItIsNotThePrintedFigure()
+    {
+        await BathSample();
+        var page = Open();
+        Type(page, "temperatureC", "1480");
+        Type(page, "plannedKg", "800");
+        page.WaitForState(() => page.FindAll("[data-testid=stop-weight]").Count > 0, Patience);
+
+        Assert.Equal("0.012", page.Find("[data-field=baseSulphurPercent] input").GetAttribute("value"));
+        Assert.Matches("^[0-9.]+ kg", page.Find("[data-testid=alloy-kg]").TextContent.Trim());
+        Assert.Contains("printed general formula", page.Find("[data-testid=why]").TextContent, StringComparison.Ordinal);
+        Assert.Empty(page.FindAll("[data-testid=findings]"));
+    }
+
+    [Fact]
+    public async Task Preparation_MoreThanTheLadleHolds_IsSaidAtTheFieldBeforeAnythingIsHandedIn()
+    {
+        await BathSample();
+        var page = Open();
+        Type(page, "temperatureC", "1480");
+        Type(page, "plannedKg", "900,5");
+        page.WaitForState(() => page.FindAll("[data-field=plannedKg] .field-error[data-code]").Count > 0, Patience);
+
+        Assert.Equal("ladle.overfilled", page.Find("[data-field=plannedKg] .field-error").GetAttribute("data-code"));
+        Assert.DoesNotContain("Not saved", page.Markup, StringComparison.Ordinal);
+        Assert.Equal("900,5", page.Find("[data-field=plannedKg] input").GetAttribute("value"));
+        Assert.Empty(page.FindAll("[data-testid=stop-weight]"));
+    }
+
+    [Fact]
+    public async Task Preparation_WithoutEveryCheck_IsNotHandedIn()
+    {
+        await BathSample();
+        var page = Open();
+        Type(page, "temperatureC", "1480");
+        Type(page, "plannedKg", "800");
+        page.FindAll("[data-check]")[0].Change(true);
+        page.Find("[data-testid=pocket-form]").Submit();
+
+        Assert.NotNull(page.Find("[data-code=\"checks.open\"]"));
+        Assert.Null((await Preparation()).Treated);
+        Assert.Equal(1, (await Preparation()).NextOrdinal);
+    }
+
+    [Fact]
+    public async Task Preparation_Loaded_KeepsTheCardThatWasShown()
+    {
+        await BathSample();
+        var page = Open();
+        Type(page, "temperatureC", "1480");
+        Type(page, "plannedKg", "800");
+        foreach (var check in PocketDraft.Checks) page.Find($"[data-check={check}]").Change(true);
+        page.Find("[data-testid=pocket-form]").Submit();
+        page.WaitForState(() => The<NavigationManager>().Uri.Contains("/ladles/", StringComparison.Ordinal), Patience);
+
+        var id = long.Parse(The<NavigationManager>().Uri.Split('/')[^1], System.Globalization.CultureInfo.InvariantCulture);
+        var card = (await Treated(id)).Treated!.Card!;
+        Assert.Equal(MagnesiumTreatment.Solve(StoredJson.Value<TreatmentProblem>(card.Problem!))!.AlloyKg, card.AlloyKg!.Value, 1e-9);
+    }
+
+    [Fact]
+    public async Task Preparation_BySomebodyWhoMayNot_SaysWhoMay()
+    {
+        await BathSample();
+
+        Assert.Contains("melter, metallurgist", Open(role: Role.Inspector).Find(".read-only").TextContent, StringComparison.Ordinal);
+        Assert.Empty(Open().FindAll(".read-only"));
+    }
+
+    private IRenderedComponent<LadlePreparation> Open(string state = "ready", string role = Role.Melter)
+    {
+        SignIn(role);
+        var page = Render<LadlePreparation>(parameters => parameters.Add(p => p.HeatId, HeatId));
+        page.WaitForState(() => page.FindAll($"[data-state={state}]").Count > 0, Patience);
+        return page;
+    }
+
+    private static void Type(IRenderedComponent<LadlePreparation> page, string path, string text) =>
+        page.Find($"[data-field=\"{path}\"] input").Change(text);
+}
