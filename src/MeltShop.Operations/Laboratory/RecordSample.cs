@@ -76,5 +76,5 @@ public sealed class RecordSample(Recorder recorder, TimeProvider time) : Operati
 
     private static bool IsOfLadle(SampleKind kind) => kind is SampleKind.AfterTreatment or SampleKind.LastMetal;
 
-    private static bool IsOfBath(SampleKind kind) => kind is SampleKind.Bath or SampleKind.AfterCorrection;
+    private static bool IsOfBath(SampleKind kind) => SampleKinds.OfTheBath.Contains(kind);
 }

@@ -13,6 +13,12 @@ public enum SampleKind
     LastMetal,
 }
 
+public static class SampleKinds
+{
+    /// <summary>Taken from the furnace: they say what the bath is, and samples of a ladle do not.</summary>
+    public static IReadOnlyList<SampleKind> OfTheBath { get; } = [SampleKind.Bath, SampleKind.AfterCorrection];
+}
+
 /// <summary>A coin from the bath or a ladle with its burns. Observed-at is when it was taken.</summary>
 public sealed class Sample : Fact
 {

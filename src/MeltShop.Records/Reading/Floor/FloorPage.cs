@@ -35,7 +35,7 @@ public sealed class FloorPage(IDbContextFactory<RecordsContext> contexts)
         var temperatures = (await db.InForce<TemperatureReading>().Where(t => ids.Contains(t.HeatId) && t.TreatedLadleId == null)
                 .Select(t => new { t.HeatId, t.Id, t.ObservedAt, t.TemperatureC }).ToListAsync(ct))
             .GroupBy(t => t.HeatId).ToDictionary(g => g.Key, g => g.MaxBy(t => (t.ObservedAt, t.Id))!);
-        var last = (await db.InForce<Sample>().Where(s => ids.Contains(s.HeatId)).Select(s => new { s.HeatId, s.Id, s.ObservedAt }).ToListAsync(ct))
+        var last = (await db.InForce<Sample>().Where(s => ids.Contains(s.HeatId) && SampleKinds.OfTheBath.Contains(s.Kind)).Select(s => new { s.HeatId, s.Id, s.ObservedAt }).ToListAsync(ct))
             .GroupBy(s => s.HeatId).Select(g => g.MaxBy(s => (s.ObservedAt, s.Id))!.Id).ToList();
         var samples = (await SampleRows.Load(db, db.Samples.Where(s => last.Contains(s.Id)), ct)).ToDictionary(s => s.HeatId);
         return heats.ToDictionary(h => h.Id, h => new FloorHeat(

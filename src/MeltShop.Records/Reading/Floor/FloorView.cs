@@ -18,6 +18,7 @@ public sealed record FloorView(
 /// <param name="Heat">The heat in it, or null.</param>
 public sealed record FloorFurnace(long Id, string Code, string Name, double CapacityKg, double LiquidKg, FloorHeat? Heat);
 
+/// <param name="Sample">Last sample from the furnace.</param>
 public sealed record FloorHeat(
     long Id, string Number, string GradeCode, HeatState State, DateTimeOffset StartedAt, FloorTemperature? Temperature, SampleView? Sample);
 

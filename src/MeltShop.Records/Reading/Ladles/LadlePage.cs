@@ -11,8 +11,6 @@ namespace MeltShop.Records.Reading.Ladles;
 /// <summary>A ladle before, during and after its treatment.</summary>
 public sealed class LadlePage(IDbContextFactory<RecordsContext> contexts)
 {
-    private static readonly IReadOnlyList<SampleKind> FromTheFurnace = [SampleKind.Bath, SampleKind.AfterCorrection];
-
     /// <summary>A treated ladle, or null where there is none with this id.</summary>
     public async Task<LadleView?> Load(long treatedLadleId, CancellationToken ct = default)
     {
@@ -44,7 +42,7 @@ public sealed class LadlePage(IDbContextFactory<RecordsContext> contexts)
             l.HeatLossKPerMinute, l.FiguresSource)).ToListAsync(ct);
         var additions = await MaterialRows.Load(
             db, db.Materials.Where(m => m.IsActive && (m.Uses & (MaterialUses.Treatment | MaterialUses.Inoculation)) != 0).OrderBy(m => m.Code).Take(Facts.Most), ct);
-        var lastBath = await SampleRows.Last(db, heatId, FromTheFurnace, ct);
+        var lastBath = await SampleRows.Last(db, heatId, SampleKinds.OfTheBath, ct);
         var samples = treated is null ? [] : await SampleRows.Load(db, db.Samples.Where(s => s.TreatedLadleId == treated.Id), ct);
         var temperatures = await HeatPage.Temperatures(db, heatId, ct);
         var last = await db.TreatedLadles.Where(l => l.HeatId == heatId).MaxAsync(l => (int?)l.Ordinal, ct);

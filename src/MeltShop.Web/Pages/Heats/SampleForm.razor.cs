@@ -48,7 +48,7 @@ public sealed partial class SampleForm
     private HandingIn HandingIn { get; set; } = null!;
 
     private IEnumerable<Choice> Kinds =>
-        new[] { SampleKind.Bath, SampleKind.AfterCorrection }.Select(name => new Choice(name.ToString(), Text["Kind." + name]));
+        SampleKinds.OfTheBath.Select(name => new Choice(name.ToString(), Text["Kind." + name]));
 
     private IEnumerable<Finding> Unplaced => form.Unplaced.Where(finding => !finding.Path.StartsWith("burns[", StringComparison.Ordinal));
 
