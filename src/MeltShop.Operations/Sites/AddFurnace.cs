@@ -9,7 +9,7 @@ namespace MeltShop.Operations.Sites;
 /// <summary>Takes a furnace into the shop.</summary>
 public sealed class AddFurnace(Recorder recorder, TimeProvider time) : Operation<AddFurnace.Command, long>(recorder, time)
 {
-    public sealed record Command(Guid EntryKey, DateTimeOffset ObservedAt, string Code, string Name, double CapacityKg, double PowerKw)
+    public sealed record Command(Guid EntryKey, DateTimeOffset ObservedAt, string Code, string Name, double CapacityKg, double PowerKw, double? HighestC = null)
         : Operations.Command(EntryKey, ObservedAt);
 
     public override IReadOnlyList<string> Roles { get; } = [Role.Administrator];
@@ -20,13 +20,17 @@ public sealed class AddFurnace(Recorder recorder, TimeProvider time) : Operation
         fields.Text("name", command.Name);
         fields.Mass("capacityKg", command.CapacityKg);
         fields.Positive("powerKw", command.PowerKw);
+        if (command.HighestC is { } highest) fields.Temperature("highestC", highest);
     }
 
     protected override async Task<Written<long>> Write(Writing writing, Command command, CancellationToken cancellation)
     {
         if (await writing.Db.Furnaces.AnyAsync(f => f.Code == command.Code, cancellation)) return Refuse("code", "code.taken", command.Code);
 
-        var furnace = new Furnace { Code = command.Code, Name = command.Name, CapacityKg = command.CapacityKg, PowerKw = command.PowerKw };
+        var furnace = new Furnace
+        {
+            Code = command.Code, Name = command.Name, CapacityKg = command.CapacityKg, PowerKw = command.PowerKw, HighestC = command.HighestC,
+        };
         writing.Db.Add(furnace);
         await writing.Db.SaveChangesAsync(cancellation);
         return Done(furnace.Id, new ChangeNotice(ChangeKind.Furnace, furnace.Id));

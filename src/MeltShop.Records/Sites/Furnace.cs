@@ -9,6 +9,10 @@ public sealed class Furnace : IVersioned
     public required string Name { get; set; }
     public required double CapacityKg { get; set; }
     public required double PowerKw { get; set; }
+
+    /// <summary>The highest bath temperature that the lining and its maker allow, °C; null: nobody has entered one.</summary>
+    public double? HighestC { get; set; }
+
     public bool IsActive { get; set; } = true;
     public Guid Version { get; set; }
 }

@@ -61,7 +61,7 @@ internal sealed class DemoFoundry(IServiceProvider services, IDbContextFactory<R
         foreach (var furnace in catalogue.Furnaces)
         {
             ids[furnace.Code] = await hands.Do(hands.The<AddFurnace>(), Role.Administrator, new(
-                DemoKey.Of($"furnace/{furnace.Code}"), hands.Now, furnace.Code, furnace.Name, furnace.CapacityKg, furnace.PowerKw));
+                DemoKey.Of($"furnace/{furnace.Code}"), hands.Now, furnace.Code, furnace.Name, furnace.CapacityKg, furnace.PowerKw, furnace.HighestC));
         }
 
         foreach (var ladle in catalogue.Ladles)

@@ -20,5 +20,6 @@ public sealed record DemoPerson(string UserName, string Name, string Role);
 /// <param name="CapacityKg">Liquid iron when full, kg.</param>
 /// <param name="UsualHeelKg">What is usually left in it, kg.</param>
 /// <param name="PowerKw">Rated power, kW.</param>
+/// <param name="HighestC">Highest bath temperature that the lining is said to stand, °C.</param>
 /// <param name="Source">Where the figures come from.</param>
-public sealed record DemoFurnace(string Code, string Name, string Kind, double CapacityKg, double UsualHeelKg, double PowerKw, DemoSource Source);
+public sealed record DemoFurnace(string Code, string Name, string Kind, double CapacityKg, double UsualHeelKg, double PowerKw, double HighestC, DemoSource Source);

@@ -20,7 +20,7 @@ public abstract class MeltingShop : ShopTest
     protected override async Task Prepare()
     {
         await The<SetUpSite>().Run(Founder, new(Guid.NewGuid(), Now, "T", "Test foundry", "Europe/Berlin", "EUR"));
-        FurnaceId = (await The<AddFurnace>().Run(Founder, new(Guid.NewGuid(), Now, "F1", "Furnace 1", 3000, 1800))).Value;
+        FurnaceId = (await The<AddFurnace>().Run(Founder, new(Guid.NewGuid(), Now, "F1", "Furnace 1", 3000, 1800, 1560))).Value;
         await Add("pig", MaterialKind.PigIron, 420, 98, new("C", 4.2), new("Si", 1.0), new("Mn", 0.1), new("S", 0.01));
         await Add("steel", MaterialKind.SteelScrap, 300, 97, new("C", 0.1), new("Si", 0.2), new("Mn", 0.6, 0.1), new("S", 0.02));
         await Add("carbon", MaterialKind.Carburiser, 600, 100, new MaterialPercentInput("C", 98, null, 90));

@@ -32,6 +32,17 @@ public sealed class LadleDetailTests : LadleTest
     }
 
     [Fact]
+    public async Task Ladle_Opened_ShowsEveryCautionAndNoWayToSwitchOneOff()
+    {
+        var cautions = Open(await Prepared()).Find("[data-testid=ladle-cautions]");
+
+        Assert.Equal(
+            ["Flare", "Damp", "Hoist", "Freeboard", "Fire", "PouredBack", "Carbide", "Decides"],
+            cautions.QuerySelectorAll("[data-caution]").Select(caution => caution.GetAttribute("data-caution")));
+        Assert.Empty(cautions.QuerySelectorAll("input, button, summary"));
+    }
+
+    [Fact]
     public async Task ReactionEnded_PressedOnce_StartsTheClockFromTheServersInstants()
     {
         var id = await Prepared();
