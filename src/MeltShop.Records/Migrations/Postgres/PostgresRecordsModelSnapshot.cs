@@ -1128,6 +1128,9 @@ namespace MeltShop.Records.Migrations.Postgres
                         .IsRequired()
                         .HasColumnType("text");
 
+                    b.Property<double?>("HighestC")
+                        .HasColumnType("double precision");
+
                     b.Property<bool>("IsActive")
                         .HasColumnType("boolean");
 

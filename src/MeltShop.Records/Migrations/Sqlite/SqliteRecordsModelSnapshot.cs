@@ -1079,6 +1079,9 @@ namespace MeltShop.Records.Migrations.Sqlite
                         .IsRequired()
                         .HasColumnType("TEXT");
 
+                    b.Property<double?>("HighestC")
+                        .HasColumnType("REAL");
+
                     b.Property<bool>("IsActive")
                         .HasColumnType("INTEGER");
 
