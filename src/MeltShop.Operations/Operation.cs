@@ -1,6 +1,7 @@
 using MeltShop.Metallurgy;
 using MeltShop.Operations.Checking;
 using MeltShop.Records.Writing;
+using Microsoft.EntityFrameworkCore;
 
 namespace MeltShop.Operations;
 
@@ -34,8 +35,15 @@ public abstract class Operation<TCommand, TResult>(Recorder recorder, TimeProvid
         var ready = await Ready(command, cancellation);
         var entry = new EntryStamp(command.EntryKey, name, acting.PersonId, acting.PersonName, acting.Station, command.ObservedAt, command);
         var recorded = await recorder.Record<TResult>(
-            entry, (db, stamp, inner) => Write(new Writing(db, stamp, acting), ready, inner), cancellation);
+            entry, (db, stamp, inner) => Take(new Writing(db, stamp, acting), ready, inner), cancellation);
         return recorded.Findings.Count > 0 ? Outcome<TResult>.Refused(recorded.Findings) : Outcome<TResult>.Of(recorded.Value!);
+    }
+
+    /// <summary>The drafts go in the same transaction: what is refused leaves them where they are.</summary>
+    private async Task<Written<TResult>> Take(Writing writing, TCommand command, CancellationToken cancellation)
+    {
+        if (command.DraftSubject is { } subject) await writing.Db.Drafts.Where(d => d.Subject == subject).ExecuteDeleteAsync(cancellation);
+        return await Write(writing, command, cancellation);
     }
 
     /// <summary>What can be said of the fields without looking into the records.</summary>

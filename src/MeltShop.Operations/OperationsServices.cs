@@ -13,6 +13,8 @@ public static class OperationsServices
     {
         foreach (var operation in All) services.AddSingleton(operation);
         services.AddSingleton<Ladles.LadleForecast>();
+        services.AddSingleton<Drafts.KeepDraft>();
+        services.AddSingleton<Drafts.DropDrafts>();
         return services;
     }
 

@@ -1,4 +1,5 @@
 using MeltShop.Records.Reading.Charge;
+using MeltShop.Records.Reading.Drafts;
 using MeltShop.Records.Reading.Floor;
 using MeltShop.Records.Reading.Grades;
 using MeltShop.Records.Reading.Heats;
@@ -22,5 +23,6 @@ internal static class PageQueries
         services.AddSingleton<LadlePage>();
         services.AddSingleton<HistoryPage>();
         services.AddSingleton<HistoryChoices>();
+        services.AddSingleton<DraftRows>();
     }
 }

@@ -1,7 +1,9 @@
+using MeltShop.Web.Api.Entries;
 using MeltShop.Web.Components;
 using MeltShop.Web.Components.Fields;
 using MeltShop.Web.Components.Reading;
 using MeltShop.Web.Texts;
+using Microsoft.AspNetCore.Components.Server;
 using MudBlazor.Services;
 
 namespace MeltShop.Web;
@@ -13,10 +15,15 @@ public static class MeltShopPages
     {
         services.AddMeltShopTexts();
         services.AddRazorComponents().AddInteractiveServerComponents();
+        services.AddOptions<CircuitOptions>().Configure<IConfiguration>((circuits, settings) =>
+        {
+            if (settings.GetValue<int?>("MeltShop:KeepCircuitSeconds") is { } seconds) circuits.DisconnectedCircuitRetentionPeriod = TimeSpan.FromSeconds(seconds);
+        });
         services.AddCascadingAuthenticationState();
         services.AddMudServices();
         services.AddSingleton<ShopSite>();
         services.AddScoped<HandingIn>();
+        services.AddSingleton<EntryDesk>();
         return services;
     }
 

@@ -3,6 +3,7 @@ using MeltShop.Records;
 using MeltShop.Web.Api;
 using MeltShop.Web.Api.Answering;
 using MeltShop.Web.Api.Description;
+using MeltShop.Web.Api.Entries;
 using MeltShop.Web.Commands;
 using MeltShop.Web.Demo;
 using MeltShop.Web.SignIn;
@@ -52,6 +53,7 @@ internal static class MeltShopApp
         app.MapHealth();
         app.MapOpenApi().AllowAnonymous();
         app.MapCalculations();
+        app.MapEntries();
         app.MapSignIn();
         app.MapMeltShopPages();
         app.UseFormsThatGrewOld();

@@ -24,4 +24,30 @@ internal static class Demo
         await page.GotoAsync(path);
         await page.WaitForSelectorAsync("[data-state=ready]");
     }
+
+    /// <summary>Starts a heat and answers its page's path.</summary>
+    public static async Task<string> StartHeatAsync(this IPage page, string furnace, int kg = 5000)
+    {
+        await page.OpenAsync($"/charge?furnace={furnace}&grade=EN-GJS-500-7&kg={kg}");
+        await page.WaitForSelectorAsync("[data-testid=in-plan]");
+        await page.TapAsync("button.press-primary");
+        await page.TapAsync("[data-testid=start-ask] .press-primary");
+        await page.WaitForSelectorAsync("[data-testid=weigh-form]");
+        return new Uri(page.Url).AbsolutePath;
+    }
+
+    /// <summary>Opens the entry of a coin on the page of a heat.</summary>
+    public static async Task OpenSampleAsync(this IPage page, string heat)
+    {
+        await page.OpenAsync(heat);
+        await page.Locator("[data-testid=samples] button.press").First.TapAsync();
+        await page.WaitForSelectorAsync("[data-testid=sample-form] [data-cell]");
+    }
+
+    /// <summary>Types into a cell or field and leaves it.</summary>
+    public static async Task EnterAsync(this IPage page, string selector, string text)
+    {
+        await page.FillAsync(selector, text);
+        await page.Locator(selector).BlurAsync();
+    }
 }

@@ -22,7 +22,11 @@ public sealed class RunningApp : IAsyncDisposable
         get { lock (log) return log.ToString(); }
     }
 
-    public async Task StartAsync()
+    /// <summary>Where the records are.</summary>
+    public string Database => Path.Combine(dataFolder, "meltshop.db");
+
+    /// <summary>Starts the program, with more settings where a test needs them: <c>MeltShop__KeepCircuitSeconds</c>.</summary>
+    public async Task StartAsync(params (string Name, string Value)[] settings)
     {
         var start = new ProcessStartInfo("dotnet", [Metadata("WebProgram"), "--urls", Address.ToString()])
         {
@@ -31,6 +35,7 @@ public sealed class RunningApp : IAsyncDisposable
             RedirectStandardError = true,
             Environment = { ["ASPNETCORE_ENVIRONMENT"] = "Development", ["MeltShop__DataFolder"] = dataFolder },
         };
+        foreach (var (name, value) in settings) start.Environment[name] = value;
         process = Process.Start(start) ?? throw new InvalidOperationException("The program did not start.");
         process.OutputDataReceived += (_, line) => Keep(line.Data);
         process.ErrorDataReceived += (_, line) => Keep(line.Data);

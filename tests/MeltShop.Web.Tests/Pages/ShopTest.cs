@@ -31,6 +31,7 @@ public abstract class ShopTest : ComponentTest, IAsyncLifetime
         Services.AddMeltShopOperations();
         Services.AddScoped<ActingPerson>();
         Services.AddScoped<HandingIn>();
+        Services.AddSingleton<Web.Api.Entries.EntryDesk>();
         Services.AddSingleton<ShopSite>();
         SetRendererInfo(new Microsoft.AspNetCore.Components.RendererInfo("Server", true));
     }

@@ -9,6 +9,9 @@ internal sealed partial class Browser(WebApp app) : IDisposable
 {
     private readonly HttpClient client = app.CreateClient(new WebApplicationFactoryClientOptions { AllowAutoRedirect = false });
 
+    /// <summary>For what is sent by a script.</summary>
+    public HttpClient Client => client;
+
     public Task<HttpResponseMessage> OpenAsync(string address) => client.GetAsync(Address(address), TestContext.Current.CancellationToken);
 
     public async Task<string> ReadAsync(string address)

@@ -26,6 +26,11 @@ public sealed class EntryForm
 
     public bool HasFindings => findings.Count > 0;
 
+    /// <summary>All that stands against it.</summary>
+    public IReadOnlyList<Finding> Findings => findings;
+
+    public IReadOnlyList<FieldEntry> Fields => fields;
+
     /// <summary>The findings are of an attempt to hand in, not of a look at what is being typed.</summary>
     public bool WasRefused { get; private set; }
 
@@ -93,6 +98,14 @@ public sealed class EntryForm
 
     /// <summary>Shows at the fields what a look at them found that was no attempt to hand in: a plan made live.</summary>
     public void Find(IReadOnlyList<Finding> found) => (findings, WasRefused) = (found, false);
+
+    /// <summary>Takes the answer to an entry that went past the form, by the script of the entry path: accepted where nothing was found.</summary>
+    public void Answer(IReadOnlyList<Finding> found)
+    {
+        ArgumentNullException.ThrowIfNull(found);
+        (findings, WasRefused, IsAccepted) = (found, true, found.Count == 0);
+        if (IsAccepted) Key = Guid.NewGuid();
+    }
 
     /// <summary>Says that the program failed; the key stays.</summary>
     public void Fail() => findings = [new Finding("", "program.failed")];

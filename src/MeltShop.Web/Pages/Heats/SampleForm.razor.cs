@@ -1,10 +1,12 @@
 using MeltShop.Metallurgy;
 using MeltShop.Metallurgy.Elements;
-using MeltShop.Operations.Laboratory;
+using MeltShop.Operations.Drafts;
 using MeltShop.Records.Grades;
 using MeltShop.Records.Laboratory;
 using MeltShop.Records.Reading.Heats;
+using MeltShop.Web.Components.Entries;
 using MeltShop.Web.Components.Fields;
+using MeltShop.Web.SignIn;
 using Microsoft.AspNetCore.Components;
 
 namespace MeltShop.Web.Pages.Heats;
@@ -12,25 +14,8 @@ namespace MeltShop.Web.Pages.Heats;
 /// <summary>A coin from the bath with its burns, made for the keyboard.</summary>
 public sealed partial class SampleForm
 {
-    /// <summary>More sparks a coin has no room for.</summary>
-    private const int MostBurns = 20;
-
-    private readonly EntryForm form = new();
-    private readonly TextEntry kind;
-    private readonly TextEntry coin;
-    private readonly TextEntry remarks;
-    private readonly TextEntry another;
-    private readonly QuantityEntry minutes;
-    private SampleDraft draft = null!;
-
-    public SampleForm()
-    {
-        kind = form.Choice("kind", isRequired: true).Showing(nameof(SampleKind.Bath));
-        coin = form.Words("coinNumber");
-        remarks = form.Words("remarks");
-        another = new EntryForm().Words("element", judge: Judge);
-        minutes = MinutesAgo.Field(form);
-    }
+    private readonly TextEntry another = new EntryForm().Words("element", judge: Judge);
+    private SampleEntry entry = null!;
 
     [Parameter, EditorRequired]
     public HeatView Heat { get; set; } = null!;
@@ -42,20 +27,21 @@ public sealed partial class SampleForm
     public EventCallback Left { get; set; }
 
     [Inject]
-    private RecordSample Operation { get; set; } = null!;
+    private DropDrafts Dropping { get; set; } = null!;
 
     [Inject]
-    private HandingIn HandingIn { get; set; } = null!;
+    private ActingPerson Person { get; set; } = null!;
 
     private IEnumerable<Choice> Kinds =>
         SampleKinds.OfTheBath.Select(name => new Choice(name.ToString(), Text["Kind." + name]));
 
-    private IEnumerable<Finding> Unplaced => form.Unplaced.Where(finding => !finding.Path.StartsWith("burns[", StringComparison.Ordinal));
+    private IEnumerable<Finding> Unplaced => entry.Form.Unplaced.Where(finding => !finding.Path.StartsWith("burns[", StringComparison.Ordinal));
 
     protected override void OnInitialized()
     {
         var limited = Heat.Grade.At(WindowStage.Furnace).Select(window => Element.TryParse(window.Quantity, out var element) ? element : null).OfType<Element>();
-        draft = new SampleDraft(form, limited.Union([Element.C, Element.Si, Element.Mn, Element.P, Element.S]).Order());
+        entry = new SampleEntry(limited.Union([Element.C, Element.Si, Element.Mn, Element.P, Element.S]).Order());
+        entry.Belongs("heatId", Heat.Heat.Id);
     }
 
     private static string? Judge(string symbol) =>
@@ -64,17 +50,22 @@ public sealed partial class SampleForm
     private void AddElement()
     {
         if (another.Finding is not null || !Element.TryParse(another.Value, out var element)) return;
-        draft.Add(element);
+        entry.Burns.Add(element);
         another.Showing(null);
     }
 
-    private async Task Save()
+    private string Name(string path) => SampleEntry.Place(path) is { } cell ? Text["CellOf", cell.Burn + 1, cell.Symbol] : Text[path switch
     {
-        var outcome = await HandingIn.Send(
-            form,
-            made => Operation.Run(made.By, new(
-                made.Key, minutes.Before(made.ObservedAt), Heat.Heat.Id, null, Enum.Parse<SampleKind>(kind.Value!), draft.Inputs(), coin.Value, remarks.Value)),
-            draft.Check);
-        if (outcome?.Succeeded == true) await Saved.InvokeAsync();
+        "kind" => "SampleKind",
+        "coinNumber" => "Coin",
+        "observedAt" => "TakenAgo",
+        _ => "Remarks",
+    }];
+
+    /// <summary>A coin that fell apart: what anybody typed of it goes.</summary>
+    private async Task ThrowAway()
+    {
+        await Dropping.Run(await Person.GetAsync(), entry.DraftSubject!);
+        await Left.InvokeAsync();
     }
 }

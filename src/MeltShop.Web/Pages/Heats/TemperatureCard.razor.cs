@@ -1,7 +1,5 @@
-using MeltShop.Operations.Checking;
-using MeltShop.Operations.Heats;
 using MeltShop.Records.Reading.Heats;
-using MeltShop.Web.Components.Fields;
+using MeltShop.Web.Components.Entries;
 using Microsoft.AspNetCore.Components;
 
 namespace MeltShop.Web.Pages.Heats;
@@ -9,15 +7,7 @@ namespace MeltShop.Web.Pages.Heats;
 /// <summary>Temperatures of the bath; those of a ladle stand with the ladle.</summary>
 public sealed partial class TemperatureCard
 {
-    private readonly EntryForm form = new();
-    private readonly QuantityEntry degrees;
-    private readonly QuantityEntry minutes;
-
-    public TemperatureCard()
-    {
-        degrees = form.Quantity("temperatureC", FieldCheck.LowestC, FieldCheck.HighestC, isRequired: true);
-        minutes = MinutesAgo.Field(form);
-    }
+    private readonly TemperatureEntry entry = new();
 
     [Parameter, EditorRequired]
     public HeatView Heat { get; set; } = null!;
@@ -25,21 +15,14 @@ public sealed partial class TemperatureCard
     [Parameter, EditorRequired]
     public bool IsOffered { get; set; }
 
-    [Inject]
-    private RecordTemperature Operation { get; set; } = null!;
-
-    [Inject]
-    private HandingIn HandingIn { get; set; } = null!;
-
     private IReadOnlyList<TemperatureView> Readings =>
         [.. Heat.Temperatures.Where(reading => reading.TreatedLadleId is null && !reading.Origin.IsCorrected).Reverse()];
 
-    private async Task Save()
+    protected override void OnParametersSet() => entry.Belongs("heatId", Heat.Heat.Id);
+
+    private void Saved()
     {
-        var outcome = await HandingIn.Send(form, made => Operation.Run(made.By, new(
-            made.Key, minutes.Before(made.ObservedAt), Heat.Heat.Id, null, degrees.Needed)));
-        if (outcome?.Succeeded != true) return;
-        degrees.Showing(null);
-        minutes.Showing(null);
+        entry.Degrees.Showing(null);
+        entry.Minutes.Showing(null);
     }
 }

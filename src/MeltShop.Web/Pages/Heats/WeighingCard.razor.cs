@@ -1,7 +1,7 @@
 using System.Globalization;
-using MeltShop.Operations.Heats;
 using MeltShop.Records.Heats;
 using MeltShop.Records.Yard;
+using MeltShop.Web.Components.Entries;
 using MeltShop.Web.Components.Fields;
 using MeltShop.Web.Pages.Charge;
 using Microsoft.AspNetCore.Components;
@@ -11,31 +11,15 @@ namespace MeltShop.Web.Pages.Heats;
 /// <summary>What goes into the furnace, in the order of loading: target, what the scale said, and what is left. A material may be weighed several times.</summary>
 public sealed partial class WeighingCard
 {
-    private const double LeastKg = 0.01;
-
-    private readonly EntryForm form = new();
-    private readonly TextEntry material;
-    private readonly QuantityEntry kg;
+    private readonly WeighingEntry entry = new();
     private (double Kg, string Name)? weighed;
     private bool wasCharging;
-
-    public WeighingCard()
-    {
-        material = form.Choice("materialId", isRequired: true);
-        kg = form.Quantity("kg", LeastKg, ChargeDraft.MostKg, isRequired: true);
-    }
 
     [Parameter, EditorRequired]
     public HeatScreen Screen { get; set; } = null!;
 
     [Parameter, EditorRequired]
     public bool IsOffered { get; set; }
-
-    [Inject]
-    private WeighIn Operation { get; set; } = null!;
-
-    [Inject]
-    private HandingIn HandingIn { get; set; } = null!;
 
     private IReadOnlyList<WeighingRow> Rows { get; set; } = [];
 
@@ -53,7 +37,9 @@ public sealed partial class WeighingCard
     protected override void OnParametersSet()
     {
         Rows = WeighingRow.Of(Screen.Heat, Screen.Yard);
-        if (material.Value is null && !IsBath) Offer(Rows.FirstOrDefault(IsOpen));
+        entry.Belongs("heatId", Screen.Heat.Heat.Id);
+        entry.Belongs("intoBath", IsBath ? 1 : 0);
+        if (entry.Material.Value is null && !IsBath) Offer(Rows.FirstOrDefault(IsOpen));
         // What was the next thing to charge is not what a bath needs: that a person chooses.
         if (wasCharging && IsBath) Offer(null);
         wasCharging = !IsBath;
@@ -65,15 +51,15 @@ public sealed partial class WeighingCard
 
     private static string Standing(WeighingRow row) => row.IsDone ? "done" : row.IsOver ? "over" : "open";
 
-    private bool IsChosen(WeighingRow row) => row.MaterialId is { } id && material.Value == Id(id);
+    private bool IsChosen(WeighingRow row) => row.MaterialId is { } id && entry.Material.Value == Id(id);
 
     private string? KindOf(WeighingRow row) => row.Kind is { } kind ? YardText["Kind." + kind].Value : null;
 
-    private void Offer(WeighingRow? row) => material.Showing(row?.MaterialId is { } id ? Id(id) : null);
+    private void Offer(WeighingRow? row) => entry.Material.Showing(row?.MaterialId is { } id ? Id(id) : null);
 
     private void Choose(WeighingRow row)
     {
-        material.Text = Id(row.MaterialId!.Value);
+        entry.Material.Text = Id(row.MaterialId!.Value);
         weighed = null;
     }
 
@@ -87,14 +73,11 @@ public sealed partial class WeighingCard
         _ => Text["StillTo", MassText.Show(row.LeftKg)],
     };
 
-    private async Task Save()
+    private void Saved()
     {
-        var (id, mass, name) = (material.Value, kg.Value, Choices.FirstOrDefault(choice => choice.Value == material.Value)?.Words ?? "");
-        var outcome = await HandingIn.Send(form, made => Operation.Run(made.By, new(
-            made.Key, made.ObservedAt, Screen.Heat.Heat.Id, long.Parse(id!, CultureInfo.InvariantCulture), kg.Needed, IsBath)));
-        if (outcome?.Succeeded != true) return;
-        weighed = (mass!.Value, name);
-        kg.Showing(null);
-        if (Current is { } row && row.LeftKg - mass.Value <= row.TargetKg / 100) Offer(Rows.FirstOrDefault(other => other.Code != row.Code && IsOpen(other)) ?? row);
+        if (entry.Kg.Value is not { } mass) return;
+        weighed = (mass, Choices.FirstOrDefault(choice => choice.Value == entry.Material.Value)?.Words ?? "");
+        entry.Kg.Showing(null);
+        if (Current is { } row && row.LeftKg - mass <= row.TargetKg / 100) Offer(Rows.FirstOrDefault(other => other.Code != row.Code && IsOpen(other)) ?? row);
     }
 }

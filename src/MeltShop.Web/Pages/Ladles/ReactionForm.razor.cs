@@ -1,6 +1,5 @@
-using MeltShop.Operations.Ladles;
 using MeltShop.Records.Reading.Ladles;
-using MeltShop.Web.Components.Fields;
+using MeltShop.Web.Components.Entries;
 using Microsoft.AspNetCore.Components;
 
 namespace MeltShop.Web.Pages.Ladles;
@@ -8,16 +7,14 @@ namespace MeltShop.Web.Pages.Ladles;
 /// <summary>One large button at the end of the flare.</summary>
 public sealed partial class ReactionForm
 {
-    private readonly EntryForm form = new();
+    private readonly ReactionEntry entry = new();
 
     [Parameter, EditorRequired]
     public TreatedLadleView Treated { get; set; } = null!;
 
-    [Inject]
-    private EndReaction Operation { get; set; } = null!;
-
-    [Inject]
-    private HandingIn HandingIn { get; set; } = null!;
-
-    private async Task End() => await HandingIn.Send(form, made => Operation.Run(made.By, new(made.Key, made.ObservedAt, Treated.Id, Treated.Version)));
+    protected override void OnParametersSet()
+    {
+        entry.Belongs("treatedLadleId", Treated.Id);
+        entry.Belongs("version", Treated.Version);
+    }
 }

@@ -1,6 +1,4 @@
-using MeltShop.Web.Components.Fields;
-
-namespace MeltShop.Web.Pages.Heats;
+namespace MeltShop.Web.Components.Fields;
 
 /// <summary>When something was observed that is entered later: a late entry is honest about it.</summary>
 internal static class MinutesAgo

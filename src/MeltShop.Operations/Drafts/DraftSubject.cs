@@ -1,0 +1,19 @@
+using System.Text.RegularExpressions;
+
+namespace MeltShop.Operations.Drafts;
+
+/// <summary>Names of what drafts belong to: everybody who stands at the same one sees them.</summary>
+public static partial class DraftSubject
+{
+    /// <summary>A coin of the bath of a heat.</summary>
+    public static string BathSample(long heatId) => FormattableString.Invariant($"heat/{heatId}/sample");
+
+    /// <summary>A coin of the last metal of a treated ladle.</summary>
+    public static string LastMetal(long treatedLadleId) => FormattableString.Invariant($"ladle/{treatedLadleId}/last-metal");
+
+    /// <summary>Whether it has the form of one.</summary>
+    public static bool IsOne(string? subject) => subject is not null && Shape().IsMatch(subject);
+
+    [GeneratedRegex("^[a-z]{1,20}/[0-9]{1,18}/[a-z-]{1,40}$")]
+    private static partial Regex Shape();
+}

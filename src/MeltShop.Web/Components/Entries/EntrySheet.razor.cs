@@ -1,0 +1,115 @@
+using System.Text.Json;
+using MeltShop.Operations;
+using MeltShop.Records.Reading.Drafts;
+using MeltShop.Records.Writing;
+using MeltShop.Web.Api.Entries;
+using MeltShop.Web.SignIn;
+using Microsoft.AspNetCore.Components;
+
+namespace MeltShop.Web.Components.Entries;
+
+/// <summary>
+/// The form around an entry. The script of the entry path hands it in, so that a press is kept where the connection is not; what
+/// it was answered comes back as an event. Without the script the form hands itself in, to the same desk. What is typed at its
+/// subject is shown as it is typed, with who did.
+/// </summary>
+public sealed partial class EntrySheet : IDisposable
+{
+    private readonly CancellationTokenSource leaving = new();
+    private DraftBoard board = null!;
+    private Acting? acting;
+    private TypedEntry? shown;
+
+    [Parameter, EditorRequired]
+    public TypedEntry Entry { get; set; } = null!;
+
+    /// <summary>What it is, for the list of what is not yet at the server.</summary>
+    [Parameter, EditorRequired]
+    public string Title { get; set; } = "";
+
+    [Parameter, EditorRequired]
+    public string TestId { get; set; } = "";
+
+    [Parameter]
+    public string? Class { get; set; }
+
+    /// <summary>The words for a field's path, where its texts lie as drafts.</summary>
+    [Parameter]
+    public Func<string, string> Name { get; set; } = path => path;
+
+    /// <summary>After it was accepted.</summary>
+    [Parameter]
+    public EventCallback Accepted { get; set; }
+
+    [Parameter, EditorRequired]
+    public RenderFragment? ChildContent { get; set; }
+
+    [Inject]
+    private EntryDesk Desk { get; set; } = null!;
+
+    [Inject]
+    private DraftRows Drafts { get; set; } = null!;
+
+    [Inject]
+    private ChangeNotices Notices { get; set; } = null!;
+
+    [Inject]
+    private ActingPerson Person { get; set; } = null!;
+
+    private IEnumerable<IGrouping<string, DraftView>> Others => board.Lying.Where(draft => draft.PersonId != acting?.PersonId).GroupBy(draft => draft.Person);
+
+    protected override async Task OnInitializedAsync()
+    {
+        board = new(Entry);
+        acting = await Person.FindAsync();
+        if (Entry.DraftSubject is not null) _ = Follow(Notices.Listen(leaving.Token));
+    }
+
+    protected override async Task OnParametersSetAsync()
+    {
+        if (ReferenceEquals(shown, Entry)) return;
+        shown = Entry;
+        board = new(Entry);
+        await Lay();
+    }
+
+    public void Dispose()
+    {
+        leaving.Cancel();
+        leaving.Dispose();
+    }
+
+    private static string Json<TValue>(IReadOnlyDictionary<string, TValue> values) => JsonSerializer.Serialize(values);
+
+    private async Task Lay()
+    {
+        if (Entry.DraftSubject is { } subject) board.Lay(await Drafts.Load(subject, leaving.Token));
+    }
+
+    private async Task Follow(IAsyncEnumerable<IReadOnlyList<ChangeNotice>> bundles)
+    {
+        await foreach (var changes in bundles)
+        {
+            if (!changes.Any(change => change.Kind is ChangeKind.Draft or ChangeKind.Sample)) continue;
+            await InvokeAsync(async () =>
+            {
+                await Lay();
+                StateHasChanged();
+            });
+        }
+    }
+
+    private async Task Submit()
+    {
+        if (Entry.Form.IsBusy || Entry.Form.IsAccepted) return;
+        await Answer((await Desk.Take(acting!, Entry)).Findings);
+    }
+
+    private Task Told(EntryAnsweredEventArgs told) => Answer([.. told.Findings.Select(finding => finding.Finding)]);
+
+    private async Task Answer(IReadOnlyList<Metallurgy.Finding> findings)
+    {
+        Entry.Form.Answer(findings);
+        if (findings.Count == 0) await Accepted.InvokeAsync();
+    }
+}

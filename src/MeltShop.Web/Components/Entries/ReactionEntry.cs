@@ -1,0 +1,14 @@
+using MeltShop.Operations;
+using MeltShop.Operations.Ladles;
+using MeltShop.Web.Components.Fields;
+
+namespace MeltShop.Web.Components.Entries;
+
+/// <summary>The end of the reaction in a ladle: one press.</summary>
+public sealed class ReactionEntry : TypedEntry<Guid>
+{
+    public override string Operation => nameof(EndReaction);
+
+    protected override Task<Outcome<Guid>> Run(IServiceProvider services, EntryMade made) => services.GetRequiredService<EndReaction>()
+        .Run(made.By, new(made.Key, made.ObservedAt, Id("treatedLadleId"), Version));
+}

@@ -1,0 +1,66 @@
+// Forms with data-entry: a press goes into the queue, not to the circuit. What the server says comes back to the form as the
+// event "entryanswered". A press that is not answered soon leaves the form free for the next one: the queue shows it.
+import { dirty, isAlive } from "./circuit.js";
+import { deliver } from "./sending.js";
+
+const soon = 1_500;
+
+const isAside = (field) => field.closest("[data-aside]") !== null;
+
+export function pathOf(input) {
+  const [burn, element] = input.dataset.cell?.split(".") ?? [];
+  return element ? `burns[${burn}].${element}` : input.closest("[data-field]")?.dataset.field;
+}
+
+const fieldsOf = (form) => [...form.querySelectorAll("[data-field] input, [data-field] select, input[data-cell]")].filter((field) => !isAside(field));
+
+function handIn(form) {
+  if (form.dataset.waiting || form.dataset.done) return;
+  const inputs = fieldsOf(form).filter((field) => field.value.trim() !== "");
+  const fields = Object.fromEntries(inputs.map((field) => [pathOf(field), field.value]));
+  const release = setTimeout(() => free(form), soon);
+  const isHere = () => form.isConnected && form.dataset.waiting && isAlive();
+  form.dataset.waiting = "yes";
+  deliver(
+    { operation: form.dataset.entry, about: JSON.parse(form.dataset.about), fields, title: form.dataset.title, address: location.pathname + location.search },
+    {
+      accepted() {
+        clearTimeout(release);
+        if (isHere()) tell(form, []);
+        else free(form);
+      },
+      takes(findings) {
+        clearTimeout(release);
+        if (!isHere()) return false;
+        tell(form, findings);
+        return true;
+      },
+    });
+}
+
+function tell(form, findings) {
+  delete form.dataset.waiting;
+  if (findings.length === 0) form.dataset.done = "yes"; // until something is typed: a second press is no second entry
+  form.dispatchEvent(new CustomEvent("entryanswered", { bubbles: true, detail: { findings } }));
+}
+
+// The next entry of the form; one that is a press alone has no next one before the answer.
+function free(form) {
+  if (!form.dataset.waiting) return;
+  delete form.dataset.waiting;
+  const texts = fieldsOf(form).filter((field) => field instanceof HTMLInputElement);
+  if (texts.length === 0) form.dataset.done = "yes";
+  for (const field of texts) {
+    field.value = "";
+    dirty(field);
+  }
+}
+
+addEventListener("submit", (event) => {
+  if (!event.target.matches?.("form[data-entry]")) return;
+  event.preventDefault();
+  event.stopImmediatePropagation();
+  handIn(event.target);
+}, true);
+
+for (const kind of ["input", "change"]) addEventListener(kind, ({ target }) => delete target.closest?.("form[data-entry]")?.dataset.done, true);

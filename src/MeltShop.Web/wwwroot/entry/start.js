@@ -1,0 +1,12 @@
+// The entry path and the connection: see the decisions "Entry path" and "Live pages".
+import "./circuit.js";
+import "./sheets.js";
+import "./drafts.js";
+import "./notice.js";
+import "./typed.js";
+import { fetchTicket, send } from "./sending.js";
+
+if (document.querySelector("[data-live]")) {
+  await fetchTicket();
+  send();
+}

@@ -1,0 +1,111 @@
+using MeltShop.Browser.Tests.Running;
+using Microsoft.Playwright;
+
+namespace MeltShop.Browser.Tests;
+
+/// <summary>What is entered on a tablet while its connection is cut, and what two tablets at one heat see of each other.</summary>
+public sealed class EntryTests(Chromium chromium, EntryTests.App app) : IClassFixture<EntryTests.App>
+{
+    private const string Degrees = "[data-testid=temperature-form] [data-field=temperatureC] input";
+    private const string SaveDegrees = "[data-testid=temperature-form] button[type=submit]";
+    private static readonly TimeSpan Outage = TimeSpan.FromSeconds(8);
+
+    /// <summary>One program for all of these, which gives up a lost circuit after 3 s; each test has a furnace of its own.</summary>
+    public sealed class App : IAsyncLifetime
+    {
+        public RunningApp Running { get; } = new();
+
+        public async ValueTask InitializeAsync() => await Running.StartAsync(("MeltShop__KeepCircuitSeconds", "3"));
+
+        public ValueTask DisposeAsync() => Running.DisposeAsync();
+    }
+
+    [Fact]
+    public async Task Entries_OfACutOf8Seconds_ArriveOnceInOrderWithTheirOwnTimes()
+    {
+        await using var cable = new Cable(app.Running.Address);
+        await using var context = await chromium.TabletAsync(cable.Address);
+        var page = await context.SignInAsync("henning");
+        var heat = await page.StartHeatAsync("furnace-1");
+        var id = heat.Split('/')[^1];
+        await page.OpenSampleAsync(heat);
+        await page.EnterAsync("[data-cell='0.C']", "3.61");
+        await page.WaitForSelectorAsync("form[data-versions*='burns[0].C']");
+
+        cable.Cut();
+        var cutAt = TimeProvider.System.GetUtcNow();
+        await page.Locator("#components-reconnect-modal").WaitForAsync();
+        TestContext.Current.SendDiagnosticMessage($"The cut was said after {(TimeProvider.System.GetUtcNow() - cutAt).TotalMilliseconds:0} ms");
+        await page.EnterAsync("[data-cell='0.Si']", "1,52");
+        foreach (var degrees in new[] { "1431", "1432", "1433" })
+        {
+            await page.EnterAsync(Degrees, degrees);
+            await page.TapAsync(SaveDegrees);
+            await Assertions.Expect(page.Locator(Degrees)).ToHaveValueAsync("");
+        }
+
+        await Assertions.Expect(page.Locator("#entry-queue")).ToHaveAttributeAsync("data-count", "4");
+        Assert.Empty(await app.Running.ReadAsync($"SELECT 1 FROM Temperatures WHERE HeatId = {id}"));
+        await Task.Delay(TimeSpan.FromSeconds(Math.Max(0, (cutAt + Outage - TimeProvider.System.GetUtcNow()).TotalSeconds)), TestContext.Current.CancellationToken);
+        cable.Mend();
+        var mendedAt = TimeProvider.System.GetUtcNow();
+
+        await page.WaitForSelectorAsync("html:not([data-circuit]):has(#entry-queue[hidden]):has([data-state=ready])", new() { Timeout = 30_000, State = WaitForSelectorState.Attached });
+        var rows = await app.Running.ReadAsync($"SELECT TemperatureC, ObservedAt, EnteredAt FROM Temperatures WHERE HeatId = {id} ORDER BY Id");
+        Assert.Equal([1431.0, 1432.0, 1433.0], rows.Select(row => (double)row[0]));
+        var observed = rows.Select(row => (long)row[1]).ToList();
+        Assert.Equal(observed.Order(), observed);
+        Assert.All(observed, ticks => Assert.InRange(ticks, cutAt.UtcTicks - TimeSpan.TicksPerSecond, mendedAt.UtcTicks));
+        Assert.All(rows, row => Assert.True((long)row[2] >= mendedAt.UtcTicks));
+        Assert.Equal(heat, new Uri(page.Url).AbsolutePath);
+        Assert.Equal(["1,52", "3.61"], (await app.Running.ReadAsync($"SELECT Text FROM Drafts WHERE Subject = 'heat/{id}/sample' ORDER BY Text")).Select(row => (string)row[0]));
+    }
+
+    [Fact]
+    public async Task Queue_WhoseTabIsLoadedAnewBeforeItIsSent_IsSentAfterwards()
+    {
+        await using var cable = new Cable(app.Running.Address);
+        await using var context = await chromium.TabletAsync(cable.Address);
+        var page = await context.SignInAsync("henning");
+        var heat = await page.StartHeatAsync("furnace-2");
+        await page.OpenAsync(heat);
+        await page.RouteAsync("**/api/v1/entries", route => route.AbortAsync());
+        await page.EnterAsync(Degrees, "1444");
+        await page.TapAsync(SaveDegrees);
+        await Assertions.Expect(page.Locator("#entry-queue")).ToHaveAttributeAsync("data-count", "1");
+
+        await page.UnrouteAllAsync();
+        await page.OpenAsync(heat);
+
+        await Assertions.Expect(page.Locator("#entry-queue")).ToBeHiddenAsync();
+        await page.GetByText("1444 °C").First.WaitForAsync();
+        Assert.Single(await app.Running.ReadAsync("SELECT 1 FROM Temperatures WHERE TemperatureC = 1444"));
+    }
+
+    [Fact]
+    public async Task Drafts_OfTwoTabletsAtOneHeat_AreSeenByBothUntilHandedIn()
+    {
+        await using var laboratory = await chromium.TabletAsync(app.Running.Address);
+        await using var floor = await chromium.TabletAsync(app.Running.Address);
+        var henning = await laboratory.SignInAsync("henning");
+        var tilda = await floor.SignInAsync("tilda");
+        var heat = await henning.StartHeatAsync("furnace-3", 1500);
+        await henning.OpenSampleAsync(heat);
+        await tilda.OpenSampleAsync(heat);
+
+        await henning.EnterAsync("[data-cell='0.C']", "3.6127");
+        await Assertions.Expect(tilda.Locator("[data-cell='0.C']")).ToHaveValueAsync("3.6127");
+        await Assertions.Expect(tilda.Locator("[data-testid=typed-by]")).ToContainTextAsync("Burn 1, C 3.6127");
+        await tilda.EnterAsync("[data-cell='0.Si']", "1.5031");
+        await Assertions.Expect(henning.Locator("[data-cell='0.Si']")).ToHaveValueAsync("1.5031");
+        await henning.OpenSampleAsync(heat);
+        await Assertions.Expect(henning.Locator("[data-cell='0.C']")).ToHaveValueAsync("3.6127");
+        Assert.Empty(await app.Running.ReadAsync("SELECT 1 FROM TrailRows WHERE Payload LIKE '%3.6127%'"));
+
+        await henning.TapAsync("[data-testid=sample-form] button[type=submit]");
+        await henning.WaitForSelectorAsync("[data-testid=sample]");
+        await Assertions.Expect(tilda.Locator("[data-cell='0.C']")).ToHaveValueAsync("");
+        Assert.Empty(await app.Running.ReadAsync("SELECT 1 FROM Drafts WHERE Text IN ('3.6127', '1.5031')"));
+        Assert.Equal(["1.5031", "3.6127"], (await app.Running.ReadAsync("SELECT InstrumentText FROM Readings WHERE InstrumentText IN ('3.6127', '1.5031') ORDER BY InstrumentText")).Select(row => (string)row[0]));
+    }
+}

@@ -1,0 +1,94 @@
+using System.Net;
+using System.Net.Sockets;
+
+namespace MeltShop.Browser.Tests.Running;
+
+/// <summary>The cable between a browser and the program, on loopback: it can be cut, and mended. Other browsers have cables of their own.</summary>
+public sealed class Cable : IAsyncDisposable
+{
+    private readonly TcpListener listener = new(IPAddress.Loopback, 0);
+    private readonly List<TcpClient> ends = [];
+    private readonly int port;
+    private readonly Task accepting;
+    private bool isCut;
+
+    public Cable(Uri program)
+    {
+        port = program.Port;
+        listener.Start();
+        accepting = AcceptAsync();
+    }
+
+    /// <summary>What the browser opens.</summary>
+    public Uri Address => new($"http://127.0.0.1:{((IPEndPoint)listener.LocalEndpoint).Port}");
+
+    /// <summary>Ends every connection and takes no new one.</summary>
+    public void Cut()
+    {
+        lock (ends)
+        {
+            isCut = true;
+            foreach (var end in ends) end.Dispose();
+            ends.Clear();
+        }
+    }
+
+    public void Mend()
+    {
+        lock (ends) isCut = false;
+    }
+
+    public async ValueTask DisposeAsync()
+    {
+        Cut();
+        listener.Stop();
+        await accepting;
+        listener.Dispose();
+    }
+
+    private async Task AcceptAsync()
+    {
+        try
+        {
+            while (true)
+            {
+                var browser = await listener.AcceptTcpClientAsync();
+                if (!Take(browser)) continue;
+                var program = new TcpClient();
+                await program.ConnectAsync(IPAddress.Loopback, port);
+                if (!Take(program)) continue;
+                _ = CarryAsync(browser, program);
+                _ = CarryAsync(program, browser);
+            }
+        }
+        catch (Exception end) when (end is SocketException or ObjectDisposedException or InvalidOperationException)
+        {
+            // the listener was stopped
+        }
+    }
+
+    private bool Take(TcpClient end)
+    {
+        lock (ends)
+        {
+            if (isCut) end.Dispose();
+            else ends.Add(end);
+            return !isCut;
+        }
+    }
+
+    private static async Task CarryAsync(TcpClient from, TcpClient to)
+    {
+        try
+        {
+            await from.GetStream().CopyToAsync(to.GetStream());
+        }
+        catch (Exception end) when (end is IOException or ObjectDisposedException or InvalidOperationException)
+        {
+            // cut, or one side hung up
+        }
+
+        from.Dispose();
+        to.Dispose();
+    }
+}
