@@ -7,7 +7,7 @@ using System.Text;
 namespace MeltShop.Browser.Tests.Running;
 
 /// <summary>The program as a user starts it: a process with a data folder of its own, on loopback, with the demo foundry.</summary>
-public sealed class RunningApp : IAsyncDisposable
+public sealed class RunningApp : IAsyncLifetime
 {
     private static readonly TimeSpan StartLimit = TimeSpan.FromSeconds(120);
     private readonly string dataFolder = Directory.CreateTempSubdirectory("meltshop-browser-").FullName;
@@ -24,6 +24,9 @@ public sealed class RunningApp : IAsyncDisposable
 
     /// <summary>Where the records are.</summary>
     public string Database => Path.Combine(dataFolder, "meltshop.db");
+
+    /// <summary>Starts it where tests share it; a test that kills it starts its own.</summary>
+    public async ValueTask InitializeAsync() => await StartAsync();
 
     /// <summary>Starts the program, with more settings where a test needs them: <c>MeltShop__KeepCircuitSeconds</c>.</summary>
     public async Task StartAsync(params (string Name, string Value)[] settings)

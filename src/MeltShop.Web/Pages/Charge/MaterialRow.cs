@@ -31,9 +31,10 @@ public sealed record Supply(Element Element, double SharePercent);
 /// <param name="Supplies">What it brings of elements that the melt has to hold.</param>
 /// <param name="Burdens">What it brings of elements that may not be more.</param>
 /// <param name="PriceToEnter">Price per 1000 kg at which it would come in; null where that cannot be said.</param>
+/// <param name="Price">Price per 1000 kg that the plan reckons with: the yard's, or another one for this charge.</param>
 public sealed record MaterialRow(
     MaterialView Material, MaterialStanding Standing, double Kg, double Percent, double Cost, double LiquidPercent,
-    IReadOnlyList<Supply> Supplies, IReadOnlyList<Supply> Burdens, double? PriceToEnter)
+    IReadOnlyList<Supply> Supplies, IReadOnlyList<Supply> Burdens, double? PriceToEnter, double Price)
 {
     /// <summary>Less of an element than this share is not why a material is in, %.</summary>
     private const double WorthNaming = 10;
@@ -50,7 +51,7 @@ public sealed record MaterialRow(
         [
             .. view.Materials.Select(material => Of(material, planned, draft))
                 .OrderByDescending(row => row.Kg).ThenBy(row => row.Standing)
-                .ThenBy(row => row.PriceToEnter is { } price ? (double)row.Material.PricePerTonne - price : double.MaxValue)
+                .ThenBy(row => row.PriceToEnter is { } price ? row.Price - price : double.MaxValue)
                 .ThenBy(row => row.Material.Code, StringComparer.Ordinal),
         ];
     }
@@ -61,14 +62,14 @@ public sealed record MaterialRow(
         if (asked is null)
         {
             var standing = draft.Material(material.Code).IsLeftOut ? MaterialStanding.LeftOut : MaterialStanding.NoneThere;
-            return new(material, standing, 0, 0, 0, 0, [], [], null);
+            return new(material, standing, 0, 0, 0, 0, [], [], null, (double)material.PricePerTonne);
         }
 
         var line = planned.Plan.Lines.FirstOrDefault(l => l.Code == material.Code);
         if (line is null)
         {
             var price = planned.Plan.Materials.FirstOrDefault(m => m.Code == material.Code)?.PriceToEnterPerTonne;
-            return new(material, MaterialStanding.NotChosen, 0, 0, 0, 0, [], [], price);
+            return new(material, MaterialStanding.NotChosen, 0, 0, 0, 0, [], [], price, asked.PricePerTonne);
         }
 
         var arrival = Arrival.PerKilogram(asked.Composition);
@@ -77,7 +78,7 @@ public sealed record MaterialRow(
             material, MaterialStanding.InPlan, line.Kg, line.Percent, line.Kg * asked.PricePerTonne / 1000,
             100 * line.Kg * arrival.LiquidKg / planned.Plan.LiquidKg,
             Brought(arrival, line.Kg, planned.Plan, limits.Where(limit => limit.Min is not null)),
-            Brought(arrival, line.Kg, planned.Plan, limits.Where(limit => limit.Binding is BindingBound.Max or BindingBound.Both)), null);
+            Brought(arrival, line.Kg, planned.Plan, limits.Where(limit => limit.Binding is BindingBound.Max or BindingBound.Both)), null, asked.PricePerTonne);
     }
 
     private static IReadOnlyList<Supply> Brought(Arrival arrival, double kg, ChargePlan plan, IEnumerable<LimitOutcome> limits) =>

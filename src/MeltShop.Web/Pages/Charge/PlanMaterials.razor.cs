@@ -59,7 +59,7 @@ public sealed partial class PlanMaterials
         MaterialStanding.NoneThere => Text["NoneThere"],
         _ when !Planned.IsReached => Text["NoPlan"],
         _ when row.PriceToEnter is not { } price => Text[row.Material.PieceKg is null ? "NeverIn" : "WholePieces"],
-        _ when row.PriceToEnter >= (double)row.Material.PricePerTonne => Text["EquallyGood"],
+        _ when row.PriceToEnter >= row.Price => Text["EquallyGood"],
         _ => Text["ComesInAt", NumberText.Show(row.PriceToEnter!.Value, 2), Currency],
     };
 

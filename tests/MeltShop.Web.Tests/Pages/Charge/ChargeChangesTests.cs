@@ -19,6 +19,19 @@ public sealed class ChargeChangesTests : ChargeTest
     }
 
     [Fact]
+    public void Price_OfALeftOutMaterialChanged_IsShownAndComparedWithTheOneAtWhichItComesIn()
+    {
+        var page = OpenPlanned();
+        Change(page, "Test copper");
+        Type(page, "materials.copper.pricePerTonne", "-5000");
+        page.WaitForState(() => page.FindAll("[data-testid=in-plan] [data-material=copper]").Count > 0, Patience);
+        Type(page, "materials.copper.pricePerTonne", "20000");
+
+        page.WaitForAssertion(() => Assert.Contains("20000.00 EUR/t", page.Find("[data-testid=left-out] [data-material=copper]").TextContent, StringComparison.Ordinal), Patience);
+        Assert.Contains("would come in at", page.Find("[data-material=copper] .why").TextContent, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Limit_ChangedForThisCharge_ChangesThePlanAndCanBeTakenBack()
     {
         var page = OpenPlanned();

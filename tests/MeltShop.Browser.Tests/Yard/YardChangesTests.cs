@@ -1,0 +1,48 @@
+using MeltShop.Browser.Tests.Running;
+using Microsoft.Playwright;
+
+namespace MeltShop.Browser.Tests.Yard;
+
+/// <summary>What a metallurgist changes in the yard of the demo foundry stays changed.</summary>
+[Collection<DemoAppCollection>]
+public sealed class YardChangesTests(Chromium chromium, RunningApp app)
+{
+    [Fact]
+    public async Task Price_Changed_StandsOnThePageAfterAReload()
+    {
+        await using var context = await chromium.TabletAsync(app.Address);
+        var page = await MaterialAsync(context);
+        await page.Locator("button", new() { HasText = "Change the price" }).TapAsync();
+        await page.FillAsync("[data-testid=price-form] input", "-12,5");
+        await page.TapAsync("[data-testid=price-form] button[type=submit]");
+        await Assertions.Expect(page.Locator("[data-testid=price-form]")).ToHaveCountAsync(0);
+
+        await page.ReloadAsync();
+        await Assertions.Expect(page.Locator("[data-testid=price]")).ToContainTextAsync("-12.50");
+    }
+
+    [Fact]
+    public async Task Analysis_Corrected_StandsOnThePageWithItsReasonAfterAReload()
+    {
+        await using var context = await chromium.TabletAsync(app.Address);
+        var page = await MaterialAsync(context);
+        await page.Locator("section.analysis button.press").TapAsync();
+        await page.FillAsync("[data-testid=analysis-form] [data-row=Mn] [data-field$='.percent'] input", "0,777");
+        await page.FillAsync("[data-testid=analysis-form] [data-field=reason] input", "certificate of the last delivery");
+        await page.TapAsync("[data-testid=analysis-form] button[type=submit]");
+        await Assertions.Expect(page.Locator("[data-testid=analysis-form]")).ToHaveCountAsync(0);
+
+        await page.ReloadAsync();
+        await Assertions.Expect(page.Locator("[data-testid=analysis] tr", new() { HasText = "Mn" })).ToContainTextAsync("0.777");
+        await Assertions.Expect(page.Locator("section.analysis")).ToContainTextAsync("certificate of the last delivery");
+    }
+
+    private static async Task<IPage> MaterialAsync(IBrowserContext context)
+    {
+        var page = await context.SignInAsync("henning");
+        await page.OpenAsync("/yard");
+        await page.Locator("[data-material=plate-offcuts] a").First.ClickAsync();
+        await page.WaitForSelectorAsync("[data-testid=analysis]");
+        return page;
+    }
+}
