@@ -10,6 +10,9 @@ public static class Statements
         db.Database.ExecuteSqlRawAsync(statement, values, TestContext.Current.CancellationToken);
 
     /// <summary>The first value of the first row; the statement calls it Value.</summary>
-    public static async Task<T> Ask<T>(this RecordsContext db, string statement) =>
-        (await db.Database.SqlQueryRaw<T>(statement).ToListAsync(TestContext.Current.CancellationToken))[0];
+    public static async Task<T> Ask<T>(this RecordsContext db, string statement) => (await db.AskAll<T>(statement))[0];
+
+    /// <summary>The first value of each row; the statement calls it Value.</summary>
+    public static Task<List<T>> AskAll<T>(this RecordsContext db, string statement) =>
+        db.Database.SqlQueryRaw<T>(statement).ToListAsync(TestContext.Current.CancellationToken);
 }
