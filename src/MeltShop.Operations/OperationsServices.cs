@@ -15,6 +15,7 @@ public static class OperationsServices
         services.AddSingleton<Ladles.LadleForecast>();
         services.AddSingleton<Drafts.KeepDraft>();
         services.AddSingleton<Drafts.DropDrafts>();
+        services.AddSingleton<Correcting.CorrectionForecast>();
         return services;
     }
 

@@ -41,6 +41,7 @@ public abstract class RecordsContext(DbContextOptions options)
     public DbSet<Heel> Heels => Set<Heel>();
     public DbSet<Weighing> Weighings => Set<Weighing>();
     public DbSet<TemperatureReading> Temperatures => Set<TemperatureReading>();
+    public DbSet<BathCorrection> BathCorrections => Set<BathCorrection>();
     public DbSet<FurnaceMetal> FurnaceMetals => Set<FurnaceMetal>();
 
     public DbSet<Sample> Samples => Set<Sample>();

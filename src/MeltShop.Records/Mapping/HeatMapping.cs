@@ -60,6 +60,12 @@ internal static class HeatMapping
             reading.Refers<TemperatureReading, TreatedLadle>(r => r.TreatedLadleId);
             reading.HasIndex(r => r.HeatId);
         });
+        model.Entity<BathCorrection>(correction =>
+        {
+            correction.Refers<BathCorrection, Heat>(c => c.HeatId);
+            correction.Refers<BathCorrection, Sample>(c => c.SampleId);
+            correction.HasIndex(c => c.HeatId);
+        });
         model.Entity<FurnaceMetal>(metal =>
         {
             metal.Refers<FurnaceMetal, Furnace>(m => m.FurnaceId);

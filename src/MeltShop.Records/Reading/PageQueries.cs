@@ -20,6 +20,7 @@ internal static class PageQueries
         services.AddSingleton<GradesPage>();
         services.AddSingleton<ChargePage>();
         services.AddSingleton<HeatPage>();
+        services.AddSingleton<CorrectionPage>();
         services.AddSingleton<LadlePage>();
         services.AddSingleton<HistoryPage>();
         services.AddSingleton<HistoryChoices>();

@@ -21,6 +21,9 @@ public sealed partial class HeatDetail
     private YardPage Yard { get; set; } = null!;
 
     [Inject]
+    private CorrectionPage Corrections { get; set; } = null!;
+
+    [Inject]
     private WeighIn Weigh { get; set; } = null!;
 
     [Inject]
@@ -41,7 +44,9 @@ public sealed partial class HeatDetail
     private bool IsInFurnace => View?.Heat.Heat.State is HeatState.Charging or HeatState.Bath or HeatState.Tapping;
 
     protected override async Task<HeatScreen?> Read(CancellationToken ct) =>
-        await Page.Load(HeatId, ct) is { } heat ? new HeatScreen(heat, (await Yard.Load(null, ct)).Materials) : null;
+        await Page.Load(HeatId, ct) is { } heat
+            ? new HeatScreen(heat, (await Yard.Load(null, ct)).Materials, await Corrections.Accepted(HeatId, ct))
+            : null;
 
     protected override bool Concerns(ChangeNotice change) =>
         (change.Kind == ChangeKind.Heat && change.Id == HeatId) || change.Kind is ChangeKind.TreatedLadle or ChangeKind.Grade or ChangeKind.Furnace;

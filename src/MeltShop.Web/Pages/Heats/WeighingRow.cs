@@ -34,12 +34,13 @@ public sealed record WeighingRow(long? MaterialId, string Code, string Name, Mat
         return
         [
             .. targets.Keys.Union(weighed.Select(group => group.Key))
-                .Select(code => Row(code, yard.FirstOrDefault(material => material.Code == code), targets.GetValueOrDefault(code), [.. weighed[code]]))
+                .Select(code => For(code, yard.FirstOrDefault(material => material.Code == code), targets.GetValueOrDefault(code), [.. weighed[code]]))
                 .OrderBy(row => Place(row.Kind)).ThenByDescending(row => row.TargetKg),
         ];
     }
 
-    private static WeighingRow Row(string code, MaterialView? material, double targetKg, IReadOnlyList<WeighingView> weighings) => new(
+    /// <summary>One row: what was planned of a material, and what of it was weighed.</summary>
+    internal static WeighingRow For(string code, MaterialView? material, double targetKg, IReadOnlyList<WeighingView> weighings) => new(
         material?.Id, code, material?.Name ?? (weighings.Count > 0 ? weighings[0].MaterialName : code), material?.Kind, targetKg,
         weighings.Sum(weighing => weighing.Kg), weighings.Count);
 

@@ -1,0 +1,64 @@
+using MeltShop.Records.Heats;
+using MeltShop.Records.Reading.Grades;
+using MeltShop.Records.Reading.Laboratory;
+using MeltShop.Records.Reading.Yard;
+using MeltShop.Records.Yard;
+using Microsoft.EntityFrameworkCore;
+
+namespace MeltShop.Records.Reading.Heats;
+
+/// <summary>What a correction of a bath is reckoned from.</summary>
+/// <param name="Grade">The grade of the heat.</param>
+/// <param name="OtherGrades">The other grades in use: what else this bath could become.</param>
+/// <param name="LastBath">The last bath sample in force; null where there is none.</param>
+/// <param name="LastTemperatureC">The last bath temperature in force, °C; null where there is none.</param>
+/// <param name="PowerKw">Rated power of the furnace, kW.</param>
+/// <param name="Materials">What may be added to a bath: additions, and steel and pig iron to dilute with.</param>
+/// <param name="Corrections">Those that were accepted for this heat, the latest last.</param>
+public sealed record CorrectionPageView(
+    HeatHeadView Heat, GradeView Grade, IReadOnlyList<GradeView> OtherGrades, SampleView? LastBath, double? LastTemperatureC, double PowerKw,
+    IReadOnlyList<MaterialView> Materials, IReadOnlyList<BathCorrectionView> Corrections);
+
+/// <param name="Problem">JSON.</param>
+/// <param name="Answer">JSON.</param>
+public sealed record BathCorrectionView(Origin Origin, long SampleId, string Goal, string Problem, string Answer, decimal TotalCost)
+{
+    public long Id => Origin.FactId;
+}
+
+/// <summary>Reads what the correction page shows and what is reckoned from it.</summary>
+public sealed class CorrectionPage(IDbContextFactory<RecordsContext> contexts)
+{
+    /// <summary>Null where there is no such heat.</summary>
+    public async Task<CorrectionPageView?> Load(long heatId, CancellationToken ct = default)
+    {
+        await using var db = await contexts.CreateDbContextAsync(ct);
+        if (await HeatHeadView.Load(db, heatId, ct) is not { } head) return null;
+
+        var grades = await GradeRows.Load(db.Grades.Where(g => g.IsActive || g.Id == head.GradeId).OrderBy(g => g.Code).Take(GradesPage.Most), ct);
+        var bath = await SampleRows.Last(db, heatId, Records.Laboratory.SampleKinds.OfTheBath, ct);
+        var temperature = await db.InForce<TemperatureReading>().Where(t => t.HeatId == heatId && t.TreatedLadleId == null)
+            .OrderByDescending(t => t.ObservedAt).ThenByDescending(t => t.Id).Select(t => (double?)t.TemperatureC).FirstOrDefaultAsync(ct);
+        var power = await db.Furnaces.Where(f => f.Id == head.FurnaceId).Select(f => f.PowerKw).SingleAsync(ct);
+        var materials = await MaterialRows.Load(
+            db, db.Materials.Where(m => m.IsActive && ((m.Uses & MaterialUses.BathAddition) != 0
+                || ((m.Uses & MaterialUses.Charge) != 0 && (m.Kind == MaterialKind.SteelScrap || m.Kind == MaterialKind.PigIron))))
+                .OrderBy(m => m.Code).Take(YardPage.Most), ct);
+        return new(
+            head, grades.Single(g => g.Id == head.GradeId), [.. grades.Where(g => g.Id != head.GradeId)], bath, temperature, power, materials,
+            await Accepted(db, heatId, ct));
+    }
+
+    /// <summary>The corrections that were accepted for a heat, the latest last.</summary>
+    public async Task<IReadOnlyList<BathCorrectionView>> Accepted(long heatId, CancellationToken ct = default)
+    {
+        await using var db = await contexts.CreateDbContextAsync(ct);
+        return await Accepted(db, heatId, ct);
+    }
+
+    private static async Task<IReadOnlyList<BathCorrectionView>> Accepted(RecordsContext db, long heatId, CancellationToken ct) =>
+    [
+        .. (await db.Rows(db.BathCorrections.Where(c => c.HeatId == heatId), ct))
+            .Select(r => new BathCorrectionView(r.Origin, r.Fact.SampleId, r.Fact.Goal, r.Fact.Problem, r.Fact.Answer, r.Fact.TotalCost)),
+    ];
+}

@@ -1,0 +1,107 @@
+using MeltShop.Operations.Correcting;
+using MeltShop.Records.Reading.Heats;
+using MeltShop.Records.Writing;
+using MeltShop.Web.Components.Fields;
+using Microsoft.AspNetCore.Components;
+
+namespace MeltShop.Web.Pages.Correction;
+
+/// <summary>What to add to a bath that is out of its window: proposed at once and again at every change, and made a task for the melter.</summary>
+public sealed partial class CorrectionPlanning
+{
+    private readonly CorrectionDraft draft = new();
+    private CorrectionProposal? proposal;
+    private IReadOnlyList<OtherGrade>? others;
+    private bool isCurrent;
+    private bool isWorking;
+    private bool isLooking;
+    private int asked;
+
+    [Parameter]
+    public long HeatId { get; set; }
+
+    [Inject]
+    private CorrectionPage Page { get; set; } = null!;
+
+    [Inject]
+    private CorrectionForecast Forecast { get; set; } = null!;
+
+    [Inject]
+    private AcceptCorrection Operation { get; set; } = null!;
+
+    [Inject]
+    private HandingIn HandingIn { get; set; } = null!;
+
+    [Inject]
+    private NavigationManager Addresses { get; set; } = null!;
+
+    private IEnumerable<Choice> Goals => Enum.GetNames<CorrectionGoal>().Select(goal => new Choice(goal, Text["Goal." + goal]));
+
+    private bool MayAccept => isCurrent && proposal is { IsReached: true, IsIdle: false } && !draft.Form.IsBusy && May(Operation.Roles);
+
+    protected override async Task<CorrectionScreen?> Read(CancellationToken ct) =>
+        await Page.Load(HeatId, ct) is { } view ? new CorrectionScreen(view, await Forecast.Facts(HeatId, ct)) : null;
+
+    protected override bool IsEmpty(CorrectionScreen view) => view.Facts is null;
+
+    protected override bool Concerns(ChangeNotice change) => change.Kind is ChangeKind.Sample or ChangeKind.Material or ChangeKind.Grade or ChangeKind.Furnace
+        || (change.Kind == ChangeKind.Heat && change.Id == HeatId);
+
+    protected override void Arrived(CorrectionScreen view)
+    {
+        draft.Fill(view.View.LastTemperatureC);
+        _ = InvokeAsync(Propose);
+    }
+
+    private async Task Propose()
+    {
+        var mine = ++asked;
+        (isCurrent, others) = (false, null);
+        if (View?.Facts is not { } facts || draft.Choice is not { } choice)
+        {
+            (proposal, isWorking) = (null, false);
+            StateHasChanged();
+            return;
+        }
+
+        var (problem, findings) = CorrectionQuestion.Build(facts, choice);
+        draft.Form.Find(findings);
+        isWorking = problem is not null;
+        if (problem is null) proposal = null;
+        StateHasChanged();
+        if (problem is null) return;
+        var found = await Task.Run(() => CorrectionProposal.For(facts, choice, problem, Leaving), Leaving);
+        if (mine != asked) return;
+        (proposal, isCurrent, isWorking) = (found, true, false);
+        StateHasChanged();
+    }
+
+    private async Task LookAtOthers()
+    {
+        if (View?.Facts is not { } facts || draft.Choice is not { } choice) return;
+        isLooking = true;
+        var mine = asked;
+        var found = await Task.Run(() => OtherGrade.Of(facts, choice, Leaving), Leaving);
+        isLooking = false;
+        if (mine == asked) others = found;
+    }
+
+    private Task LeaveOut(string code)
+    {
+        draft.LeftOut.Add(code);
+        return Propose();
+    }
+
+    private Task TakeBack(string code)
+    {
+        draft.LeftOut.Remove(code);
+        return Propose();
+    }
+
+    private async Task Accept()
+    {
+        if (!MayAccept || View?.Facts is not { } facts || draft.Choice is not { } choice) return;
+        var outcome = await HandingIn.Send(draft.Form, made => Operation.Run(made.By, new(made.Key, made.ObservedAt, HeatId, facts.Bath.SampleId, choice)));
+        if (outcome?.Succeeded == true) Addresses.NavigateTo($"/heats/{HeatId}#correction");
+    }
+}

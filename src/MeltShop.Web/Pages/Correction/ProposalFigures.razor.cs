@@ -1,0 +1,27 @@
+using MeltShop.Charging.Plans;
+using MeltShop.Operations.Correcting;
+using MeltShop.Records.Grades;
+using Microsoft.AspNetCore.Components;
+
+namespace MeltShop.Web.Pages.Correction;
+
+/// <summary>A correction that keeps all limits: what to add in which order, what it costs, and the bath afterwards.</summary>
+public sealed partial class ProposalFigures
+{
+    [Parameter, EditorRequired]
+    public CorrectionFacts Facts { get; set; } = null!;
+
+    [Parameter, EditorRequired]
+    public CorrectionProposal Proposal { get; set; } = null!;
+
+    [Parameter, EditorRequired]
+    public string Currency { get; set; } = "";
+
+    /// <summary>Asks for a correction without this material.</summary>
+    [Parameter, EditorRequired]
+    public EventCallback<string> LeaveOut { get; set; }
+
+    private CorrectionPlan Plan => Proposal.Plan;
+
+    private double? Aim(LimitOutcome limit) => Facts.View.Grade.At(WindowStage.Furnace).FirstOrDefault(window => window.Quantity == limit.Quantity)?.Aim;
+}

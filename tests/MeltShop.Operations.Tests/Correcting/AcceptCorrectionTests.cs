@@ -1,0 +1,69 @@
+using MeltShop.Charging;
+using MeltShop.Charging.Problems;
+using MeltShop.Operations.Correcting;
+using MeltShop.Operations.Storing;
+using MeltShop.Operations.Tests.Shops;
+using MeltShop.Records;
+using MeltShop.Records.Heats;
+using MeltShop.Records.Laboratory;
+using MeltShop.Records.Reading.Heats;
+using Microsoft.EntityFrameworkCore;
+
+namespace MeltShop.Operations.Tests.Correcting;
+
+public sealed class AcceptCorrectionTests
+{
+    private static CancellationToken Soon => TestContext.Current.CancellationToken;
+
+    [Theory]
+    [MemberData(nameof(Shop.Databases), MemberType = typeof(Shop))]
+    public async Task Correction_Accepted_IsKeptWithAllThatItUsedAndGivesTheSameNumbersAgain(RecordsProvider provider)
+    {
+        await using var shop = await Shop.Open(provider);
+        var (heat, sample) = await Low(shop);
+        var command = new AcceptCorrection.Command(Guid.NewGuid(), shop.Now, heat.Id, sample, new(1450));
+
+        var first = await Shop.Do(shop.Get<AcceptCorrection>(), shop.Melter, command);
+        var second = await Shop.Do(shop.Get<AcceptCorrection>(), shop.Melter, command);
+
+        Assert.Equal(first.Value, second.Value);
+        var kept = Assert.Single(await shop.Get<CorrectionPage>().Accepted(heat.Id, Soon));
+        Assert.Equal((first.Value, sample, "Cost"), (kept.Id, kept.SampleId, kept.Goal));
+        var proposal = StoredJson.Value<CorrectionProposal>(kept.Answer);
+        var again = CorrectionOptimiser.Plan(StoredJson.Value<CorrectionProblem>(kept.Problem), Soon);
+        Assert.Equal(proposal.Plan.Plan.Lines, again.Plan.Lines);
+        Assert.Equal(proposal.Plan.Plan.Analysis, again.Plan.Analysis);
+        Assert.Equal((decimal)Math.Round(proposal.Cost, 2), kept.TotalCost);
+    }
+
+    [Theory]
+    [MemberData(nameof(Shop.Databases), MemberType = typeof(Shop))]
+    public async Task Correction_ThatCannotStand_IsRefusedAndNothingIsKept(RecordsProvider provider)
+    {
+        await using var shop = await Shop.Open(provider);
+        var (heat, sample) = await Low(shop);
+        var operation = shop.Get<AcceptCorrection>();
+        AcceptCorrection.Command Asked(long heatId, long sampleId, CorrectionChoice choice) => new(Guid.NewGuid(), shop.Now, heatId, sampleId, choice);
+
+        await shop.Refuses(operation, shop.Inspector, Asked(heat.Id, sample, new(1450)), "", "right.missing");
+        await shop.Refuses(operation, shop.Melter, Asked(4711, sample, new(1450)), "heatId", "bath.unknown");
+        await shop.Refuses(operation, shop.Melter, Asked(heat.Id, sample, new(20)), "temperatureC", "temperature.outOfRange");
+        await shop.Refuses(operation, shop.Melter, Asked(heat.Id, sample, new(1450, LeftOut: ["carbon", "pig"])), "", "correction.impossible");
+
+        shop.Clock.Advance(30);
+        var good = await shop.Sample(heat, SampleKind.Bath, ("C", 3.65), ("Si", 1.5), ("Mn", 0.3));
+        await shop.Refuses(operation, shop.Melter, Asked(heat.Id, sample, new(1450)), "sampleId", "sample.notLast");
+        await shop.Refuses(operation, shop.Melter, Asked(heat.Id, good, new(1450)), "", "correction.idle");
+        await using var db = shop.Db();
+        Assert.Equal(0, await db.BathCorrections.CountAsync(Soon));
+    }
+
+    internal static async Task<(Heat Heat, long SampleId)> Low(Shop shop)
+    {
+        var heat = await shop.StartHeat();
+        await shop.WeighIn(heat, shop.SteelId, 1500);
+        shop.Clock.Advance(60);
+        var sample = await shop.Sample(heat, SampleKind.Bath, ("C", 3.40), ("Si", 1.2), ("Mn", 0.3));
+        return (await shop.Heat(heat.Id), sample);
+    }
+}

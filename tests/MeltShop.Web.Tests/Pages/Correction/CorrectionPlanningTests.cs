@@ -1,0 +1,154 @@
+using AngleSharp.Dom;
+using Bunit;
+using MeltShop.Operations.Heats;
+using MeltShop.Records.People;
+using MeltShop.Records.Reading.Heats;
+using MeltShop.Web.Pages.Correction;
+using MeltShop.Web.Pages.Heats;
+using MeltShop.Web.Tests.Pages.Heats;
+using MeltShop.Web.Tests.Texts;
+using MeltShop.Web.Texts;
+using Microsoft.AspNetCore.Components;
+
+namespace MeltShop.Web.Tests.Pages.Correction;
+
+public sealed class CorrectionPlanningTests : HeatTest
+{
+    [Fact]
+    public void Correction_BeforeASample_SaysWhatItWaitsFor()
+    {
+        SignIn(Role.Melter);
+        var page = Render<CorrectionPlanning>(parameters => parameters.Add(p => p.HeatId, HeatId));
+
+        page.WaitForState(() => page.FindAll("[data-state=empty]").Count > 0, Patience);
+        Assert.Contains("bath sample", page.Markup, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Correction_OfAnUnknownHeat_IsMissing()
+    {
+        SignIn(Role.Melter);
+        var page = Render<CorrectionPlanning>(parameters => parameters.Add(p => p.HeatId, 4711));
+
+        page.WaitForState(() => page.FindAll("[data-state=missing]").Count > 0, Patience);
+    }
+
+    [Fact]
+    public async Task Correction_OfALowBath_WaitsForTheTemperatureThenProposesAndPredicts()
+    {
+        await LowBath();
+        var page = OpenCorrection();
+        Assert.Contains("Enter the bath temperature", page.Find("[data-testid=proposal]").TextContent, StringComparison.Ordinal);
+        Assert.True(page.Find("[data-testid=accept]").HasAttribute("disabled"));
+
+        Temperature(page, "1450");
+
+        Assert.NotEmpty(page.FindAll("[data-testid=additions] tr[data-material]"));
+        Assert.Contains("kWh", page.Find("[data-testid=drop]").TextContent, StringComparison.Ordinal);
+        Assert.All(page.FindAll("[data-testid=proposal] [data-verdict]"), bar => Assert.Equal("In", bar.GetAttribute("data-verdict"), ignoreCase: true));
+        Assert.Equal(["Dry", "Carbon", "Power", "TapOff"], page.FindAll("[data-testid=cautions] [data-caution]").Select(c => c.GetAttribute("data-caution")));
+    }
+
+    [Fact]
+    public async Task Addition_NotWanted_LeavesTheProposalAndCanBeTakenBack()
+    {
+        await LowBath();
+        var page = OpenCorrection();
+        Temperature(page, "1450");
+        await page.InvokeAsync(() => page.Find("[data-material=fesi] button").Click());
+        page.WaitForState(() => page.FindAll("[data-testid=out-of-reach], [data-current=true]").Count > 0 && page.FindAll("[data-material=fesi]").Count == 0, Patience);
+
+        await page.InvokeAsync(() => page.FindAll("button").Single(button => button.TextContent.Contains("after all", StringComparison.Ordinal)).Click());
+        page.WaitForState(() => page.FindAll("[data-material=fesi]").Count > 0, Patience);
+    }
+
+    [Fact]
+    public async Task TapOff_WithoutItsCost_IsToldAtItsField()
+    {
+        await LowBath();
+        var page = OpenCorrection();
+        Temperature(page, "1450");
+        page.Find("[data-field=maxTapOffKg] input").Change("100");
+
+        page.WaitForState(() => page.FindAll("[data-field=tapOffCostPerTonne] .field-error").Count > 0, Patience);
+        Assert.Equal("price.missing", page.Find("[data-field=tapOffCostPerTonne] .field-error").GetAttribute("data-code"));
+    }
+
+    [Fact]
+    public async Task Correction_Accepted_IsTheMeltersTaskUntilItIsWeighedInAndSampled()
+    {
+        await LowBath();
+        var page = OpenCorrection();
+        Temperature(page, "1450");
+        await page.InvokeAsync(() => page.Find("[data-testid=correction-form]").Submit());
+        page.WaitForState(() => The<NavigationManager>().Uri.Contains("#correction", StringComparison.Ordinal), Patience);
+        var heat = Open();
+        Assert.Equal("false", heat.Find("[data-testid=correction]").GetAttribute("data-done"));
+
+        foreach (var line in CorrectionTask.Of(Assert.Single(await The<CorrectionPage>().Accepted(HeatId, Cancellation)), await Heat(), []).Lines)
+        {
+            await heat.InvokeAsync(() => heat.Find($"[data-testid=correction] [data-material={line.Code}] button").Click());
+            heat.WaitForState(() => heat.FindAll("[data-testid=correction-weigh] input").Count > 0, Patience);
+            heat.Find("[data-testid=correction-weigh] input").Change(line.TargetKg.ToString("0.00", System.Globalization.CultureInfo.InvariantCulture));
+            await heat.Find("[data-testid=correction-weigh]").SubmitAsync();
+            heat.WaitForState(() => heat.FindAll("[data-testid=correction-weigh]").Count == 0, Patience);
+        }
+
+        heat.WaitForAssertion(() => Assert.Equal("true", heat.Find("[data-testid=correction]").GetAttribute("data-done")), Patience);
+        await Sample([3.60, 1.45, 0.30]);
+        heat.WaitForAssertion(() => Assert.Contains("→ 3.60", heat.Find("[data-testid=predicted] [data-element=C]").TextContent, StringComparison.Ordinal), Patience);
+    }
+
+    [Fact]
+    public async Task Others_Looked_SaysThatThereIsNoOtherGrade()
+    {
+        await LowBath();
+        var page = OpenCorrection();
+        Temperature(page, "1450");
+        await page.InvokeAsync(() => page.Find("[data-testid=others] button").Click());
+
+        page.WaitForState(() => page.Find("[data-testid=others]").TextContent.Contains("no other grade", StringComparison.Ordinal), Patience);
+    }
+
+    [Fact]
+    public async Task Correction_ForAnInspector_CannotBeAccepted()
+    {
+        await LowBath();
+        var page = OpenCorrection(Role.Inspector);
+        Temperature(page, "1450");
+
+        Assert.True(page.Find("[data-testid=accept]").HasAttribute("disabled"));
+        Assert.NotNull(page.Find("[data-testid=read-only]"));
+    }
+
+    [Fact]
+    public async Task Correction_InThePseudoLanguage_HasNoWordOutsideItsTexts()
+    {
+        await LowBath();
+        Speak(PseudoLanguage.Culture);
+        var page = OpenCorrection();
+        Temperature(page, "1450");
+
+        Assert.Empty(Marks.WordsOutside(page.Nodes, "Test", "pig", "steel", "carbon", "fesi", "copper", "EN-GJS-500-7", "EUR/t", "EUR", "kg", "C", "Si", "Mn", "Cu", (await Heat()).Heat.Number));
+    }
+
+    private async Task LowBath()
+    {
+        await WeighIn("steel", 1500);
+        await Sample([3.40, 1.20, 0.30], [3.41, 1.21, 0.30], [3.39, 1.19, 0.30]);
+    }
+
+    private IRenderedComponent<CorrectionPlanning> OpenCorrection(string role = Role.Melter)
+    {
+        SignIn(role);
+        var page = Render<CorrectionPlanning>(parameters => parameters.Add(p => p.HeatId, HeatId));
+        page.WaitForState(() => page.FindAll("[data-state=ready]").Count > 0, Patience);
+        return page;
+    }
+
+    private static void Temperature(IRenderedComponent<CorrectionPlanning> page, string typed)
+    {
+        page.Find("[data-field=temperatureC] input").Change(typed);
+        page.WaitForState(() => page.FindAll("[data-testid=proposal][data-current=true]").Count > 0, Patience);
+    }
+}
