@@ -16,5 +16,8 @@ public sealed partial class App
     [CascadingParameter]
     private HttpContext? Request { get; set; }
 
+    /// <summary>The look that was chosen on the device; null where its own setting counts.</summary>
+    private string? Chosen => Looks.Look.Of(Request);
+
     private IComponentRenderMode? Mode => Request?.AcceptsInteractiveRouting() == true ? Live : null;
 }

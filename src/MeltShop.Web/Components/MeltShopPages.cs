@@ -2,6 +2,7 @@ using MeltShop.Web.Api.Entries;
 using MeltShop.Web.Components;
 using MeltShop.Web.Components.Fields;
 using MeltShop.Web.Components.Reading;
+using MeltShop.Web.Looks;
 using MeltShop.Web.Texts;
 using Microsoft.AspNetCore.Components.Server;
 using MudBlazor.Services;
@@ -33,6 +34,7 @@ public static class MeltShopPages
         app.UseRequestLocalization();
         app.UseAntiforgery();
         app.MapStaticAssets().AllowAnonymous();
+        app.MapLook();
         app.MapRazorComponents<App>().AddInteractiveServerRenderMode();
         return app;
     }

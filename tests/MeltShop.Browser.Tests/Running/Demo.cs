@@ -50,4 +50,13 @@ internal static class Demo
         await page.FillAsync(selector, text);
         await page.Locator(selector).BlurAsync();
     }
+
+    /// <summary>Opens a page in whatever state it is, once it has read what there is to read; plain documents have nothing to read.</summary>
+    public static async Task VisitAsync(this IPage page, string path)
+    {
+        await page.GotoAsync(path);
+        await page.WaitForSelectorAsync("main h1, [data-testid=state]:not([data-state=loading])");
+        if (!path.StartsWith("/parts", StringComparison.Ordinal))
+            await Assertions.Expect(page.Locator("[data-state=loading]")).ToHaveCountAsync(0);
+    }
 }

@@ -14,6 +14,9 @@ public sealed class RunningApp : IAsyncLifetime
     private readonly StringBuilder log = new();
     private Process? process;
 
+    /// <summary>Where the program's source lies.</summary>
+    public static string WebFolder => Metadata("WebFolder");
+
     public Uri Address { get; } = new($"http://127.0.0.1:{FreePort()}");
 
     /// <summary>What the program has printed, for the message of a failed test.</summary>
@@ -33,7 +36,7 @@ public sealed class RunningApp : IAsyncLifetime
     {
         var start = new ProcessStartInfo("dotnet", [Metadata("WebProgram"), "--urls", Address.ToString()])
         {
-            WorkingDirectory = Metadata("WebFolder"),
+            WorkingDirectory = WebFolder,
             RedirectStandardOutput = true,
             RedirectStandardError = true,
             Environment = { ["ASPNETCORE_ENVIRONMENT"] = "Development", ["MeltShop__DataFolder"] = dataFolder },

@@ -13,7 +13,7 @@ public sealed class RouteTests(WebApp app) : IClassFixture<WebApp>
     /// <summary>All that is open to everybody, besides the files of the pages.</summary>
     private static readonly string[] Open =
     [
-        "/first-administrator", "/first-administrator/add", "/health/live", "/health/ready", "/openapi/{documentName}.json", "/sign-in", "/sign-in/enter",
+        "/first-administrator", "/first-administrator/add", "/health/live", "/health/ready", "/look", "/look/choose", "/openapi/{documentName}.json", "/sign-in", "/sign-in/enter",
     ];
 
     [Fact]

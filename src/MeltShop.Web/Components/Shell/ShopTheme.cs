@@ -2,28 +2,13 @@ using MudBlazor;
 
 namespace MeltShop.Web.Components.Shell;
 
-/// <summary>Quiet greys and one accent; app.css holds the same values for what the library does not draw.</summary>
+/// <summary>The library's letters and corners. Its colours and sizes come from theme.css, by way of library.css: no colour stands in two places.</summary>
 public static class ShopTheme
 {
-    private static readonly string[] Family = ["Liberation Sans", "Arial", "system-ui", "sans-serif"];
+    private static readonly string[] Family = ["MeltShop Sans", "system-ui", "sans-serif"];
 
     public static MudTheme Theme { get; } = new()
     {
-        PaletteLight = new PaletteLight
-        {
-            Primary = "#1f4e79",
-            PrimaryContrastText = "#ffffff",
-            Secondary = "#4a535c",
-            Background = "#f2f3f4",
-            Surface = "#ffffff",
-            TextPrimary = "#1b2026",
-            TextSecondary = "#4a535c",
-            Error = "#9b1c10",
-            Warning = "#7a4f00",
-            Success = "#1b2026",
-            LinesDefault = "#c4c9ce",
-            ActionDefault = "#1b2026",
-        },
         LayoutProperties = new LayoutProperties { DefaultBorderRadius = "6px" },
         Typography = new Typography
         {
