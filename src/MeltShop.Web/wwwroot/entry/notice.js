@@ -3,8 +3,8 @@ import * as queue from "./queue.js";
 import { person } from "./sending.js";
 
 const patience = 400; // what is answered at once need not be said
-const box = document.getElementById("entry-queue");
-const words = box.dataset;
+const box = document.getElementById("entry-queue"); // plain documents, such as the sign-in page, have none
+const words = box?.dataset;
 const said = (text, ...values) => values.reduce((so, value, index) => so.replace(`{${index}}`, value), text);
 
 function row(entry) {
@@ -34,8 +34,10 @@ function show() {
   box.querySelector("ol").replaceChildren(...all.map(row));
 }
 
-queue.watch(() => {
+if (box) {
+  queue.watch(() => {
+    show();
+    setTimeout(show, patience + 50);
+  });
   show();
-  setTimeout(show, patience + 50);
-});
-show();
+}
