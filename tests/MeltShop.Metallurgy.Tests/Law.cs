@@ -1,3 +1,4 @@
+using System.Globalization;
 using CsCheck;
 
 namespace MeltShop.Metallurgy.Tests;
@@ -5,8 +6,15 @@ namespace MeltShop.Metallurgy.Tests;
 /// <summary>Runs a law over many random cases from a fixed seed, which it prints.</summary>
 internal static class Law
 {
-    public static void Holds<T>(Gen<T> cases, Action<T> law, int count = 10_000, ulong seed = 1785)
+    /// <summary>
+    /// Cases of a law. A mutation run asks for fewer by <c>MELTSHOP_LAW_CASES</c>, for it runs the laws thousands of times; fewer cases can only let more mutants live.
+    /// </summary>
+    private static readonly int Cases = int.TryParse(Environment.GetEnvironmentVariable("MELTSHOP_LAW_CASES"), NumberStyles.None, CultureInfo.InvariantCulture, out var asked) && asked > 0
+        ? asked : 10_000;
+
+    public static void Holds<T>(Gen<T> cases, Action<T> law, ulong seed = 1785)
     {
+        var count = Cases;
         TestContext.Current.TestOutputHelper?.WriteLine($"seed {seed}, {count} cases");
         var random = new PCG(1, seed);
         for (var number = 0; number < count; number++)

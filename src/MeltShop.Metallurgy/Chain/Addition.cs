@@ -48,4 +48,16 @@ public static class Addition
         var kg = lackingKg / (material.ElementKg(element) - targetPercent / 100 * material.LiquidKg);
         return double.IsFinite(kg) && kg > 0 ? kg : null;
     }
+
+    /// <summary>Mass of another liquid iron that, mixed in, brings an element to a target (mixing of ladles, turned round).</summary>
+    /// <param name="bath">The ladle that is filled up.</param>
+    /// <param name="other">The iron that is poured in; only its analysis counts.</param>
+    /// <param name="element">The element.</param>
+    /// <param name="targetPercent">Wanted, % of the mixture.</param>
+    /// <returns>Kilograms, 0 where it stands at the target already; null where this iron cannot get there.</returns>
+    public static double? MixedKg(Metal bath, Metal other, Element element, double targetPercent)
+    {
+        ArgumentNullException.ThrowIfNull(other);
+        return Kg(bath, Arrival.PerKilogram(new() { Analysis = other.Analysis }), element, targetPercent);
+    }
 }

@@ -8,6 +8,9 @@ namespace MeltShop.Metallurgy.Chain;
 /// </summary>
 public sealed record MeltingLoss
 {
+    // Of the metal's mass: what rounding may make of a pick-up that is just all of an element.
+    private const double Rounding = 1e-12;
+
     /// <summary>Share of an element that is lost, % of its mass, 0 to 100.</summary>
     public IReadOnlyDictionary<Element, double> LossPercent { get; init; } = new Dictionary<Element, double>();
 
@@ -22,5 +25,30 @@ public sealed record MeltingLoss
         var left = LossPercent.Aggregate(metal, (m, loss) => m.Without(loss.Key, m.ElementKg(loss.Key) * loss.Value / 100));
         var gained = PickUpPoints.ToDictionary(p => p.Key, p => left.Kg * p.Value / 100);
         return gained.Aggregate(left, (m, gain) => m.Plus(Metal.Of(gain.Value, Analysis.Of((gain.Key, 100)))));
+    }
+
+    /// <summary>The metal that must be charged so that melting leaves this one: the same step turned round.</summary>
+    /// <param name="metal">The metal wanted after melting.</param>
+    /// <returns>The metal as charged; null where it is not to be had: more of an element is picked up than is wanted, or all of it burns off.</returns>
+    public Metal? Before(Metal metal)
+    {
+        ArgumentNullException.ThrowIfNull(metal);
+        var leftKg = metal.Kg / (1 + PickUpPoints.Values.Sum() / 100);
+        var before = metal;
+        foreach (var (element, points) in PickUpPoints)
+        {
+            if (leftKg * points / 100 > metal.ElementKg(element) + Rounding * metal.Kg) return null;
+            before = before.Without(element, Math.Min(leftKg * points / 100, metal.ElementKg(element)));
+        }
+
+        foreach (var (element, percent) in LossPercent)
+        {
+            var kept = 1 - percent / 100;
+            if (before.ElementKg(element) == 0) continue;
+            if (kept <= 0) return null;
+            before = before.Plus(Metal.Of(before.ElementKg(element) * (1 / kept - 1), Analysis.Of((element, 100))));
+        }
+
+        return before;
     }
 }

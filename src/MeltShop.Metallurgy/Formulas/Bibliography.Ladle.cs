@@ -40,6 +40,33 @@ public static partial class Bibliography
     /// <summary>Boiling point and a pressure of magnesium.</summary>
     public static Source HotTopics { get; } = new("hot-topics", "Ductile Iron Society, Hot Topics, magnesium, December 2003", Standing.Read);
 
+    /// <summary>Chemistry of Japanese grades at one foundry.</summary>
+    public static Source JapaneseGrades { get; } = new("japanese-grades", "A foundry's data page on FCD grades (WSMC)", Standing.Read);
+
+    /// <summary>Grades of nodulariser and inoculant, compositions.</summary>
+    public static Source MagnesiumAlloys { get; } = new("magnesium-master-alloy", "Giesserei-Lexikon, entry Magnesium master alloy", Standing.Read);
+
+    /// <summary>Choice of nodulariser.</summary>
+    public static Source Elkem20 { get; } = new("elkem-20", "Elkem, Technical Information 20, selection of nodularisers", Standing.Read);
+
+    /// <summary>Residual magnesium in castings.</summary>
+    public static Source MagnesiumInCastings { get; } = new("magnesium-residual", "Giesserei-Lexikon, entry Magnesium residual content", Standing.Read);
+
+    /// <summary>Magnesium treatment.</summary>
+    public static Source MagnesiumTreatment { get; } = new("magnesiumbehandlung", "Giesserei-Praxis, Giesserei-Lexikon, entry Magnesiumbehandlung", Standing.Read);
+
+    /// <summary>Compositions and uses of inoculants.</summary>
+    public static Source Inoculants { get; } = new("inoculants", "Inoculant maker's page on types and uses; Elkem, Technical Information 16", Standing.Read);
+
+    /// <summary>Tramp elements in grey iron.</summary>
+    public static Source TraceSheet12 { get; } = new("trace-sheet-12", "Supplier's technical sheet 12, trace elements in cast iron, 2004", Standing.Read);
+
+    /// <summary>Losses of temperature as customary.</summary>
+    public static Source LossPractice { get; } = new("loss-practice", "Temperature losses between furnace and mould", Standing.Remembered);
+
+    /// <summary>Grades of grey iron with composition.</summary>
+    public static Source AstmA159 { get; } = new("astm-a159", "ASTM A159 / SAE J431, composition table as reproduced on a grade page", Standing.Read);
+
     /// <summary>Chemistry of one foundry's grades.</summary>
     public static Source FoundryData { get; } = new("foundry-data", "Soliman Group, foundry data page: chemistry by grade", Standing.Read);
 }

@@ -25,6 +25,15 @@ public static class AustemperingGuide
         Example = new("900 °C, Si 2.5 → 0.768 (by hand)", () => AusteniteCarbonPercent(900, 2.5), 0.768, 0.0005),
     };
 
+    /// <summary>Least and most of the elements that are aimed at: 3.60 ± 0.20 and 2.50 ± 0.20.</summary>
+    public static IReadOnlyList<(Element Element, double LeastPercent, double MostPercent)> Aims { get; } = [(Element.C, 3.40, 3.80), (Element.Si, 2.30, 2.70)];
+
+    /// <summary>Austenitising: 840 to 950 °C for 1 to 3 hours is printed in public teaching notes on ductile iron of low authority.</summary>
+    public static (double LeastC, double MostC, double LeastHours, double MostHours) Austenitising => (840, 950, 1, 3);
+
+    /// <summary>Salt bath over all grades: 250 to 400 °C for 1 to 4 hours, from the same notes.</summary>
+    public static (double LeastC, double MostC, double LeastHours, double MostHours) Austempering => (250, 400, 1, 4);
+
     /// <summary>Most of each element. Manganese 0.35 holds over 13 mm, 0.60 under; segregation, not the average, decides.</summary>
     public static IReadOnlyList<GuideLimit> Most { get; } =
     [

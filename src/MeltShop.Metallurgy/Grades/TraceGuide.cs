@@ -14,6 +14,15 @@ public static class TraceGuide
         Tramp("Zr", 0.01),
     ];
 
+    /// <summary>Grey iron, as printed in one supplier's sheet: where trouble starts, no acceptance limit.</summary>
+    public static IReadOnlyList<GuideLimit> Grey { get; } =
+    [
+        new(Element.Al, 0.03, "from about 0.005 hydrogen pinholes in thin sections", Bibliography.TraceSheet12),
+        new(Element.Sb, 0.02, "strong former of pearlite and carbide", Bibliography.TraceSheet12),
+        new(Element.As, 0.05, "strong former of pearlite and carbide", Bibliography.TraceSheet12),
+        new(Element.Parse("Ba"), 0.003, "", Bibliography.TraceSheet12),
+    ];
+
     /// <summary>Nitrogen in grey iron: blowholes are unlikely below; fissures start at 0.008 to 0.010 % in other sources.</summary>
     public static IReadOnlyList<GuideLimit> Nitrogen { get; } =
     [

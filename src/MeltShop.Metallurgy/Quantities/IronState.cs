@@ -8,4 +8,7 @@ public enum IronState
 
     /// <summary>Iron as poured, after treatment and inoculation: the furnace analysis gives a wrong answer.</summary>
     Poured,
+
+    /// <summary>Iron in the furnace, before treatment: a question of the bath and its lining.</summary>
+    Furnace,
 }

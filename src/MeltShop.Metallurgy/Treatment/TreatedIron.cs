@@ -18,6 +18,12 @@ public sealed record TreatedIron(Metal AtStart, Metal Before, Fade Fade)
     /// <summary>Magnesium after some minutes, %.</summary>
     public double MgPercentAt(double minutes) => Fade.After(MgPercent, minutes);
 
+    /// <summary>Magnesium after some minutes and re-ladlings, %: the fade of all the minutes, then the loss of each re-ladling.</summary>
+    /// <param name="minutes">Minutes from the end of the reaction, 0 or more.</param>
+    /// <param name="reLadlings">How often it was poured over, 0 or more.</param>
+    /// <param name="lossPercent">Loss at each, %: 0.007 to 0.010 as printed.</param>
+    public double MgPercentAt(double minutes, int reLadlings, double lossPercent) => ReLadling.After(MgPercentAt(minutes), reLadlings, lossPercent);
+
     /// <summary>Minutes from the end of the reaction until magnesium has fallen to a floor: pouring must stop then.</summary>
     public double MinutesTo(double floorPercent) => Fade.MinutesTo(MgPercent, floorPercent);
 

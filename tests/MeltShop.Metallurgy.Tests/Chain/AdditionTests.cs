@@ -7,6 +7,7 @@ public class AdditionTests
 {
     // Source: supplier's question-and-answer page on silicon metal into a bath, two printed results.
     [Theory]
+    [Printed("Supplier's questions and answers on silicon metal")]
     [InlineData(5_000, 0.6, 1.2, 85, 35.3)]
     [InlineData(10_000, 0.8, 1.6, 80, 100)]
     public void SimpleAddition_PrintedCase_GivesThePrintedMass(double bathKg, double now, double target, double recovery, double expected) =>

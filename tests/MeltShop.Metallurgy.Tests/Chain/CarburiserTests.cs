@@ -33,6 +33,7 @@ public class CarburiserTests
     }
 
     [Fact]
+    [Printed("K. Janerka in S. Kumar (ed.), Integrated Waste Management, vol. I")]
     public void Carburiser_AllSteelCharge_NeedsAboutWhatIsPublished()
     {
         // K. Janerka in S. Kumar (ed.), Integrated Waste Management, vol. I: 3.2 % C from steel alone takes 4.2 % of carburiser: 0.74 to 0.76 of it arrives as carbon,
@@ -54,6 +55,7 @@ public class CarburiserTests
     }
 
     [Fact]
+    [Printed("AFS-type note on late sulphur in compacted-graphite iron")]
     public void Sulphur_AddedLate_IsAsPrinted()
     {
         // Note on late sulphur in compacted-graphite iron (AFS): 0.49 lb of sulphur on 1550 lb → 0.032 %; 0.225 lb on 1500 lb → 0.015 %.

@@ -13,6 +13,7 @@ public class MeltingLossTests
     };
 
     [Fact]
+    [Printed("Textbook chapter on cupola charges, anonymous upload: rules and charge")]
     public void After_CupolaOfTheTextbook_GivesItsMetal()
     {
         // Anonymous upload of a textbook chapter on cupola charges: three materials, C +0.15 points, Si −10 %, Mn −20 %, S +0.05 points.

@@ -11,6 +11,15 @@ public class MetallurgyPageTests
         Assert.Equal(MetallurgyPage.Text(), File.ReadAllText(path));
     }
 
+    [Fact]
+    public void Page_EveryFormula_NamesATestClassThatIsThere()
+    {
+        var classes = typeof(MetallurgyPageTests).Assembly.GetTypes().Select(t => t.Name).ToHashSet();
+
+        Assert.Equal(Metallurgy.Formulas.Catalogue.All.Select(f => f.Key).Order(), MetallurgyPage.Tests.Keys.Order());
+        Assert.All(MetallurgyPage.Tests.Values, name => Assert.Contains(name, classes));
+    }
+
     private static string Root()
     {
         var folder = new DirectoryInfo(AppContext.BaseDirectory);

@@ -21,6 +21,8 @@ public class PublicFormulaTests
         ["ControlChartConstants.RangePerDeviation"] = "a table behind the constants' record",
         ["ControlChartConstants.RangeLowerFactor"] = "in the constants' record",
         ["ControlChartConstants.RangeUpperFactor"] = "in the constants' record",
+        ["Addition.MixedKg"] = "the addition's record, from another ladle",
+        ["RunRules.ResultsBetweenFalseAlarms"] = "published numbers, with their source there",
         ["NoduleSeries.FromThousandsPerSquareInch"] = "a change of unit",
         ["WallGuide.FlotationLimit"] = "a published table and this app's own margin, both said there",
         ["AdditionHeat.SteelKWhPerTonne"] = "the second half of the expression that the record of the additions holds",

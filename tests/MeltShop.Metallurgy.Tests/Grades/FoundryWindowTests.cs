@@ -7,6 +7,7 @@ public class FoundryWindowTests
 {
     // Soliman Group, foundry data page: C and Si by grade.
     [Theory]
+    [Printed("Soliman Group, foundry data page")]
     [InlineData("EN-GJS-400-15", 3.55, 3.80, 2.60, 2.80)]
     [InlineData("EN-GJS-500-7", 3.50, 3.70, 2.50, 2.70)]
     [InlineData("EN-GJS-600-3", 3.40, 3.70, 2.40, 2.65)]
@@ -28,6 +29,7 @@ public class FoundryWindowTests
         FoundryWindow.All.SelectMany(w => w.Percents.Values), p => Assert.False(p.Least > p.Most));
 
     [Fact]
+    [Printed("Soliman Group, foundry data page")]
     public void For_SevenHundred_SaysThatItsSumIsHardlyReachable()
     {
         // The print asks Mn + Cu ≥ 0.80 with Mn ≤ 0.40 and Cu ≤ 0.40: both at their most.

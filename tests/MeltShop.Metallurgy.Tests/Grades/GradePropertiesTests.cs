@@ -7,6 +7,7 @@ public class GradePropertiesTests
 {
     // EN 1563, copies of the 1997 edition, wall up to 30 mm: Rp0.2 / Rm / A.
     [Theory]
+    [Printed("EN 1563, copies of the 1997 edition")]
     [InlineData("EN-GJS-350-22-LT", 220, 350, 22)]
     [InlineData("EN-GJS-400-18", 250, 400, 18)]
     [InlineData("EN-GJS-400-15", 250, 400, 15)]
@@ -39,6 +40,7 @@ public class GradePropertiesTests
 
     // EN 1561, 1997 columns as read: separately cast bar least and most, cast-on 20-40 mm, expected in the casting 10-20 mm.
     [Theory]
+    [Printed("EN 1561, columns of the 1997 edition")]
     [InlineData("EN-GJL-150", 150, 250, 120, 130)]
     [InlineData("EN-GJL-200", 200, 300, 170, 180)]
     [InlineData("EN-GJL-250", 250, 350, 210, 225)]
@@ -55,6 +57,7 @@ public class GradePropertiesTests
 
     // ASTM A536 as printed in psi and, in public teaching notes, in MPa: 414/276 … 827/621.
     [Theory]
+    [Printed("ASTM A536 in psi; public teaching notes in MPa")]
     [InlineData("60-40-18", 414, 276)]
     [InlineData("65-45-12", 448, 310)]
     [InlineData("80-55-06", 552, 379)]
@@ -82,6 +85,7 @@ public class GradePropertiesTests
         Assert.Equal(expected, Math.Round(GradeProperties.For($"ASTM A48 {number}")!.Rows[0].TensileMPa!.Value));
 
     [Fact]
+    [Printed("ASTM A897/A897M-03")]
     public void For_A897Sides_AreNotConversionsOfEachOther()
     {
         // ASTM A897/A897M-03: 130-90-09 is 896/621 MPa, the SI grade of that place 900/650.
@@ -93,6 +97,7 @@ public class GradePropertiesTests
     }
 
     [Theory]
+    [Printed("EN 1564:1997")]
     [InlineData("EN-GJS-800-8", 500, 800, 260, 320)]
     [InlineData("EN-GJS-1000-5", 700, 1000, 300, 360)]
     [InlineData("EN-GJS-1200-2", 850, 1200, 340, 440)]

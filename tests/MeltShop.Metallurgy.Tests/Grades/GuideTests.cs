@@ -6,6 +6,7 @@ public class GuideTests
 {
     // J. D. Mullins, Sorelmetal Suggestion Sheet 80: most of each tramp element in ductile iron.
     [Theory]
+    [Printed("J. D. Mullins, Sorelmetal Suggestion Sheet 80")]
     [InlineData("Al", 0.03)]
     [InlineData("As", 0.01)]
     [InlineData("B", 0.002)]
@@ -20,6 +21,7 @@ public class GuideTests
         Assert.Equal(most, TraceGuide.Ductile.Single(l => l.Element.Symbol == symbol).MostPercent);
 
     [Fact]
+    [Printed("BCIRA Broadsheet 41")]
     public void Nitrogen_HeavyCastings_TolerateLess() =>
         Assert.Equal([0.013, 0.008], TraceGuide.Nitrogen.Select(l => l.MostPercent)); // BCIRA Broadsheet 41
 

@@ -19,11 +19,13 @@ public class HeatTests
 
     // Supplier's page on the time to melt 1000 kg of cast iron: 560 kWh at 500 kW 67.2 min, at 700 kW 48 min.
     [Theory]
+    [Printed("Supplier, time required to melt 1000 kg of cast iron")]
     [InlineData(500, 67.2)]
     [InlineData(700, 48)]
     public void Minutes_PrintedPowers_GiveThePrintedTimes(double powerKW, double expected) => Assert.Equal(expected, MeltingEnergy.Minutes(560, powerKW), 1);
 
     [Theory]
+    [Printed("Induction-furnace handbook page; E. Doetsch, Use of thermochemical data in inductive melting")]
     [InlineData(585, 1480, 66)]
     [InlineData(640, 1480, 60)]
     [InlineData(560, 1550, 72)]
@@ -41,6 +43,7 @@ public class HeatTests
     }
 
     [Fact]
+    [Printed("Foundry handbook page on heat losses")]
     public void Holding_ThirteenTonnes_CoolsAboutOneKelvinAMinute()
     {
         // Foundry handbook page on heat losses: 120 + 20 + 35 = 175 kW for a 13 t crucible furnace.

@@ -14,6 +14,7 @@ public class CarbonEquivalentTests
     };
 
     [Theory]
+    [Printed("J. Radzikowska, G. Vander Voort, Tech-Note on the metallography of cast irons")]
     [MemberData(nameof(Printed))]
     public void Of_PrintedComposition_GivesThePrintedValue(double c, double si, double p, double expected)
     {

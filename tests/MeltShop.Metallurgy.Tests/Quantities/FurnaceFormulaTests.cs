@@ -8,6 +8,7 @@ public class FurnaceFormulaTests
 {
     // Giesserei-Lexikon, entry Gleichgewichtstemperatur: isotherms between about 1400 and 1440 °C for C 3.5–4.0, Si 1.5–3.0; agreed within 7 °C.
     [Theory]
+    [Printed("Giesserei-Lexikon, entry Gleichgewichtstemperatur")]
     [InlineData(4.0, 1.5)]
     [InlineData(3.5, 1.5)]
     [InlineData(4.0, 3.0)]

@@ -8,6 +8,7 @@ public class GreyGradeEquivalentTests
     // ASTM A159 / SAE J431 composition table as reproduced on a grade page: C, Si, and CE as a range of its own. The middle of C and Si lies inside that range, both
     // least below it and both most above it: carbon equivalent binds by itself. The page's class minima and the normal strength leave 28 to 46 % in reserve.
     [Theory]
+    [Printed("ASTM A159 / SAE J431, composition table as reproduced on a grade page")]
     [InlineData("G1800", 3.40, 3.70, 2.30, 2.80, 4.25, 4.50, 124)]
     [InlineData("G2500", 3.20, 3.50, 2.00, 2.40, 4.00, 4.25, 172)]
     [InlineData("G3000", 3.10, 3.40, 1.90, 2.30, 3.90, 4.15, 207)]
@@ -44,6 +45,7 @@ public class GreyGradeEquivalentTests
 
     // S. Koriyama et al., International Journal of Metalcasting, 2020: the printed carbon equivalent is the temperature over 110.
     [Theory]
+    [Printed("S. Koriyama et al., International Journal of Metalcasting, 2020")]
     [InlineData("Si", 0.23)]
     [InlineData("Mn", -0.03)]
     [InlineData("P", 0.32)]

@@ -6,6 +6,7 @@ public class LiquidusTests
 {
     // Source: R. W. Heine, The Fe-C-Si Solidification Diagram for Cast Irons, AFS Transactions, 1986, table of liquidus pairs.
     [Theory]
+    [Printed("R. W. Heine, The Fe-C-Si Solidification Diagram for Cast Irons, AFS Transactions, 1986")]
     [InlineData(1350, 2.25)]
     [InlineData(1300, 2.76)]
     [InlineData(1250, 3.28)]

@@ -7,6 +7,7 @@ public class ControlChartTests
 {
     // ISO 7870-2 (from memory), factors of charts for mean and range: d2, A2, D3, D4.
     [Theory]
+    [Printed("ISO 7870-2 (from memory)")]
     [InlineData(2, 1.128, 1.880, 0, 3.267)]
     [InlineData(3, 1.693, 1.023, 0, 2.575)]
     [InlineData(4, 2.059, 0.729, 0, 2.282)]
@@ -96,6 +97,7 @@ public class ControlChartTests
     }
 
     [Fact]
+    [Printed("NIST/SEMATECH e-Handbook of Statistical Methods, 6.1.6 (from memory)")]
     public void Capability_HandbookExample_IsReproduced()
     {
         // NIST/SEMATECH, e-Handbook of Statistical Methods, 6.1.6 (from memory): limits 8 and 20, mean 16, s 2 → Cp 1.0, Cpk 0.6667; χ² of 49: 31.555 and 70.222.

@@ -6,6 +6,7 @@ public class GrubbsTests
 {
     // F. E. Grubbs, G. Beck, Technometrics 14 (1972): two-sided critical values (from memory; recomputed with an independent statistics package).
     [Theory]
+    [Printed("F. E. Grubbs, G. Beck, Technometrics 14, 1972 (from memory)")]
     [InlineData(3, 1.154, 1.155)]
     [InlineData(4, 1.481, 1.496)]
     [InlineData(5, 1.715, 1.764)]
@@ -23,6 +24,7 @@ public class GrubbsTests
     }
 
     [Fact]
+    [Printed("D. Harvey, Analytical Chemistry 2.1, appendix 7: misprints")]
     public void Critical_WidelyUsedTable_IsMisprintedTwice()
     {
         // D. Harvey, Analytical Chemistry 2.1, appendix 7: 2.202 for n = 7 at 5 %, 2.755 for n = 15 at 1 %. The code takes the formula's side:
@@ -54,6 +56,7 @@ public class GrubbsTests
 
     // NIST/SEMATECH e-Handbook of Statistical Methods, table of Student's t (from memory).
     [Theory]
+    [Printed("NIST/SEMATECH e-Handbook, table of Student's t (from memory)")]
     [InlineData(0.025, 2, 4.303)]
     [InlineData(0.025, 10, 2.228)]
     [InlineData(0.005, 30, 2.750)]

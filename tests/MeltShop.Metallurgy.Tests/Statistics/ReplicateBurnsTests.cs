@@ -48,6 +48,7 @@ public class ReplicateBurnsTests
     }
 
     [Theory]
+    [Printed("ISO 5725-6:1994, rounded factors (from memory)")]
     [InlineData(2, 2.772)]
     [InlineData(3, 3.314)]
     [InlineData(4, 3.633)]

@@ -7,6 +7,7 @@ public class LadleTests
 {
     // Elkem, Technical Information 9: magnesium of the agent, recovery, most base sulphur.
     [Theory]
+    [Printed("Elkem, Technical Information 9")]
     [InlineData("open-ladle", 4, 15, 45, 90, 0.04)]
     [InlineData("sandwich", 3, 10, 35, 70, 0.03)]
     [InlineData("tundish-cover", 3, 10, 50, 80, 0.03)]
@@ -32,6 +33,7 @@ public class LadleTests
         MagnesiumProcess.All.Where(p => p.DosedOnWeighedMass).Select(p => p.Key)); // common practice, no source
 
     [Fact]
+    [Printed("Giesserei-Lexikon, Magnesiumabklingen, after Henych and Regitz")]
     public void ReLadling_Once_CostsWhatIsPrinted()
     {
         // Giesserei-Lexikon, Magnesiumabklingen, after Henych and Regitz: 0.007 to 0.010 % Mg each time; 0.045 → 0.035 to 0.038.
@@ -60,6 +62,7 @@ public class LadleTests
     }
 
     [Theory]
+    [Printed("Supplier's page on cored wire")]
     [InlineData(0.9, 25, 2.16)]
     [InlineData(1.2, 42, 1.71)]
     public void CoredWire_SupplierDepths_ImplyTheLifeOfTheSheath(double metres, double speed, double expected) =>
@@ -144,6 +147,7 @@ public class LadleTests
     });
 
     [Fact]
+    [Printed("Elkem, Technical Information 4")]
     public void Inoculation_PublishedRates_AreKept()
     {
         // Elkem, Technical Information 4: 0.2 % for most grey irons, up to 0.75 % for the most critical ductile irons.
@@ -163,12 +167,14 @@ public class LadleTests
         Law.Near(exponent, NoduleSeries.All.Single(s => (s.Magnesium, s.Inoculant) == (magnesium, inoculant)).Exponent, 0.012);
 
     [Theory]
+    [Printed("University of Michigan, ORA 07408, Progress Report 1, 1965")]
     [InlineData(211, 327)]
     [InlineData(49, 76)]
     public void Nodules_ThousandsPerSquareInch_AreThePrintedCounts(double thousands, double expected) =>
         Assert.Equal(expected, Math.Round(NoduleSeries.FromThousandsPerSquareInch(thousands)));
 
     [Fact]
+    [Printed("P.-M. Cabanne, 2011; Giesserei-Praxis, Magnesiumbehandlung")]
     public void Sulphide_PrintedRatios_AreTheAtomicMasses()
     {
         // P.-M. Cabanne, 2011, prints 0.76 kg Mg per kg S; Giesserei-Praxis, Magnesiumbehandlung, 0.75.

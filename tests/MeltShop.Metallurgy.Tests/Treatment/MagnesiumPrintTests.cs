@@ -30,6 +30,7 @@ public class MagnesiumPrintTests
     public void AlloyKg_SulphurThatWouldRise_HasNoValue() => Assert.True(double.IsNaN(MagnesiumAddition.AlloyKg(1000, 0.045, 0.008, 0.010, 5, 6, 50, 1450)));
 
     [Fact]
+    [Printed("Public teaching notes on ductile iron, author not named")]
     public void AlloyKg_TeachingNotes_GiveThePrintedAddition()
     {
         // Public teaching notes on ductile iron: S 0.015 → 0.008, Mg 0.040, recovery 0.50 → printed 0.0906 % Mg, 1.8 % of a 5 % alloy.
@@ -47,6 +48,7 @@ public class MagnesiumPrintTests
     }
 
     [Fact]
+    [Printed("Elkem, Technical Information 28 and 9")]
     public void Yield_TechnicalInformation28_LiesInTheSandwichRange()
     {
         // Elkem, Technical Information 28: base S 0.018, 1.0 % MgFeSi, final Mg 0.033. Plain ratio 66/60/55/47 % for alloys of 5/5.5/6/7 %;
@@ -83,6 +85,7 @@ public class MagnesiumPrintTests
     }
 
     [Fact]
+    [Printed("Elkem, Technical Information 28")]
     public void Fade_TechnicalInformation28_AgreesWithThePrintedRate()
     {
         // Elkem, Technical Information 28: 0.02 % S, 12 to 15 minutes, start near 0.05 %; at Cabanne's 0.001 % a minute 0.035 to 0.038 is left.
