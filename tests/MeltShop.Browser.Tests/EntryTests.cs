@@ -10,12 +10,12 @@ public sealed class EntryTests(Chromium chromium, EntryTests.App app) : IClassFi
     private const string SaveDegrees = "[data-testid=temperature-form] button[type=submit]";
     private static readonly TimeSpan Outage = TimeSpan.FromSeconds(8);
 
-    /// <summary>One program for all of these, which gives up a lost circuit after 3 s; each test has a furnace of its own.</summary>
+    /// <summary>One program for all of these, which gives up a lost circuit, or an idle person, after 3 s; each test has a furnace of its own.</summary>
     public sealed class App : IAsyncLifetime
     {
         public RunningApp Running { get; } = new();
 
-        public async ValueTask InitializeAsync() => await Running.StartAsync(("MeltShop__KeepCircuitSeconds", "3"));
+        public async ValueTask InitializeAsync() => await Running.StartAsync(("MeltShop__KeepCircuitSeconds", "3"), ("MeltShop__StepDownMinutes", "0.05"));
 
         public ValueTask DisposeAsync() => Running.DisposeAsync();
     }
@@ -107,5 +107,56 @@ public sealed class EntryTests(Chromium chromium, EntryTests.App app) : IClassFi
         await Assertions.Expect(tilda.Locator("[data-cell='0.C']")).ToHaveValueAsync("");
         Assert.Empty(await app.Running.ReadAsync("SELECT 1 FROM Drafts WHERE Text IN ('3.6127', '1.5031')"));
         Assert.Equal(["1.5031", "3.6127"], (await app.Running.ReadAsync("SELECT InstrumentText FROM Readings WHERE InstrumentText IN ('3.6127', '1.5031') ORDER BY InstrumentText")).Select(row => (string)row[0]));
+    }
+
+    [Fact]
+    public async Task Touch_WhileTheCircuitIsSilent_IsNotBelieved()
+    {
+        await using var cable = new Cable(app.Running.Address);
+        await using var context = await chromium.TabletAsync(cable.Address);
+        var page = await context.SignInAsync("henning");
+        await page.OpenAsync("/yard");
+        cable.Cut();
+        await page.Locator("#components-reconnect-modal").WaitForAsync();
+
+        await page.TapAsync(".rail a[href='/grades']");
+
+        Assert.Equal("/yard", new Uri(page.Url).AbsolutePath);
+        Assert.True(await page.Locator("[data-material]").First.IsVisibleAsync());
+    }
+
+    [Fact]
+    public async Task Page_AfterALongAbsence_IsLoadedAnewInTheSamePlace()
+    {
+        await using var cable = new Cable(app.Running.Address);
+        await using var context = await chromium.TabletAsync(cable.Address);
+        var page = await context.SignInAsync("henning");
+        await page.OpenAsync("/yard?kind=PigIron");
+        await page.EvaluateAsync("window.before = true");
+
+        cable.Cut();
+        await page.Locator("#components-reconnect-modal").WaitForAsync();
+        await page.EvaluateAsync("(() => { const now = Date.now; Date.now = () => now() + 170_000; })()");
+        cable.Mend();
+
+        await page.WaitForSelectorAsync("html:not([data-circuit]) [data-state=ready]", new() { Timeout = 30_000 });
+        Assert.EndsWith("/yard?kind=PigIron", page.Url, StringComparison.Ordinal);
+        Assert.True(await page.EvaluateAsync<bool>("window.before === undefined"));
+    }
+
+    [Fact]
+    public async Task Station_ThatNobodyTouches_NamesNobodyUnlessAClockRuns()
+    {
+        await using var context = await chromium.TabletAsync(app.Running.Address);
+        var page = await context.SignInAsync("tilda", isShared: true);
+        await page.EvaluateAsync("document.body.append(document.createElement('ladle-clock'))");
+        await Task.Delay(TimeSpan.FromSeconds(6), TestContext.Current.CancellationToken);
+        Assert.NotEqual("Nobody is named", await page.Locator("[data-testid=person]").InnerTextAsync());
+
+        await page.EvaluateAsync("document.querySelector('ladle-clock').remove()");
+
+        await Assertions.Expect(page.Locator("[data-testid=person]")).ToHaveTextAsync("Nobody is named", new() { Timeout = 20_000 });
+        await page.TapAsync("[data-testid=change-person]");
+        await page.WaitForURLAsync("**/station?returnTo=*");
     }
 }

@@ -5,6 +5,8 @@ using MeltShop.Records.Reading.Grades;
 using MeltShop.Records.Reading.Heats;
 using MeltShop.Records.Reading.History;
 using MeltShop.Records.Reading.Ladles;
+using MeltShop.Records.Reading.People;
+using MeltShop.Records.Reading.Sites;
 using MeltShop.Records.Reading.Yard;
 using Microsoft.Extensions.DependencyInjection;
 
@@ -25,5 +27,7 @@ internal static class PageQueries
         services.AddSingleton<HistoryPage>();
         services.AddSingleton<HistoryChoices>();
         services.AddSingleton<DraftRows>();
+        services.AddSingleton<PeoplePage>();
+        services.AddSingleton<SitePage>();
     }
 }

@@ -38,17 +38,14 @@ internal static class MeltShopApp
     /// <summary>The pipeline. Whoever is not named by a rule is refused: <see cref="SignInServices"/> sets the fallback.</summary>
     public static WebApplication UseMeltShop(this WebApplication app)
     {
-        app.UseExceptionHandler(new ExceptionHandlerOptions
-        {
-            // A request that the server itself could not read is the caller's fault, not ours.
-            StatusCodeSelector = fault => fault is BadHttpRequestException refused ? refused.StatusCode : StatusCodes.Status500InternalServerError,
-        });
+        app.UseFaults();
         app.UseSecurityHeaders();
         app.UsePageForMissingPages();
-        app.UseRateLimiter();
-        app.UseRequestTimeouts();
         app.UseAuthentication();
         app.UseAuthorization();
+        // Only who is let in takes a place: strangers would keep machines with a key waiting.
+        app.UseRateLimiter();
+        app.UseRequestTimeouts();
         app.UseActingPerson();
         app.MapHealth();
         app.MapOpenApi().AllowAnonymous();

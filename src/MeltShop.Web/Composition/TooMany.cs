@@ -16,6 +16,12 @@ internal static class TooMany
             return;
         }
 
+        if (http.Request.Path == SignInPaths.TakeOver || http.Request.Path == SignInPaths.OwnPin)
+        {
+            http.Response.Redirect($"{(http.Request.Path == SignInPaths.TakeOver ? SignInPaths.Station : SignInPaths.Own)}?problem=busy");
+            return;
+        }
+
         await ProblemAnswers
             .Refuse(StatusCodes.Status429TooManyRequests, "Too many requests at once.", "Wait a moment and send it again.")
             .ExecuteAsync(http);

@@ -19,6 +19,8 @@ internal static class OldForms
     private static string? PageOf(PathString path) => path.Value switch
     {
         SignInPaths.Enter or SignInPaths.Leave => SignInPaths.Page,
+        SignInPaths.TakeOver or SignInPaths.StepDown => SignInPaths.Station,
+        SignInPaths.OwnCulture or SignInPaths.OwnPin => SignInPaths.Own,
         SignInPaths.AddFirstAdministrator => SignInPaths.FirstAdministrator,
         _ => null,
     };

@@ -16,8 +16,8 @@ internal sealed class ShopSignIn(
     private static readonly Person Nobody = new() { DisplayName = "" };
     private static readonly string NobodysHash = new PasswordHasher<Person>().HashPassword(Nobody, Guid.NewGuid().ToString());
 
-    /// <summary>Signs a person in at a station.</summary>
-    public async Task<SignInResult> EnterAsync(string userName, string password, string station)
+    /// <summary>Signs a person in at a station; a shared one stays signed in for one shift, whoever is named there.</summary>
+    public async Task<SignInResult> EnterAsync(string userName, string password, string station, bool isShared)
     {
         if (await UserManager.FindByNameAsync(userName) is not { } person)
         {
@@ -26,8 +26,42 @@ internal sealed class ShopSignIn(
         }
 
         var result = await CheckPasswordSignInAsync(person, password, lockoutOnFailure: true);
-        if (result.Succeeded) await SignInWithClaimsAsync(person, isPersistent: false, [new Claim(PersonClaims.Station, station)]);
+        if (!result.Succeeded) return result;
+        List<Claim> claims = [new(PersonClaims.Station, station)];
+        if (isShared) claims.Add(new(SharedStation.Claim, SharedStation.ByPassword));
+        await SignInWithClaimsAsync(person, new AuthenticationProperties { AllowRefresh = isShared ? false : null }, claims);
         return result;
+    }
+
+    /// <summary>Names another person at a shared station. It signs nobody in: the station is, and only until its shift ends.</summary>
+    public async Task<bool> TakeOverAsync(ClaimsPrincipal station, string userName, string pin)
+    {
+        var person = await UserManager.FindByNameAsync(userName);
+        var right = hasher.VerifyHashedPassword(person ?? Nobody, person?.PinHash ?? NobodysHash, pin) != PasswordVerificationResult.Failed;
+        if (!right || person?.PinHash is null || !await CanSignInAsync(person) || await IsLockedOut(person)) return false;
+        await Name(person, station, SharedStation.ByPin);
+        return true;
+    }
+
+    /// <summary>Nobody is named at the station any more: it shows, and does nothing.</summary>
+    public async Task StepDownAsync(ClaimsPrincipal station)
+    {
+        if (await UserManager.GetUserAsync(station) is { } person) await Name(person, station, SharedStation.Nobody);
+    }
+
+    /// <summary>A cookie with what the person has chosen just now, at the same station.</summary>
+    public async Task RenewAsync(ClaimsPrincipal user)
+    {
+        if (await UserManager.GetUserAsync(user) is { } person) await Name(person, user, null);
+    }
+
+    /// <summary>The cookie ends when the station's own would have.</summary>
+    private async Task Name(Person person, ClaimsPrincipal station, string? named)
+    {
+        var until = (await Context.AuthenticateAsync(AuthenticationScheme)).Properties;
+        var principal = await CreateUserPrincipalAsync(person);
+        principal.MoveTo(station, named);
+        await Context.SignInAsync(AuthenticationScheme, principal, until);
     }
 
     /// <inheritdoc/>

@@ -33,8 +33,7 @@ internal static class SignInCookie
     /// <summary>A new cookie after a check of the security stamp keeps the station, which no database knows.</summary>
     public static Task KeepStationAsync(SecurityStampRefreshingPrincipalContext context)
     {
-        if (context.CurrentPrincipal?.FindFirstValue(PersonClaims.Station) is { } station)
-            context.NewPrincipal?.Identities.First().AddClaim(new(PersonClaims.Station, station));
+        if (context.CurrentPrincipal is { } station) context.NewPrincipal?.MoveTo(station);
         return Task.CompletedTask;
     }
 

@@ -21,12 +21,14 @@ internal static class SignInEndpoints
         routes.MapPost(SignInPaths.Enter, EnterAsync).AllowAnonymous().RequireRateLimiting(SignInRateLimit.Policy);
         routes.MapPost(SignInPaths.AddFirstAdministrator, FirstAdministratorEndpoint.AddAsync).AllowAnonymous().RequireRateLimiting(SignInRateLimit.Policy);
         routes.MapPost(SignInPaths.Leave, LeaveAsync).RequireAuthorization();
+        routes.MapStation();
+        routes.MapOwn();
     }
 
     private static async Task<RedirectHttpResult> EnterAsync(
-        ShopSignIn signIn, [FromForm] string? name, [FromForm] string? password, [FromForm] string? station, [FromForm] string? returnTo)
+        ShopSignIn signIn, [FromForm] string? name, [FromForm] string? password, [FromForm] string? station, [FromForm] string? shared, [FromForm] string? returnTo)
     {
-        var result = await signIn.EnterAsync(name?.Trim() ?? "", password ?? "", station?.Trim() ?? "");
+        var result = await signIn.EnterAsync(name?.Trim() ?? "", password ?? "", station?.Trim() ?? "", shared is not null);
         if (result.Succeeded) return TypedResults.LocalRedirect(SignInPaths.Local(returnTo));
         // What was typed stays, but for the password.
         return TypedResults.LocalRedirect(SignInPaths.Page + QueryString.Create(new Dictionary<string, string?>

@@ -8,6 +8,12 @@ internal static class SignInPaths
     public const string Leave = "/sign-out";
     public const string FirstAdministrator = "/first-administrator";
     public const string AddFirstAdministrator = "/first-administrator/add";
+    public const string Station = "/station";
+    public const string TakeOver = "/station/person";
+    public const string StepDown = "/station/step-down";
+    public const string Own = "/me";
+    public const string OwnCulture = "/me/culture";
+    public const string OwnPin = "/me/pin";
     public const string ReturnTo = "returnTo";
 
     /// <summary>An address of this app to go on to; the first page for anything else, so that a link cannot send people away.</summary>

@@ -16,6 +16,7 @@ internal static class SignInServices
         services.AddHttpContextAccessor();
         services.AddSingleton<ApiKeys>();
         services.AddSingleton<FirstAdministrator>();
+        services.AddSingleton<PinAttempts>();
         services.AddScoped<ActingPerson>();
         services.AddScoped<AuthenticationStateProvider, RevalidatingPerson>();
         services.AddAuthentication(IdentityConstants.ApplicationScheme)

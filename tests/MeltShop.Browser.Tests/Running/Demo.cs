@@ -7,12 +7,13 @@ internal static class Demo
 {
     private const string Password = "ottersfehn-demo";
 
-    public static async Task<IPage> SignInAsync(this IBrowserContext context, string name)
+    public static async Task<IPage> SignInAsync(this IBrowserContext context, string name, bool isShared = false)
     {
         var page = await context.NewPageAsync();
         await page.GotoAsync("/sign-in");
         await page.FillAsync("input[name=name]", name);
         await page.FillAsync("input[name=password]", Password);
+        if (isShared) await page.CheckAsync("input[name=shared]");
         await page.ClickAsync("button[type=submit]");
         await page.WaitForSelectorAsync("[data-state=ready]");
         return page;

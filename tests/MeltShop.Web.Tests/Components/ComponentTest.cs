@@ -1,6 +1,7 @@
 using System.Globalization;
 using Bunit;
 using MeltShop.Web.Texts;
+using Microsoft.Extensions.Configuration;
 using Microsoft.Extensions.DependencyInjection;
 using MudBlazor.Services;
 
@@ -16,6 +17,7 @@ public abstract class ComponentTest : BunitContext
     {
         JSInterop.Mode = JSRuntimeMode.Loose;
         Services.AddLogging();
+        Services.AddSingleton<IConfiguration>(new ConfigurationBuilder().Build());
         Services.AddMeltShopTexts();
         Services.AddMudServices();
         Speak("en-GB");

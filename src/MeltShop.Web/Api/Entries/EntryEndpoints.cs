@@ -30,16 +30,17 @@ internal static class EntryEndpoints
             token = antiforgery.GetAndStoreTokens(http).RequestToken,
             personId = acting.PersonId,
             name = acting.PersonName,
+            roles = acting.Roles,
             now = clock.GetUtcNow().ToUnixTimeMilliseconds(),
         });
     }
 
-    /// <summary>200 with what was found; nothing found is acceptance. 409 where it is somebody else's entry.</summary>
+    /// <summary>200 with what was found; nothing found is acceptance. 409 where it is not the entry of who is named here.</summary>
     private static async Task<IResult> TakeAsync(
-        EntryRequest request, EntryDesk desk, ActingPerson person, IStringLocalizer<Texts.Findings> words, CancellationToken cancellation)
+        HttpContext http, EntryRequest request, EntryDesk desk, ActingPerson person, IStringLocalizer<Texts.Findings> words, CancellationToken cancellation)
     {
         var acting = await person.GetAsync();
-        if (acting.PersonId != request.PersonId) return TypedResults.Conflict();
+        if (acting.PersonId != request.PersonId || http.User.IsNobody()) return TypedResults.Conflict();
         var answer = await desk.Take(acting, request, cancellation);
         return TypedResults.Json(new
         {

@@ -1,11 +1,10 @@
 using System.Globalization;
-using MeltShop.Records;
-using Microsoft.EntityFrameworkCore;
+using MeltShop.Records.Reading.Sites;
 
 namespace MeltShop.Web.Components.Reading;
 
 /// <summary>What the pages need of the site: its currency, and its zone, in which they show instants, in the person's language.</summary>
-public sealed class ShopSite(IDbContextFactory<RecordsContext> contexts)
+public sealed class ShopSite(SitePage page)
 {
     private TimeZoneInfo? zone;
 
@@ -16,8 +15,7 @@ public sealed class ShopSite(IDbContextFactory<RecordsContext> contexts)
     public async Task Load(CancellationToken ct)
     {
         if (zone is not null) return;
-        await using var db = await contexts.CreateDbContextAsync(ct);
-        if (await db.Sites.AsNoTracking().FirstOrDefaultAsync(ct) is not { } site) return;
+        if (await page.Load(ct) is not { } site) return;
         (Currency, zone) = (site.Currency, TimeZoneInfo.FindSystemTimeZoneById(site.TimeZone));
     }
 

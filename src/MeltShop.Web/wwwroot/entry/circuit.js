@@ -96,6 +96,7 @@ addEventListener("change", ({ target }) => !isAlive() && !isNotifying && target.
 
 setInterval(() => {
   if (asked && Date.now() - asked.since > limit) silent();
+  if (asked && Date.now() - asked.since > held) asked = null; // the question, or its answer, was lost with the connection
   if (Date.now() - answeredAt > longAbsence && page) load();
   ask();
 }, beat);

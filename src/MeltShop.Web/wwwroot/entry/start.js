@@ -3,6 +3,7 @@ import "./circuit.js";
 import "./sheets.js";
 import "./drafts.js";
 import "./notice.js";
+import "./idle.js";
 import "./typed.js";
 import { fetchTicket, send } from "./sending.js";
 

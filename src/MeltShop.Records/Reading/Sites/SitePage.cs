@@ -1,0 +1,18 @@
+using Microsoft.EntityFrameworkCore;
+
+namespace MeltShop.Records.Reading.Sites;
+
+/// <summary>What every page needs of the site.</summary>
+public sealed class SitePage(IDbContextFactory<RecordsContext> contexts)
+{
+    /// <summary>The one site; null before it is set up.</summary>
+    public async Task<SiteView?> Load(CancellationToken ct = default)
+    {
+        await using var db = await contexts.CreateDbContextAsync(ct);
+        return await db.Sites.AsNoTracking().Select(site => new SiteView(site.Currency, site.TimeZone)).FirstOrDefaultAsync(ct);
+    }
+}
+
+/// <param name="Currency">ISO 4217 code.</param>
+/// <param name="TimeZone">IANA zone.</param>
+public sealed record SiteView(string Currency, string TimeZone);

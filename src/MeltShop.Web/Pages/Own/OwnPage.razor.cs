@@ -1,0 +1,44 @@
+using System.Globalization;
+using MeltShop.Operations.People;
+using MeltShop.Web.Components.Fields;
+using MeltShop.Web.Texts;
+using Microsoft.AspNetCore.Components;
+
+namespace MeltShop.Web.Pages.Own;
+
+/// <summary>Language, decimal sign and PIN of the one who is signed in: a plain document, whose posts set the cookie.</summary>
+public sealed partial class OwnPage
+{
+    /// <summary>Shows how a number reads.</summary>
+    private const double Example = 3.65;
+
+    [SupplyParameterFromQuery(Name = "problem")]
+    private string? Problem { get; set; }
+
+    [SupplyParameterFromQuery(Name = "done")]
+    private string? Done { get; set; }
+
+    private static IEnumerable<CultureInfo> Cultures => LanguageServices.Cultures.Select(CultureInfo.GetCultureInfo);
+
+    private static string Chosen => CultureInfo.CurrentCulture.Name;
+
+    // The query only chooses among our own words.
+    private string? ProblemWords => Problem switch
+    {
+        null or "" => null,
+        "password.wrong" => Text["PinPasswordWrong"].Value,
+        "pin.digits" => Text["PinDigits", SetPin.Fewest, SetPin.Most].Value,
+        "busy" => Text["Busy"].Value,
+        "old" => Text["Old"].Value,
+        _ => Text["OwnFailed"].Value,
+    };
+
+    private string? DoneWords => Done switch
+    {
+        "pin" => Text["PinSet"].Value,
+        "culture" => Text["CultureChosen"].Value,
+        _ => null,
+    };
+
+    private static string Words(CultureInfo culture) => $"{culture.NativeName} · {NumberText.Show(Example, 2, culture)}";
+}
