@@ -12,6 +12,12 @@ namespace MeltShop.Records.Migrations.Postgres
         /// <inheritdoc />
         protected override void Up(MigrationBuilder migrationBuilder)
         {
+            migrationBuilder.AddColumn<string>(
+                name: "PinHash",
+                table: "People",
+                type: "text",
+                nullable: true);
+
             migrationBuilder.AddColumn<double>(
                 name: "HighestC",
                 table: "Furnaces",
@@ -95,6 +101,10 @@ namespace MeltShop.Records.Migrations.Postgres
         {
             migrationBuilder.DropTable(
                 name: "BathCorrections");
+
+            migrationBuilder.DropColumn(
+                name: "PinHash",
+                table: "People");
 
             migrationBuilder.DropColumn(
                 name: "HighestC",

@@ -11,6 +11,12 @@ namespace MeltShop.Records.Migrations.Sqlite
         /// <inheritdoc />
         protected override void Up(MigrationBuilder migrationBuilder)
         {
+            migrationBuilder.AddColumn<string>(
+                name: "PinHash",
+                table: "People",
+                type: "TEXT",
+                nullable: true);
+
             migrationBuilder.AddColumn<double>(
                 name: "HighestC",
                 table: "Furnaces",
@@ -94,6 +100,10 @@ namespace MeltShop.Records.Migrations.Sqlite
         {
             migrationBuilder.DropTable(
                 name: "BathCorrections");
+
+            migrationBuilder.DropColumn(
+                name: "PinHash",
+                table: "People");
 
             migrationBuilder.DropColumn(
                 name: "HighestC",
