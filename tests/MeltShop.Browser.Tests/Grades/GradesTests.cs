@@ -1,0 +1,58 @@
+using MeltShop.Browser.Tests.Running;
+using Microsoft.Playwright;
+
+namespace MeltShop.Browser.Tests.Grades;
+
+/// <summary>The grades of the demo foundry, and a window that a metallurgist moves.</summary>
+[Collection<DemoAppCollection>]
+public sealed class GradesTests(Chromium chromium, RunningApp app)
+{
+    [Theory]
+    [InlineData("EN-GJS-400-15", true)]
+    [InlineData("EN-GJS-500-7", true)]
+    [InlineData("EN-GJS-600-3", true)]
+    [InlineData("EN-GJS-700-2", true)]
+    [InlineData("EN-GJL-200", false)]
+    [InlineData("EN-GJL-250", false)]
+    [InlineData("EN-GJL-300", false)]
+    public async Task Grade_OfTheDemo_ShowsBothWindowsTheMinimaAndTheirSources(string code, bool isDuctile)
+    {
+        await using var context = await chromium.TabletAsync(app.Address);
+        var page = await GradeAsync(context, code);
+
+        foreach (var stage in new[] { "Furnace", "Poured" })
+        {
+            Assert.True(await page.Locator($"[data-stage={stage}] tr[data-quantity=C]").IsVisibleAsync(), stage);
+        }
+
+        await Assertions.Expect(page.Locator("[data-stage=Furnace] h2")).ToContainTextAsync("before treatment");
+        await Assertions.Expect(page.Locator("[data-testid=minima]")).ToContainTextAsync(isDuctile ? "EN 1563" : "EN 1561");
+        Assert.Equal(isDuctile ? 1 : 0, await page.Locator("[data-stage=Poured] tr[data-quantity=Mg]").CountAsync());
+    }
+
+    [Fact]
+    public async Task Window_Moved_StandsOnThePageAfterAReload()
+    {
+        await using var context = await chromium.TabletAsync(app.Address);
+        var page = await GradeAsync(context, "EN-GJL-300");
+        await page.Locator("[data-stage=Poured] tr[data-quantity=C] button").TapAsync();
+        await page.FillAsync("[data-testid=window-form] [data-field='window.most'] input", "2,0");
+        await page.TapAsync("[data-testid=window-form] button[type=submit]");
+        await Assertions.Expect(page.Locator("[data-testid=window-form] .field-error, [data-testid=window-form] [role=alert]").First).ToBeVisibleAsync();
+
+        await page.FillAsync("[data-testid=window-form] [data-field='window.most'] input", "3,44");
+        await page.TapAsync("[data-testid=window-form] button[type=submit]");
+        await Assertions.Expect(page.Locator("[data-testid=window-form]")).ToHaveCountAsync(0);
+        await page.ReloadAsync();
+        await Assertions.Expect(page.Locator("[data-stage=Poured] tr[data-quantity=C]")).ToContainTextAsync("3.44");
+    }
+
+    private static async Task<IPage> GradeAsync(IBrowserContext context, string code)
+    {
+        var page = await context.SignInAsync("henning");
+        await page.OpenAsync("/grades");
+        await page.Locator("a", new() { HasText = code }).First.ClickAsync();
+        await page.WaitForSelectorAsync("[data-stage=Furnace]");
+        return page;
+    }
+}

@@ -1,0 +1,73 @@
+using MeltShop.Browser.Tests.Running;
+using Microsoft.Playwright;
+
+namespace MeltShop.Browser.Tests.Heats;
+
+/// <summary>A bath that is low in carbon: from the sample over the proposal and the melter's task to the next sample.</summary>
+[Collection<DemoAppCollection>]
+public sealed class BathCorrectionTests(Chromium chromium, RunningApp app)
+{
+    [Fact]
+    public async Task Bath_LowInCarbon_IsCorrectedWeighedInAndSampledAgain()
+    {
+        await using var context = await chromium.TabletAsync(app.Address);
+        var page = await context.SignInAsync("henning");
+        await StartAsync(page);
+        var heat = new Uri(page.Url).AbsolutePath;
+        await SampleAsync(page, new() { ["C"] = "3,20", ["Si"] = "1,40", ["Mn"] = "0,25", ["P"] = "0,020", ["S"] = "0,010", ["Cu"] = "0,35" });
+
+        await page.TapAsync("[data-testid=to-correction]");
+        await page.WaitForSelectorAsync("[data-testid=correction-form]");
+        await page.FillAsync("[data-field=temperatureC] input", "1450");
+        await page.Locator("[data-field=temperatureC] input").BlurAsync();
+        await page.WaitForSelectorAsync("[data-testid=proposal][data-current=true]");
+        var additions = await page.Locator("[data-testid=additions] tr[data-material]").EvaluateAllAsync<string[]>("rows => rows.map(row => row.dataset.material)");
+        Assert.NotEmpty(additions);
+        Assert.Equal(0, await page.Locator("[data-testid=proposal] [data-verdict=low], [data-testid=proposal] [data-verdict=high]").CountAsync());
+        await page.TapAsync("[data-testid=accept]");
+
+        await page.WaitForSelectorAsync("[data-testid=correction][data-done=false]");
+        foreach (var material in additions)
+        {
+            var row = page.Locator($"[data-testid=correction] tr[data-material='{material}']");
+            await row.Locator("button").TapAsync();
+            var target = (await row.Locator("td").First.InnerTextAsync()).Split(' ')[^2];
+            await page.FillAsync("[data-testid=correction-weigh] input", target);
+            await page.TapAsync("[data-testid=correction-weigh] button[type=submit]");
+            await Assertions.Expect(page.Locator("[data-testid=correction-weigh]")).ToHaveCountAsync(0);
+        }
+
+        await page.WaitForSelectorAsync("[data-testid=correction][data-done=true]");
+        await page.OpenAsync(heat);
+        await SampleAsync(page, new() { ["C"] = "3,62", ["Si"] = "1,42", ["Mn"] = "0,25", ["P"] = "0,020", ["S"] = "0,010", ["Cu"] = "0,35" });
+        await Assertions.Expect(page.Locator("[data-testid=predicted] [data-element=C]")).ToContainTextAsync("→ 3.62");
+    }
+
+    private static async Task StartAsync(IPage page)
+    {
+        await page.OpenAsync("/charge?furnace=furnace-2&grade=EN-GJS-500-7&kg=4000");
+        await page.WaitForSelectorAsync("[data-testid=in-plan]");
+        await page.TapAsync("button.press-primary");
+        await page.TapAsync("[data-testid=start-ask] .press-primary");
+        await page.WaitForSelectorAsync("[data-testid=weigh-form]");
+        var steel = page.Locator("tr[data-material]", new() { HasTextRegex = new("[0-9]{4} kg") }).First;
+        await steel.Locator("button").TapAsync();
+        await page.FillAsync("[data-testid=weigh-form] input", "3500");
+        await page.TapAsync("[data-testid=weigh-form] button[type=submit]");
+        await Assertions.Expect(steel.Locator("td").Nth(2)).ToContainTextAsync("3500");
+    }
+
+    private static async Task SampleAsync(IPage page, Dictionary<string, string> values)
+    {
+        await page.Locator("[data-testid=samples] > .presses button").First.TapAsync();
+        await page.WaitForSelectorAsync("[data-testid=sample-form] [data-cell]");
+        foreach (var cell in await page.Locator("[data-testid=sample-form] [data-cell^='0.']").AllAsync())
+        {
+            var element = (await cell.GetAttributeAsync("data-cell"))!.Split('.')[1];
+            await cell.FillAsync(values.GetValueOrDefault(element, "0.005"));
+        }
+
+        await page.TapAsync("[data-testid=sample-form] button[type=submit]");
+        await page.WaitForSelectorAsync("[data-testid=sample-saved]");
+    }
+}
