@@ -85,7 +85,7 @@ public static class ChargeQuestion
     private static MaterialChoice Override(ChargeChoice choice, MaterialView material) =>
         choice.Materials?.SingleOrDefault(m => m.Code == material.Code) ?? new MaterialChoice(material.Code);
 
-    private static ChargeMaterial? Material(MaterialView material, MaterialChoice choice)
+    internal static ChargeMaterial? Material(MaterialView material, MaterialChoice choice)
     {
         // A stock that was never counted limits nothing. An empty one leaves the material out, unless somebody asks for it by name.
         var inStock = material.StockKg is null or > 0;

@@ -32,6 +32,10 @@ public sealed record PlanView(
     IReadOnlyList<PlannedHeat> Heats)
 {
     public long Id => Origin.FactId;
+
+    public string FurnaceName { get; init; } = "";
+
+    public string GradeCode { get; init; } = "";
 }
 
 public sealed record PlannedHeat(long Id, string Number, HeatState State);

@@ -11,6 +11,10 @@ internal static class PlanRows
         var plan = row.Fact;
         var heats = await db.Heats.Where(h => h.PlanId == id).OrderBy(h => h.Id).Take(Facts.Most)
             .Select(h => new PlannedHeat(h.Id, h.Number, h.State)).ToListAsync(ct);
-        return new(row.Origin, plan.FurnaceId, plan.GradeId, plan.MeltKg, plan.Problem, plan.Answer, plan.Versions, plan.TotalCost, heats);
+        return new(row.Origin, plan.FurnaceId, plan.GradeId, plan.MeltKg, plan.Problem, plan.Answer, plan.Versions, plan.TotalCost, heats)
+        {
+            FurnaceName = await db.Furnaces.Where(f => f.Id == plan.FurnaceId).Select(f => f.Name).SingleAsync(ct),
+            GradeCode = await db.Grades.Where(g => g.Id == plan.GradeId).Select(g => g.Code).SingleAsync(ct),
+        };
     }
 }

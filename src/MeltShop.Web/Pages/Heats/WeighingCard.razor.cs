@@ -1,4 +1,7 @@
 using System.Globalization;
+using MeltShop.Charging.Problems;
+using MeltShop.Operations.Charging;
+using MeltShop.Operations.Storing;
 using MeltShop.Records.Heats;
 using MeltShop.Records.Yard;
 using MeltShop.Web.Components.Entries;
@@ -14,6 +17,9 @@ public sealed partial class WeighingCard
     private readonly WeighingEntry entry = new();
     private (double Kg, string Name)? weighed;
     private bool wasCharging;
+    private bool hasFailed;
+    private RestOfCharge? rest;
+    private HeatScreen? planned;
 
     [Parameter, EditorRequired]
     public HeatScreen Screen { get; set; } = null!;
@@ -21,7 +27,12 @@ public sealed partial class WeighingCard
     [Parameter, EditorRequired]
     public bool IsOffered { get; set; }
 
+    [Inject]
+    private ILogger<WeighingCard> Log { get; set; } = null!;
+
     private IReadOnlyList<WeighingRow> Rows { get; set; } = [];
+
+    private ChargeProblem Asked => StoredJson.Value<ChargeProblem>(Screen.Heat.Plan.Problem);
 
     /// <summary>Once the bath was sampled what is weighed goes into the bath.</summary>
     private bool IsBath => Screen.Heat.Heat.State is not HeatState.Charging;
@@ -34,9 +45,35 @@ public sealed partial class WeighingCard
 
     private string? Left => Current is { LeftKg: > 0, IsDone: false } row ? Text["StillTo", MassText.Show(row.LeftKg)].Value : null;
 
-    protected override void OnParametersSet()
+    protected override async Task OnParametersSetAsync()
     {
-        Rows = WeighingRow.Of(Screen.Heat, Screen.Yard);
+        Show();
+        if (planned == Screen || Screen.Heat.Heat.State is HeatState.Closed or HeatState.Cancelled) return;
+        planned = Screen;
+        await PlanRest(Screen);
+        Show();
+    }
+
+    /// <summary>Plans the rest from what is really in, away from the page's own thread. Where that fails the first plan stays, and the page says so.</summary>
+    private async Task PlanRest(HeatScreen screen)
+    {
+        try
+        {
+            var answer = await Task.Run(() => RestQuestion.Answer(screen.Heat, screen.Yard));
+            if (planned == screen) (rest, hasFailed) = (answer, false);
+        }
+#pragma warning disable CA1031 // whatever kept it from being planned: weighing goes on
+        catch (Exception fault)
+#pragma warning restore CA1031
+        {
+            Log.LogError(fault, "The rest of a charge could not be planned");
+            (rest, hasFailed) = (null, true);
+        }
+    }
+
+    private void Show()
+    {
+        Rows = WeighingRow.Of(Screen.Heat, Screen.Yard, rest is { Standing: not RestStanding.None } ? rest.Plan : null);
         entry.Belongs("heatId", Screen.Heat.Heat.Id);
         entry.Belongs("intoBath", IsBath ? 1 : 0);
         if (entry.Material.Value is null && !IsBath) Offer(Rows.FirstOrDefault(IsOpen));
@@ -68,8 +105,9 @@ public sealed partial class WeighingCard
     private string Words(WeighingRow row) => row switch
     {
         { IsDone: true } => Text["Done"],
-        { IsOver: true, TargetKg: 0 } => Text["Extra", MassText.Show(row.ActualKg)],
-        { IsOver: true } => Text["Over", MassText.Show(-row.LeftKg)],
+        { IsOver: true, PlannedKg: 0 } => Text["Extra", MassText.Show(row.ActualKg)],
+        { IsOver: true } => RestText["Over", MassText.Show(row.ActualKg - row.PlannedKg)],
+        { TargetKg: 0 } => RestText["NoMore"],
         _ => Text["StillTo", MassText.Show(row.LeftKg)],
     };
 

@@ -8,34 +8,45 @@ namespace MeltShop.Web.Pages.Heats;
 
 /// <summary>A material on the weighing card. Masses in kg weighed.</summary>
 /// <param name="MaterialId">Null where the yard no longer has the material: then it cannot be weighed in.</param>
-/// <param name="TargetKg">0 where it was not planned.</param>
+/// <param name="TargetKg">What it should become by the newest plan of the rest; 0 where it is not wanted.</param>
 /// <param name="Entries">How many times it was weighed.</param>
 public sealed record WeighingRow(long? MaterialId, string Code, string Name, MaterialKind? Kind, double TargetKg, double ActualKg, int Entries)
 {
     /// <summary>Nearer to the target than this is as good as on it, %: a magnet does not weigh scrap closer.</summary>
     private const double NearPercent = 1;
 
+    /// <summary>What the plan that the heat was started from wanted; 0 where it did not.</summary>
+    public double PlannedKg { get; init; } = TargetKg;
+
     /// <summary>What is still to be weighed in; negative where there is too much.</summary>
     public double LeftKg => TargetKg - ActualKg;
 
-    public bool IsDone => TargetKg > 0 && Math.Abs(LeftKg) <= TargetKg * NearPercent / 100;
+    public bool IsDone => TargetKg > 0 && IsNear && !IsOver;
 
-    public bool IsOver => LeftKg < 0 && !IsDone;
+    /// <summary>More is in than the first plan wanted, and no more is needed.</summary>
+    public bool IsOver => ActualKg > PlannedKg * (1 + (NearPercent / 100)) && (IsNear || LeftKg <= 0);
+
+    /// <summary>The rest of the charge was planned anew, and this is another target than the first.</summary>
+    public bool IsMoved => Math.Abs(TargetKg - PlannedKg) > PlannedKg * NearPercent / 100;
+
+    private bool IsNear => Math.Abs(LeftKg) <= TargetKg * NearPercent / 100;
 
     /// <summary>
     /// The card of a heat in the order of loading: carburiser low in the cold furnace with light steel, heavy pieces on them, returns, and
     /// ferro-alloys last, silicon after the carbon (common practice, no source).
     /// </summary>
-    public static IReadOnlyList<WeighingRow> Of(HeatView heat, IReadOnlyList<MaterialView> yard)
+    /// <param name="rest">The rest as it was planned anew; null where the plan stands as it is.</param>
+    public static IReadOnlyList<WeighingRow> Of(HeatView heat, IReadOnlyList<MaterialView> yard, ChargePlan? rest = null)
     {
         ArgumentNullException.ThrowIfNull(heat);
-        var targets = StoredJson.Value<ChargePlan>(heat.Plan.Answer).Lines.ToDictionary(line => line.Code, line => line.Kg);
+        var planned = StoredJson.Value<ChargePlan>(heat.Plan.Answer).Lines.ToDictionary(line => line.Code, line => line.Kg);
+        var targets = rest?.Lines.ToDictionary(line => line.Code, line => line.Kg) ?? planned;
         var weighed = heat.Weighings.Where(weighing => !weighing.Origin.IsCorrected).ToLookup(weighing => weighing.MaterialCode);
         return
         [
-            .. targets.Keys.Union(weighed.Select(group => group.Key))
-                .Select(code => For(code, yard.FirstOrDefault(material => material.Code == code), targets.GetValueOrDefault(code), [.. weighed[code]]))
-                .OrderBy(row => Place(row.Kind)).ThenByDescending(row => row.TargetKg),
+            .. targets.Keys.Union(planned.Keys).Union(weighed.Select(group => group.Key))
+                .Select(code => For(code, yard.FirstOrDefault(material => material.Code == code), targets.GetValueOrDefault(code), [.. weighed[code]]) with { PlannedKg = planned.GetValueOrDefault(code) })
+                .OrderBy(row => Place(row.Kind)).ThenByDescending(row => row.PlannedKg).ThenByDescending(row => row.TargetKg),
         ];
     }
 

@@ -71,6 +71,46 @@ public sealed class WeighingTests : HeatTest
         Assert.Matches("! [0-9]+ kg over", row.TextContent);
     }
 
+    [Fact]
+    public async Task Material_OverButStillPossible_MovesTheOtherTargetsAndSaysSo()
+    {
+        var (pig, steel) = (Kg(Open(), "pig"), Kg(Open(), "steel"));
+        await WeighIn("pig", pig + 60);
+        var page = Open();
+        page.WaitForState(() => page.FindAll("[data-testid=rest][data-standing=Kept]").Count > 0, Patience);
+
+        Assert.True(Kg(page, "steel") < steel, $"{Kg(page, "steel")} kg of steel, first {steel}");
+        Assert.Contains("first ", page.Find("tr[data-material=steel] .moved").TextContent, StringComparison.Ordinal);
+        Assert.Equal("over", page.Find("tr[data-material=pig] [data-standing]").GetAttribute("data-standing"));
+    }
+
+    [Fact]
+    public async Task Target_OutOfReach_IsSaidWithWhatDoesTheLeastHarm()
+    {
+        await WeighIn("copper", 10);
+        var page = Open();
+        page.WaitForState(() => page.FindAll("[data-testid=rest][data-standing=Missed]").Count > 0, Patience);
+
+        // 10 kg of 99 % copper in 2000 to 2020 kg of iron; 0.10 % is the most.
+        Assert.Matches(@"Cu will be 0\.49; the most is 0\.10\.", page.Find("[data-missed=Cu]").TextContent);
+        Assert.Contains("do the least harm", page.Find("[data-testid=rest]").TextContent, StringComparison.Ordinal);
+        Assert.NotEmpty(page.FindAll("tr[data-material=steel] [data-standing=open]"));
+    }
+
+    [Fact]
+    public async Task Furnace_FilledOverItsCapacity_IsCautioned()
+    {
+        await WeighIn("pig", 3300);
+        var page = Open();
+        page.WaitForState(() => page.FindAll("[data-testid=overfull]").Count > 0, Patience);
+
+        Assert.Contains("the furnace holds 3000 kg", page.Find("[data-testid=overfull]").TextContent, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Card_AnyHeat_LinksToItsPlan() =>
+        Assert.StartsWith("/charge/plans/", Open().Find("[data-testid=to-plan]").GetAttribute("href"), StringComparison.Ordinal);
+
     [Theory]
     [InlineData(100, 0, "open")]
     [InlineData(100, 98, "open")]
@@ -99,4 +139,7 @@ public sealed class WeighingTests : HeatTest
         Assert.True((await Heat()).Weighings[^1].IntoBath);
         Assert.Contains("dry, cold additions", page.Find("[data-testid=weighing] .caution").TextContent, StringComparison.Ordinal);
     }
+
+    private static double Kg(IRenderedComponent<HeatDetail> page, string material) => double.Parse(
+        page.FindAll($"tr[data-material={material}] td")[1].TextContent.Trim().Split(' ')[0], System.Globalization.CultureInfo.InvariantCulture);
 }

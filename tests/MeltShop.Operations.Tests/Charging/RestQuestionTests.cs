@@ -1,0 +1,103 @@
+using MeltShop.Charging;
+using MeltShop.Charging.Plans;
+using MeltShop.Charging.Problems;
+using MeltShop.Metallurgy.Chain;
+using MeltShop.Metallurgy.Elements;
+using MeltShop.Metallurgy.Quantities;
+using MeltShop.Operations.Charging;
+
+namespace MeltShop.Operations.Tests.Charging;
+
+/// <summary>The rest of a charge small enough for a pencil: 1000 kg of a (no C, 100/t), b (5 % C, 200/t) and cu (copper).</summary>
+public sealed class RestQuestionTests
+{
+    private static readonly ChargeProblem Asked = new()
+    {
+        MeltKg = 1000,
+        Materials = [Material("a", 100), Material("b", 200, (Element.C, 5)), Material("cu", 9000, (Element.Cu, 100))],
+        Limits = [new(LinearQuantity.Of(Element.C), 3, 4, 0.1), new(LinearQuantity.Of(Element.Cu), null, 0.5)],
+    };
+
+    [Fact]
+    public void Plan_NothingWeighed_IsThePencilsOwn()
+    {
+        // 3.1 % C with the margin: 31 kg from b at 5 %, so 620 kg of b and 380 kg of a.
+        var plan = ChargeOptimiser.Plan(Asked, TestContext.Current.CancellationToken);
+
+        Assert.Equal((620, 380), (Math.Round(Kg(plan, "b"), 6), Math.Round(Kg(plan, "a"), 6)));
+    }
+
+    [Fact]
+    public void Rest_TooMuchOfOne_PutsLessOfTheOtherAndIsKept()
+    {
+        // 700 kg of b are in: 300 kg of a are left, 3.5 % C.
+        var rest = Rest(("b", 700));
+
+        Assert.Equal(RestStanding.Kept, rest.Standing);
+        Assert.Equal((700, 300), (Math.Round(Kg(rest.Plan, "b"), 6), Math.Round(Kg(rest.Plan, "a"), 6)));
+    }
+
+    [Fact]
+    public void Rest_TooLittleOfOne_MayStillBeMadeUp()
+    {
+        var rest = Rest(("b", 500), ("a", 380));
+
+        Assert.Equal(RestStanding.Kept, rest.Standing);
+        Assert.Equal(620, Kg(rest.Plan, "b"), 6);
+    }
+
+    [Fact]
+    public void Rest_MoreThanLeavesTheMargin_KeepsTheLimitAlone()
+    {
+        // 780 kg of b in 1000 kg are 3.9 % C, on the margin; 795 kg are 3.975 %, inside the limit itself.
+        var rest = Rest(("b", 795), ("a", 205));
+
+        Assert.Equal(RestStanding.WithoutMargin, rest.Standing);
+        Assert.Empty(rest.Misses);
+    }
+
+    [Fact]
+    public void Rest_OutOfReach_SaysWhatIsMissedAndByHowMuch()
+    {
+        // 10 kg of copper in 1010 kg, the most that counts as the melt that was wanted, are 0.990 %; 0.5 % was asked.
+        var rest = Rest(("cu", 10));
+
+        Assert.Equal(RestStanding.Missed, rest.Standing);
+        var miss = Assert.Single(rest.Misses);
+        Assert.Equal(("Cu", true, 0.5), (miss.Quantity, miss.IsMost, miss.Limit));
+        Assert.Equal(100 * 10.0 / 1010, miss.Value, 5);
+        Assert.InRange(Value(rest.Plan, "C"), 3 - 1e-6, 4 + 1e-6);
+    }
+
+    [Fact]
+    public void Rest_FarTooMuchLiquid_StandsAsItIs()
+    {
+        var rest = Rest(("a", 380), ("b", 800));
+
+        Assert.Equal(RestStanding.Missed, rest.Standing);
+        Assert.Equal(1180, rest.Plan.LiquidKg, 3);
+        Assert.Equal(1180 - 1010, rest.TooMuchKg(Asked), 3);
+    }
+
+    [Fact]
+    public void Rest_AnyOrderAndAnyNumberOfWeighings_IsTheSame()
+    {
+        var once = Rest(("b", 700), ("a", 100));
+        var other = Rest(("a", 100), ("b", 700));
+
+        Assert.Equal(once.Plan.Lines.Select(line => line.Kg), other.Plan.Lines.Select(line => line.Kg));
+    }
+
+    [Fact]
+    public void Rest_OnePercentOver_IsStillWhatWasWanted() => Assert.Equal(RestStanding.Kept, Rest(("b", 627), ("a", 382)).Standing);
+
+    private static RestOfCharge Rest(params (string Code, double Kg)[] weighed) =>
+        RestQuestion.Answer(Asked, weighed.ToDictionary(w => w.Code, w => w.Kg), plannedKg: 1000, [], TestContext.Current.CancellationToken);
+
+    private static double Kg(ChargePlan plan, string code) => plan.Lines.FirstOrDefault(line => line.Code == code)?.Kg ?? 0;
+
+    private static double Value(ChargePlan plan, string quantity) => plan.Limits.Single(limit => limit.Quantity == quantity).Value;
+
+    private static ChargeMaterial Material(string code, double price, params (Element, double)[] percents) =>
+        new() { Code = code, PricePerTonne = price, Composition = new MaterialComposition { Analysis = Analysis.Of(percents) } };
+}

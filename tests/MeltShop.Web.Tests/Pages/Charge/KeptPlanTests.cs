@@ -1,0 +1,81 @@
+using Bunit;
+using MeltShop.Operations.Charging;
+using MeltShop.Operations.Yard;
+using MeltShop.Records.People;
+using MeltShop.Records.Reading.Charge;
+using MeltShop.Records.Reading.Yard;
+using MeltShop.Web.Pages.Charge;
+
+namespace MeltShop.Web.Tests.Pages.Charge;
+
+public sealed class KeptPlanTests : MeltingShop
+{
+    private static readonly TimeSpan Patience = TimeSpan.FromSeconds(30);
+
+    [Fact]
+    public async Task Plan_OpenedAfterPricesAndAnalysesChanged_GivesTheNumbersThatWereKept()
+    {
+        var id = await Keep();
+        var before = Totals(Open(id));
+        await ChangeTheYard();
+        var page = Open(id);
+
+        Assert.Equal(before, Totals(page));
+        Assert.Equal("true", page.Find("[data-testid=again]").GetAttribute("data-same"));
+        Assert.Contains("300.00", page.Find("tr[data-material=steel]").TextContent, StringComparison.Ordinal);
+        Assert.NotEmpty(page.FindAll(".limit"));
+    }
+
+    [Fact]
+    public async Task Plan_Recomputed_DiffersByLessThanAMillionth()
+    {
+        var kept = (await The<ChargePage>().Plan(await Keep(), Cancellation))!;
+        await ChangeTheYard();
+        var again = PlanAgain.Of(kept, Cancellation);
+
+        Assert.True(again.Difference <= 1e-6, $"{again.Difference}");
+        Assert.NotEmpty(again.Now.Lines);
+        // The same plan with another price in what is kept is another plan: the comparison can fail.
+        Assert.False(PlanAgain.Of(kept with { Problem = kept.Problem.Replace("\"PricePerTonne\":300", "\"PricePerTonne\":999", StringComparison.OrdinalIgnoreCase) }, Cancellation).IsSame);
+    }
+
+    [Fact]
+    public async Task Plan_WithAHeat_LinksToIt()
+    {
+        var id = await Keep();
+        var heat = (await The<StartHeat>().Run(Founder, new(Guid.NewGuid(), Now, id), Cancellation)).Value;
+
+        Assert.Equal($"/heats/{heat.HeatId}", Open(id).Find($"a[data-heat='{heat.Number}']").GetAttribute("href"));
+    }
+
+    [Fact]
+    public void Plan_Unknown_SaysSo()
+    {
+        SignIn(Role.Melter);
+        var page = Render<KeptPlan>(parameters => parameters.Add(p => p.PlanId, 999));
+
+        page.WaitForState(() => page.FindAll("[data-state=missing]").Count > 0, Patience);
+    }
+
+    private async Task<long> Keep() =>
+        (await The<PlanCharge>().Run(Founder, new(Guid.NewGuid(), Now, new ChargeChoice(FurnaceId, GradeId, 2000, ConfidencePercent: 90)), Cancellation)).Value.PlanId;
+
+    private async Task ChangeTheYard()
+    {
+        var steel = (await The<YardPage>().Material(MaterialIds["steel"], Cancellation))!;
+        var version = (await The<ChangePrice>().Run(Founder, new(Guid.NewGuid(), Now, steel.Id, steel.Version, 777), Cancellation)).Value;
+        await The<CorrectAnalysis>().Run(
+            Founder, new(Guid.NewGuid(), Now, steel.Id, version, [new("C", 0.9), new("Mn", 1.2)], "Test figures", "memory", "another delivery"), Cancellation);
+    }
+
+    private IRenderedComponent<KeptPlan> Open(long id)
+    {
+        SignIn(Role.Melter);
+        var page = Render<KeptPlan>(parameters => parameters.Add(p => p.PlanId, id));
+        page.WaitForState(() => page.FindAll("[data-testid=again]").Count > 0, Patience);
+        return page;
+    }
+
+    private static string Totals(IRenderedComponent<KeptPlan> page) =>
+        page.Find("[data-testid=totals]").TextContent + page.Find("[data-testid=kept-materials]").TextContent;
+}

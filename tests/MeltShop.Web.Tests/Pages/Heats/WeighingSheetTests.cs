@@ -1,0 +1,47 @@
+using Bunit;
+using MeltShop.Records.People;
+using MeltShop.Web.Pages.Heats;
+using MeltShop.Web.Tests.Texts;
+using MeltShop.Web.Texts;
+
+namespace MeltShop.Web.Tests.Pages.Heats;
+
+public sealed class WeighingSheetTests : HeatTest
+{
+    [Fact]
+    public async Task Sheet_OfAHeat_ListsWhatToLoadInOrderWithWhatIsIn()
+    {
+        await WeighIn("steel", 100);
+        var rows = OpenSheet().FindAll("tr[data-material]");
+
+        Assert.Equal(["carbon", "steel"], rows.Take(2).Select(row => row.GetAttribute("data-material")));
+        Assert.EndsWith("100 kg", rows[1].TextContent.Trim(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Sheet_OfAnyHeat_CarriesEveryCautionAndNothingToSwitchThemOff()
+    {
+        var cautions = OpenSheet().Find("[data-testid=cautions]");
+
+        Assert.NotNull(cautions.QuerySelector("[data-caution=wet]"));
+        foreach (var word in new[] { "wet", "sealed", "Oily", "galvanised", "Bridging", "Carburiser", "hot bath", "overfill", "Local codes" })
+            Assert.Contains(word, cautions.TextContent, StringComparison.Ordinal);
+        Assert.Empty(cautions.QuerySelectorAll("button, input, details, a"));
+    }
+
+    [Fact]
+    public void Sheet_InThePseudoLanguage_HasNoWordOutsideItsTexts()
+    {
+        Speak(PseudoLanguage.Culture);
+
+        Assert.Empty(Marks.WordsOutside(OpenSheet().Nodes, "Test pig", "Test steel", "Test carbon", "Test fesi", "Test copper", "EN-GJS-500-7", "Furnace 1", "kg", "T"));
+    }
+
+    private IRenderedComponent<WeighingSheet> OpenSheet()
+    {
+        SignIn(Role.Melter);
+        var page = Render<WeighingSheet>(parameters => parameters.Add(p => p.HeatId, HeatId));
+        page.WaitForState(() => page.FindAll("[data-state=ready]").Count > 0, Patience);
+        return page;
+    }
+}
