@@ -3,6 +3,7 @@ using MeltShop.Records;
 using MeltShop.Web.Api;
 using MeltShop.Web.Api.Answering;
 using MeltShop.Web.Api.Description;
+using MeltShop.Web.Api.Weighings;
 using MeltShop.Web.Api.Entries;
 using MeltShop.Web.Commands;
 using MeltShop.Web.Demo;
@@ -28,6 +29,7 @@ internal static class MeltShopApp
         builder.Services.AddSignIn();
         builder.Services.AddMeltShopPages();
         builder.Services.AddCalculationBounds();
+        builder.Services.AddScoped<ScaleDesk>();
         builder.Services.AddRefusalOfTooMany();
         builder.Services.AddApiDescription();
         builder.Services.AddProblemDetails();
@@ -50,6 +52,7 @@ internal static class MeltShopApp
         app.MapHealth();
         app.MapOpenApi().AllowAnonymous();
         app.MapCalculations();
+        app.MapWeighings();
         app.MapEntries();
         app.MapSignIn();
         app.MapMeltShopPages();

@@ -25,7 +25,7 @@ internal static class Calculation
     }
 
     /// <summary>The whole body, or null where it is larger than any sensible one.</summary>
-    private static async Task<ReadOnlyMemory<byte>?> ReadAsync(HttpRequest request, CancellationToken cancellation)
+    internal static async Task<ReadOnlyMemory<byte>?> ReadAsync(HttpRequest request, CancellationToken cancellation)
     {
         using var body = new MemoryStream();
         var part = new byte[16 * 1024];

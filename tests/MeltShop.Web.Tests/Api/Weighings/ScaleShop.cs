@@ -1,0 +1,55 @@
+using MeltShop.Operations;
+using MeltShop.Operations.Charging;
+using MeltShop.Operations.Grades;
+using MeltShop.Operations.Sites;
+using MeltShop.Operations.Yard;
+using MeltShop.Records;
+using MeltShop.Records.Grades;
+using MeltShop.Records.Heats;
+using MeltShop.Records.People;
+using MeltShop.Records.Yard;
+using MeltShop.Web.Tests.Running;
+using Microsoft.EntityFrameworkCore;
+using Microsoft.Extensions.DependencyInjection;
+
+namespace MeltShop.Web.Tests.Api.Weighings;
+
+/// <summary>A running app with one heat that is being charged from one material; figures of the test's own, no source.</summary>
+public sealed class ScaleShop : WebApp, IAsyncLifetime
+{
+    private Acting founder = null!;
+
+    public string HeatNumber { get; private set; } = "";
+
+    private static DateTimeOffset Now => TimeProvider.System.GetUtcNow();
+
+    public async ValueTask InitializeAsync()
+    {
+        var id = await AddPersonAsync("tilda", Role.Melter, Role.Metallurgist, Role.Administrator);
+        await AddPersonAsync("ivo", Role.Inspector);
+        founder = new Acting(id, "tilda Somebody", "test", [Role.Melter, Role.Metallurgist, Role.Administrator]);
+        await Do<SetUpSite, SetUpSite.Command, long>(new(Guid.NewGuid(), Now, "T", "Test foundry", "Europe/Berlin", "EUR"));
+        var furnace = await Do<AddFurnace, AddFurnace.Command, long>(new(Guid.NewGuid(), Now, "F1", "Furnace 1", 3000, 1800));
+        await Do<AddMaterial, AddMaterial.Command, long>(new(
+            Guid.NewGuid(), Now, "pig", "Test pig", MaterialKind.PigIron, MaterialUses.Charge, 400, 98, [new("C", 4.2)], "Test figures", "memory"));
+        var grade = await Do<AddGrade, AddGrade.Command, long>(new(
+            Guid.NewGuid(), Now, "grey", IronFamily.Grey, "Test figures", [new(WindowStage.Furnace, "C", 3, 4, 5), new(WindowStage.Poured, "C", 3, 4, 5)], null));
+        var plan = await Do<PlanCharge, PlanCharge.Command, PlanCharge.Result>(new(Guid.NewGuid(), Now, new ChargeChoice(furnace, grade, 2000)));
+        HeatNumber = (await Do<StartHeat, StartHeat.Command, StartHeat.Result>(new(Guid.NewGuid(), Now, plan.PlanId))).Number;
+    }
+
+    public async Task<List<Weighing>> Weighings()
+    {
+        await using var db = await Services.GetRequiredService<IDbContextFactory<RecordsContext>>().CreateDbContextAsync();
+        return await db.Weighings.AsNoTracking().OrderBy(w => w.Id).ToListAsync();
+    }
+
+    private async Task<TResult> Do<TOperation, TCommand, TResult>(TCommand command)
+        where TOperation : Operation<TCommand, TResult>
+        where TCommand : Command
+    {
+        var outcome = await Services.GetRequiredService<TOperation>().Run(founder, command);
+        Assert.True(outcome.Succeeded, string.Join("; ", outcome.Findings));
+        return outcome.Value;
+    }
+}
