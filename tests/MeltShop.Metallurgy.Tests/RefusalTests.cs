@@ -33,6 +33,7 @@ public class RefusalTests
         { "Analysis.Of", () => Analysis.Of((IEnumerable<KeyValuePair<Element, double>>)null!) },
         { "Analysis.Check", () => _ = Analysis.Check(null!, "x").ToList() },
         { "SteelKWhPerTonne", () => AdditionHeat.SteelKWhPerTonne(null!, 1450) },
+        { "AdditionGuide", () => AdditionGuide.KWhPerTonne(null!, 1450) },
         { "MinutesAbove", () => TemperatureReading.MinutesAbove(null!, 1450) },
         { "CarbonEquivalent", () => CarbonEquivalent.Of(Analysis.Empty, null!) },
         { "CarbonSolubility", () => CarbonSolubility.MostPercent(1450, null!) },

@@ -5,10 +5,11 @@ using System.Globalization;
 using System.Text;
 using System.Text.Json;
 
+const string Namespace = "MeltShop.Metallurgy.Tests";
 const int Seconds = 120;
 const double Least = 85;
 var (report, folder, page, part) = (args[0], args[1], args[2], args.Length > 3 ? args[3] : "");
-var tests = Path.Combine(folder, "MeltShop.Metallurgy.Tests.dll");
+var tests = Path.Combine(folder, $"{Namespace}.dll");
 var mutants = Mutants().Where(m => m.File.Contains(part, StringComparison.Ordinal)).ToList();
 
 if (Run("-1") != Fate.Lives) return Fail("The tests fail without any mutant.");
@@ -19,8 +20,10 @@ var lines = new List<string>();
 var count = new Dictionary<(bool Word, Fate Fate), int>();
 Parallel.ForEach(mutants.OrderBy(m => m.IsWord), new ParallelOptions { MaxDegreeOfParallelism = 2 }, mutant =>
 {
-    // A word of a record is on the generated page, whose test is quick; what it lets live meets all tests.
-    var fate = mutant.IsWord ? Run(mutant.Id, "-class", "MeltShop.Metallurgy.Tests.Formulas.MetallurgyPageTests") : Fate.Lives;
+    // Quick tests first: a word of a record is on the generated page, code has tests in a folder of its name. What they let live meets all tests.
+    var fate = mutant.IsWord ? Run(mutant.Id, "-class", $"{Namespace}.Formulas.MetallurgyPageTests")
+        : mutant.File.Contains('/', StringComparison.Ordinal) ? Run(mutant.Id, "-namespace", $"{Namespace}.{mutant.File.Split('/')[0]}")
+        : Fate.Lives;
     if (fate == Fate.Lives) fate = Run(mutant.Id);
     lock (lines)
     {

@@ -40,7 +40,12 @@ public class BackwardSteps
         Assert.Null(burnt.Before(bath)); // all magnesium burns off, yet some is wanted
         Assert.Same(bath, new MeltingLoss().Before(bath));
         Assert.Equal(3.5, burnt.Before(Metal.Of(100, Analysis.Of((Element.C, 3.5))))!.Percent(Element.C), 12);
-        Assert.Equal(0, Cupola.Before(Metal.Of(100.05, Analysis.Of((Element.S, 100 * 0.05 / 100.05), (Element.C, 100 * 0.15 / 100.05))))?.ElementKg(Element.S) ?? 0, 2);
+
+        // All of the sulphur is picked up: 0.05 of 100 kg.
+        MeltingLoss coke = new() { PickUpPoints = new Dictionary<Element, double> { [Element.S] = 0.05 } };
+        var clean = coke.Before(coke.After(Metal.Of(100, Analysis.Of((Element.C, 3.5)))))!;
+        Assert.Equal(100, clean.Kg, 9);
+        Assert.Equal(0, clean.ElementKg(Element.S), 9);
     }
 
     [Fact]

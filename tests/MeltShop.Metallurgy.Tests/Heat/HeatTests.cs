@@ -71,6 +71,22 @@ public class HeatTests
         Assert.Null(AdditionHeat.SteelKWhPerTonne(Analysis.Of((Element.Si, 10)), 1450));
     }
 
+    [Theory]
+    [InlineData("C 3.4 Si 2.0", 341.0)]
+    [InlineData("C 98.5", 1180.0)]
+    [InlineData("Si 75", -160.0)]
+    [InlineData("Si 45", -96.0)]
+    [InlineData("C 6.8 Mn 75", null)]
+    [InlineData("C 30 Si 65", null)]
+    [InlineData("Si 20", null)]
+    public void AdditionGuide_Material_HasItsRememberedHeatOrNone(string analysis, double? expected)
+    {
+        var words = analysis.Split(' ');
+        var percents = words.Chunk(2).Select(w => KeyValuePair.Create(Element.Parse(w[0]), double.Parse(w[1], System.Globalization.CultureInfo.InvariantCulture)));
+
+        Assert.Equal(expected, AdditionGuide.KWhPerTonne(Analysis.Of(percents), 1450));
+    }
+
     [Fact]
     public void Ladle_PublishedRates_LoseWhatTheyImply()
     {

@@ -76,6 +76,7 @@ public class QuantityEdges
         Assert.Equal((3.65, 2.70), (WallGuide.For(7, 20, isFerritic: true)!.CarbonPercent, WallGuide.For(7, 20, isFerritic: true)!.SiliconPercent));
         Assert.All(WallGuide.FerriticRows.Zip(WallGuide.Rows), pair => Assert.True(pair.First.SiliconPercent > pair.Second.SiliconPercent));
         Assert.Equal((12, 12), (WallGuide.For(12, 12)!.FromMm, WallGuide.For(12, 12)!.ToMm));
+        Assert.Equal((3.60, 2.40), (WallGuide.For(13, 20)!.CarbonPercent, WallGuide.For(13, 20)!.SiliconPercent));
         Assert.Null(WallGuide.For(101, 110, isFerritic: true));
     }
 
@@ -90,6 +91,7 @@ public class QuantityEdges
         Assert.Null(WallGuide.Flotation(Analysis.Of((Element.C, 3.50), (Element.Si, 2.40)), 50));
         Assert.Null(WallGuide.Flotation(Analysis.Of((Element.C, 3.60), (Element.Si, 2.40)), 12));
         Assert.Equal([120.0, 100.0], WallGuide.Flotation(Analysis.Of((Element.C, 3.60), (Element.Si, 2.40)), 120)!.Arguments.Cast<double>());
+        Assert.Equal("C, Si", WallGuide.Flotation(Analysis.Empty, 50)!.Arguments[0]);
         Assert.Equal("Si", WallGuide.Flotation(Analysis.Of((Element.C, 3.60)), 50)!.Arguments[0]);
     }
 

@@ -30,6 +30,7 @@ public class StatisticsEdges
         Assert.Empty(RunRules.Find([2, 2.1, 0], limits));
         Assert.Empty(RunRules.Find([2.1, 0, 0, 2.1], limits));
         Assert.Equal([(1, RunRule.TwoOfThreeBeyondTwo)], RunRules.Find([-2.1, -2.1], limits));
+        Assert.Equal([(1, RunRule.TwoOfThreeBeyondTwo)], RunRules.Find([2.1, 2.1, 2], limits));
     }
 
     [Fact]

@@ -82,6 +82,7 @@ public class LadleGuideTests
 
         Assert.InRange(fit.Fade.Minutes, 3, 7);
         Assert.InRange(fit.Scatter, 1, 5);
+        Assert.Equal(4, InoculationFadeFit.Of([(0, 300), (5, 186.2183), (5, 186.2183), (15, 128.9617)])!.Samples); // three times are enough
     }
 
     [Fact]
