@@ -18,10 +18,8 @@ public static class ChargeOptimiser
     /// <exception cref="InvalidOperationException">The solver failed, or the metal that the plan makes is not the metal that was asked for: a fault of this room.</exception>
     public static ChargePlan Plan(ChargeProblem problem, CancellationToken cancellation = default)
     {
-        ArgumentNullException.ThrowIfNull(problem);
-        var plan = MeltPlanner.Plan(MeltOf(problem), cancellation).Plan;
-        var fresh = plan.LiquidKg - problem.Heel.Kg;
-        return plan with { CostPerTonne = fresh > 0 ? 1000 * plan.TotalCost / fresh : 0 };
+        var melt = MeltOf(problem);
+        return PerTonne(MeltPlanner.Plan(melt, cancellation).Plan, problem);
     }
 
     /// <summary>Loads the native solver, so that nobody waits for it: to be called once when the app starts.</summary>
@@ -32,15 +30,27 @@ public static class ChargeOptimiser
         Limits = [],
     });
 
-    internal static Melt MeltOf(ChargeProblem problem) => new()
+    internal static ChargePlan PerTonne(ChargePlan plan, ChargeProblem problem)
     {
-        Start = problem.Heel,
-        Columns = [.. problem.Materials.Select(MeltColumn.Of)],
-        Limits = problem.Limits,
-        LeastLiquidKg = problem.MeltKg,
-        MostLiquidKg = problem.MeltKg + problem.MeltToleranceKg,
-        WantedKg = problem.MeltKg,
-        ScaleKg = Melt.Scale(problem.MeltKg + problem.MeltToleranceKg),
-        Deviations = problem.ConfidencePercent > 50 ? Normal.Quantile(problem.ConfidencePercent / 100) : 0,
-    };
+        var fresh = plan.LiquidKg - problem.Heel.Kg;
+        return plan with { CostPerTonne = fresh > 0 ? 1000 * plan.TotalCost / fresh : 0 };
+    }
+
+    internal static Melt MeltOf(ChargeProblem problem)
+    {
+        ProblemCheck.Require(problem);
+        return new()
+        {
+            Start = problem.Heel,
+            Columns = [.. problem.Materials.Select(m => MeltColumn.Of(m, problem.SlagCostPerTonne, problem.EnergyPricePerKWh, problem.WeighedKg.GetValueOrDefault(m.Code)))],
+            Limits = problem.Limits,
+            Groups = problem.Groups,
+            Volumes = problem.Volumes,
+            LeastLiquidKg = problem.MeltKg,
+            MostLiquidKg = problem.MeltKg + problem.MeltToleranceKg,
+            WantedKg = problem.MeltKg,
+            ScaleKg = Melt.Scale(problem.MeltKg + problem.MeltToleranceKg),
+            Deviations = problem.ConfidencePercent > 50 ? Normal.Quantile(problem.ConfidencePercent / 100) : 0,
+        };
+    }
 }

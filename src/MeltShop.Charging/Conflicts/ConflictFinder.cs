@@ -27,8 +27,6 @@ internal static class ConflictFinder
     /// <summary>Whether no plan keeps these bounds, cost apart. What could not be decided in time does not count as impossible.</summary>
     private static bool IsImpossible(MeltFormulation formulation, IEnumerable<LimitBound> bounds, Budget budget)
     {
-        var program = formulation.Program(bounds);
-        var free = program with { Columns = [.. program.Columns.Select(c => c with { Cost = 0 })] };
-        return ProgramSolver.Solve(free, budget).Status == PlanStatus.Infeasible;
+        return ProgramSolver.Solve(formulation.Program(bounds).Free(), budget).Status == PlanStatus.Infeasible;
     }
 }

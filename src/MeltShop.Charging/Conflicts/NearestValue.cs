@@ -36,7 +36,7 @@ internal static class NearestValue
             var solution = ProgramSolver.Solve(Slack(rest, row, bound.IsMax), budget);
             if (!solution.IsOptimal) return null;
             var kilograms = formulation.Kilograms(solution.Values);
-            var missing = solution.Values[formulation.Columns.Count] / (row.ShiftPerPointKg * formulation.Melt.LiquidKg(kilograms));
+            var missing = solution.Values[rest.Columns.Count] / (row.ShiftPerPointKg * formulation.Melt.LiquidKg(kilograms));
             if (!double.IsFinite(missing)) return null;
             value += bound.IsMax ? missing : -missing;
             if (formulation.Melt.LiquidIsFixed || Math.Abs(missing) <= 1e-9 * Math.Max(1, Math.Abs(value))) break;
@@ -48,15 +48,7 @@ internal static class NearestValue
     /// <summary>Minimise by how much the row is missed; below zero it has room to spare.</summary>
     private static LinearProgram Slack(LinearProgram program, Row row, bool isMax)
     {
-        var columns = program.Columns.Select(c => c with { Cost = 0 })
-            .Append(new Column("missing", 1, double.NegativeInfinity, double.PositiveInfinity));
-        var rows = program.Rows.Select(r => Widen(r, 0)).Append(Widen(row, isMax ? -1 : 1));
-        return new([.. columns], [.. rows]);
+        while (row.Coefficients.Length < program.Columns.Count) row = row.Widened();
+        return program.Free().With(row).With(new Column("missing", 1, double.NegativeInfinity, double.PositiveInfinity), (program.Rows.Count, isMax ? -1 : 1));
     }
-
-    private static Row Widen(Row row, double missing) => row with
-    {
-        Coefficients = [.. row.Coefficients, missing],
-        Scatter = row.Scatter is null ? null : [.. row.Scatter, 0],
-    };
 }

@@ -10,17 +10,12 @@ internal static class ReachableMass
     public static double? Nearest(MeltFormulation formulation, Budget budget)
     {
         if (!SharesCanSum(formulation, budget)) return null;
-        var (melt, liquid) = (formulation.Melt, formulation.MassRows[0]);
-        var columns = formulation.Columns.Select(c => c with { Cost = 0 })
-            .Append(new Column("missing", 1, 0, double.PositiveInfinity))
-            .Append(new Column("too much", 1, 0, double.PositiveInfinity));
-        Row[] rows =
-        [
-            liquid with { Coefficients = [.. liquid.Coefficients, 1, -1] },
-            .. formulation.MassRows.Skip(1).Concat(formulation.ShareRows).Select(r => r with { Coefficients = [.. r.Coefficients, 0, 0] }),
-        ];
-        var solution = ProgramSolver.Solve(new([.. columns], rows), budget);
-        return solution.IsOptimal ? melt.LiquidKg(formulation.Kilograms(solution.Values)) : null;
+        // The first row of every program is the liquid mass.
+        var program = formulation.Program([]).Free()
+            .With(new Column("missing", 1, 0, double.PositiveInfinity), (0, 1))
+            .With(new Column("too much", 1, 0, double.PositiveInfinity), (0, -1));
+        var solution = ProgramSolver.Solve(program, budget);
+        return solution.IsOptimal ? formulation.Melt.LiquidKg(formulation.Kilograms(solution.Values)) : null;
     }
 
     /// <summary>Whether some charge has shares that all hold, whatever its mass.</summary>

@@ -7,6 +7,19 @@ internal sealed record LinearProgram(IReadOnlyList<Column> Columns, IReadOnlyLis
 {
     public bool HasWholeColumns => Columns.Any(c => c.Whole);
 
+    /// <summary>The program without costs: any solution will do.</summary>
+    public LinearProgram Free() => this with { Columns = [.. Columns.Select(c => c with { Cost = 0 })] };
+
+    /// <summary>The program with one more column, which occurs in the rows that are named with the coefficients that are named.</summary>
+    public LinearProgram With(Column column, params IReadOnlyList<(int Row, double Coefficient)> coefficients)
+    {
+        var rows = Rows.Select(r => r.Widened()).ToArray();
+        foreach (var (row, coefficient) in coefficients) rows[row].Coefficients[^1] = coefficient;
+        return new([.. Columns, column], rows);
+    }
+
+    public LinearProgram With(params IEnumerable<Row> rows) => this with { Rows = [.. Rows, .. rows] };
+
     public double Cost(double[] values) => Columns.Select((c, j) => c.Cost * values[j]).Sum();
 }
 
@@ -27,6 +40,9 @@ internal sealed record Row(string Name, double[] Coefficients, double Least, dou
     /// one. Null for a linear row.
     /// </summary>
     public double[]? Scatter { get; init; }
+
+    /// <summary>The row with a further column that it does not depend on.</summary>
+    public Row Widened() => this with { Coefficients = [.. Coefficients, 0], Scatter = Scatter is null ? null : [.. Scatter, 0] };
 
     public double Activity(double[] values)
     {

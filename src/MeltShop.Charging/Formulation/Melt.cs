@@ -18,6 +18,10 @@ internal sealed class Melt
 
     public required IReadOnlyList<QuantityLimit> Limits { get; init; }
 
+    public IReadOnlyList<GroupLimit> Groups { get; init; } = [];
+
+    public IReadOnlyList<VolumeLimit> Volumes { get; init; } = [];
+
     public double LeastLiquidKg { get; init; }
 
     public double MostLiquidKg { get; init; } = double.PositiveInfinity;
@@ -38,9 +42,9 @@ internal sealed class Melt
     public static double Scale(double kg) => kg > 0 ? kg : 1;
 
     /// <summary>Kilograms of one unit of a column: a piece, or the scale of the melt.</summary>
-    public double UnitKg(MeltColumn column) => column.Material?.PieceKg ?? ScaleKg;
+    public double UnitKg(MeltColumn column) => column.IsInPieces ? column.Material!.PieceKg!.Value : ScaleKg;
 
-    public double MostKg(MeltColumn column) => column.Material?.MaxPercent == 0 ? 0 : Math.Min(column.MostKg, MostOfMelt * ScaleKg);
+    public double MostKg(MeltColumn column) => column.Material?.MaxPercent == 0 ? column.WeighedKg : Math.Min(column.MostKg, MostOfMelt * ScaleKg);
 
     public double LiquidKg(double[] kg)
     {

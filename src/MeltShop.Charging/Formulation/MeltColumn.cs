@@ -8,12 +8,30 @@ namespace MeltShop.Charging.Formulation;
 internal sealed class MeltColumn
 {
     private readonly Func<Element, double> elementKg;
+    private List<(Element Element, double Deviation)>? deviations;
 
     private MeltColumn(Func<Element, double> elementKg) => this.elementKg = elementKg;
 
     public required string Name { get; init; }
 
+    /// <summary>What a kilogram costs: its price, its slag, its melting.</summary>
     public required double CostPerKg { get; init; }
+
+    /// <summary>The price alone.</summary>
+    public required double PricePerKg { get; init; }
+
+    public double SlagCostPerKg { get; private init; }
+
+    public double EnergyCostPerKg { get; private init; }
+
+    /// <summary>What using up a kilogram is taken to be worth.</summary>
+    public double BonusPerKg { get; private init; }
+
+    /// <summary>What is weighed in already.</summary>
+    public double WeighedKg { get; private init; }
+
+    /// <summary>Whether the unknown is a number of pieces. What is weighed in already is seldom whole: the rest then has a number of its own.</summary>
+    public bool IsInPieces => Material?.PieceKg is not null && WeighedKg == 0;
 
     public required double LeastKg { get; init; }
 
@@ -29,15 +47,26 @@ internal sealed class MeltColumn
 
     public double ElementKg(Element element) => elementKg(element);
 
-    public static MeltColumn Of(ChargeMaterial material)
+    public static MeltColumn Of(ChargeMaterial material) => Of(material, slagCostPerTonne: 0, energyPricePerKWh: 0, weighedKg: 0);
+
+    public static MeltColumn Of(ChargeMaterial material, double slagCostPerTonne, double energyPricePerKWh, double weighedKg)
     {
         var arrival = Arrival.PerKilogram(material.Composition);
+        var price = material.PricePerTonne / 1000;
+        var slag = material.SlagPercent / 100 * slagCostPerTonne / 1000;
+        var energy = material.MeltingKWhPerTonne * energyPricePerKWh / 1000;
+        var most = Math.Min(material.AvailableKg ?? double.PositiveInfinity, material.MaxKg ?? double.PositiveInfinity);
         return new(arrival.ElementKg)
         {
             Name = material.Code,
-            CostPerKg = material.PricePerTonne / 1000,
-            LeastKg = material.MinKg,
-            MostKg = Math.Min(material.AvailableKg ?? double.PositiveInfinity, material.MaxKg ?? double.PositiveInfinity),
+            PricePerKg = price,
+            SlagCostPerKg = slag,
+            EnergyCostPerKg = energy,
+            CostPerKg = price + slag + energy,
+            BonusPerKg = material.UseUpBonusPerTonne / 1000,
+            WeighedKg = weighedKg,
+            LeastKg = Math.Max(material.MinKg, weighedKg),
+            MostKg = Math.Max(most, weighedKg),
             LiquidKg = arrival.LiquidKg,
             Material = material,
             Arrival = arrival,
@@ -51,6 +80,7 @@ internal sealed class MeltColumn
         return new(e => -kilogram.ElementKg(e))
         {
             Name = "tap off",
+            PricePerKg = costPerTonne / 1000,
             CostPerKg = costPerTonne / 1000,
             LeastKg = 0,
             MostKg = Math.Min(mostKg, bath.Kg),
@@ -63,13 +93,19 @@ internal sealed class MeltColumn
     {
         if (Material is null || Material.SpreadPercent.Count == 0) return 0;
         var variance = 0.0;
-        foreach (var (element, spread) in Material.SpreadPercent)
+        foreach (var (element, deviation) in deviations ??= Deviations(Material))
         {
-            if (spread == 0 || terms.GetValueOrDefault(element) is not (not 0 and var term)) continue;
-            var perPercent = Arrival.PerKilogram(Material.Composition with { Analysis = Analysis.Of((element, 1)) }).ElementKg(element);
-            variance += Math.Pow(100 * term * spread * perPercent, 2);
+            var part = terms.GetValueOrDefault(element) * deviation;
+            variance += part * part;
         }
 
         return Math.Sqrt(variance);
     }
+
+    /// <summary>A spread arrives as the element itself does: by the balance of one percent of it.</summary>
+    private static List<(Element Element, double Deviation)> Deviations(ChargeMaterial material) =>
+        [.. material.SpreadPercent.Where(s => s.Value > 0).Select(s => (s.Key, 100 * s.Value * OnePercent(material, s.Key)))];
+
+    private static double OnePercent(ChargeMaterial material, Element element) =>
+        Arrival.PerKilogram(material.Composition with { Analysis = Analysis.Of((element, 1)) }).ElementKg(element);
 }

@@ -1,3 +1,5 @@
+using MeltShop.Charging.Problems;
+
 namespace MeltShop.Charging.Formulation;
 
 /// <summary>
@@ -13,7 +15,7 @@ internal sealed class MeltFormulation
     {
         Melt = melt;
         unitKg = [.. melt.Columns.Select(melt.UnitKg)];
-        var dearest = melt.Columns.Select(c => Math.Abs(c.CostPerKg)).DefaultIfEmpty().Max();
+        var dearest = melt.Columns.Select(c => Math.Abs(c.CostPerKg - c.BonusPerKg)).DefaultIfEmpty().Max();
         CostScale = melt.ScaleKg * (dearest > 0 ? dearest : 1);
         Columns = [.. melt.Columns.Select(ColumnOf)];
         Liquid = [.. melt.Columns.Select((c, j) => c.LiquidKg * unitKg[j] / melt.ScaleKg)];
@@ -45,18 +47,21 @@ internal sealed class MeltFormulation
     public Row RowOf(LimitBound bound) => limitRows[bound];
 
     /// <summary>The row of a bound as if it stood at another value, without margin.</summary>
-    public Row RowAt(LimitBound bound, double value)
-    {
-        var limit = bound.Limit with { Min = value, Max = value, Margin = 0 };
-        return LimitRows.Of(Melt, [bound with { Limit = limit }], unitKg).Values.Single();
-    }
+    public Row RowAt(LimitBound bound, double value) => RowAt(bound.LimitIndex, bound.Limit, value, bound.IsMax);
+
+    public Row RowAt(int limitIndex, QuantityLimit limit, double value, bool isMax) =>
+        LimitRows.Of(Melt, [new(limitIndex, limit with { Min = value, Max = value, Margin = 0 }, isMax)], unitKg).Values.Single();
 
     /// <summary>The program with all rows of mass and share and the rows of some bounds.</summary>
     public LinearProgram Program(IEnumerable<LimitBound> bounds)
     {
         var (rows, barred) = LimitRows.WithoutRoom([.. bounds.Select(RowOf)]);
-        return new([.. Columns.Select((c, j) => barred.Contains(j) ? c with { Most = Math.Min(c.Most, 0) } : c)], [.. MassRows, .. ShareRows, .. LimitRows.Merge(rows)]);
+        var columns = barred.Count == 0 ? Columns : [.. Columns.Select((c, j) => barred.Contains(j) ? c with { Most = Math.Min(c.Most, 0) } : c)];
+        return PieceRows.Add(new(columns, [.. MassRows, .. ShareRows, .. LimitRows.Merge(rows)]), Melt, unitKg);
     }
+
+    /// <summary>The program that a plan is the solution of: all bounds, and the wishes to be near an aim.</summary>
+    public LinearProgram Whole() => NearnessRows.Add(Program(Bounds), this);
 
     /// <summary>Kilograms of each column; what lies within rounding of a bound lies on it.</summary>
     public double[] Kilograms(double[] values) => [.. Columns.Select((c, j) => Snap(values[j], c) * unitKg[j])];
@@ -69,9 +74,9 @@ internal sealed class MeltFormulation
     private Column ColumnOf(MeltColumn column, int index)
     {
         var (least, most) = (column.LeastKg / unitKg[index], Melt.MostKg(column) / unitKg[index]);
-        var whole = column.Material?.PieceKg is not null;
+        var whole = column.IsInPieces;
         if (whole) (least, most) = (Math.Ceiling(least - 1e-9), Math.Floor(most + 1e-9));
-        return new(column.Name, column.CostPerKg * unitKg[index] / CostScale, least, most, whole);
+        return new(column.Name, (column.CostPerKg - column.BonusPerKg) * unitKg[index] / CostScale, least, most, whole);
     }
 
     private IEnumerable<Row> MassRowsOf()
@@ -80,6 +85,8 @@ internal sealed class MeltFormulation
         yield return new("liquid", Liquid, least, most);
         if (double.IsFinite(Melt.MostWeighedKg))
             yield return new("weighed in all", WeighedPerUnit, double.NegativeInfinity, Melt.MostWeighedKg / Melt.ScaleKg);
+        foreach (var row in GroupRows.OfMass(Melt, Weighed)) yield return row;
+        foreach (var row in VolumeRows.Of(Melt, unitKg)) yield return row;
     }
 
     private IEnumerable<Row> ShareRowsOf()
@@ -92,6 +99,8 @@ internal sealed class MeltFormulation
             // What cannot come in at all needs no row: a second reason would only blur what the first one is worth.
             if (material.MaxPercent < 100 && Melt.MostKg(column) > 0) yield return Share("greatest share", column, material.MaxPercent, double.NegativeInfinity, 0);
         }
+
+        foreach (var row in GroupRows.OfShare(Melt, Weighed)) yield return row;
     }
 
     private Row Share(string name, MeltColumn of, double percent, double least, double most) =>

@@ -14,12 +14,17 @@ internal static class MeltPlanner
     private static readonly SemaphoreSlim Cores = new(Environment.ProcessorCount);
 
     /// <summary>Plans, and gives the kilograms of each column beside the plan.</summary>
-    public static (ChargePlan Plan, double[] Kilograms) Plan(Melt melt, CancellationToken cancellation)
+    public static (ChargePlan Plan, double[] Kilograms) Plan(Melt melt, CancellationToken cancellation) =>
+        InTurn(budget => Solve(new MeltFormulation(melt), budget), cancellation);
+
+    /// <summary>Does something that solves programs, as soon as a core is free.</summary>
+    /// <exception cref="OperationCanceledException">The caller wished to stop, waiting or solving.</exception>
+    public static T InTurn<T>(Func<Budget, T> solve, CancellationToken cancellation)
     {
         Cores.Wait(cancellation);
         try
         {
-            return Solve(new MeltFormulation(melt), new Budget(MostTime, cancellation));
+            return solve(new Budget(MostTime, cancellation));
         }
         finally
         {
@@ -27,9 +32,9 @@ internal static class MeltPlanner
         }
     }
 
-    private static (ChargePlan Plan, double[] Kilograms) Solve(MeltFormulation formulation, Budget budget)
+    public static (ChargePlan Plan, double[] Kilograms) Solve(MeltFormulation formulation, Budget budget)
     {
-        var program = formulation.Program(formulation.Bounds);
+        var program = formulation.Whole();
         var solution = ProgramSolver.Solve(program, budget);
         if (solution.Status == PlanStatus.Infeasible)
         {
@@ -40,6 +45,7 @@ internal static class MeltPlanner
         if (solution.Values.Length == 0) return (new ChargePlan { Status = solution.Status }, []);
         var result = new MeltResult(formulation.Melt, formulation.Kilograms(solution.Values));
         MeltCheck.Require(result);
+        MeltCheck.RequireCost(result, program.Cost(solution.Values[..program.Columns.Count]) * formulation.CostScale);
         using var prices = new MeltPrices(formulation, program, solution, result, budget);
         return (PlanWriter.Write(solution.Status, result, prices), result.Kilograms);
     }

@@ -37,7 +37,7 @@ internal sealed class MeltPrices : IDisposable
     {
         var melt = formulation.Melt;
         if (sensitivity?.Forcing(column) is not { } rate) return null;
-        return 1000 * (melt.Columns[column].CostPerKg - rate * formulation.CostScale / melt.UnitKg(melt.Columns[column]));
+        return 1000 * (melt.Columns[column].PricePerKg - rate * formulation.CostScale / melt.UnitKg(melt.Columns[column]));
     }
 
     public void Dispose() => sensitivity?.Dispose();

@@ -26,7 +26,8 @@ internal sealed class MeltResult
         Analysis = metal.Analysis;
         WeighedKg = melt.Columns.Select((c, j) => c.Material is null ? 0 : kilograms[j]).Sum();
         Values = [.. melt.Limits.Select(l => l.Quantity.Value(Analysis))];
-        Scatters = [.. melt.Limits.Select(ScatterOf)];
+        Deviations = [.. melt.Limits.Select(DeviationOf)];
+        Scatters = [.. Deviations.Select(d => melt.Deviations * d)];
     }
 
     public Melt Melt { get; }
@@ -37,12 +38,20 @@ internal sealed class MeltResult
 
     public Analysis Analysis { get; }
 
-    public double TotalCost => Melt.Columns.Select((c, j) => c.CostPerKg * Kilograms[j]).Sum();
+    public CostParts Costs => new(
+        Sum(c => c.PricePerKg),
+        Sum(c => c.SlagCostPerKg),
+        Sum(c => c.EnergyCostPerKg),
+        Sum(c => c.BonusPerKg),
+        Melt.Limits.Select((l, i) => l.Nearness is { } near ? near.PricePerPointTonne / 1000 * Metal.Kg * Math.Abs(Values[i] - near.Aim) : 0).Sum());
 
     public double WeighedKg { get; }
 
     /// <summary>Value of each limit's quantity.</summary>
     public double[] Values { get; }
+
+    /// <summary>Standard deviation of each limit's quantity.</summary>
+    public double[] Deviations { get; }
 
     /// <summary>How far scatter pushes each limit's bounds inward: z standard deviations of the quantity.</summary>
     public double[] Scatters { get; }
@@ -61,10 +70,25 @@ internal sealed class MeltResult
         };
     }
 
-    private double ScatterOf(QuantityLimit limit)
+    /// <summary>Sum over all columns of something per kilogram × their kilograms.</summary>
+    public double Sum(Func<MeltColumn, double> perKg)
     {
-        if (Melt.Deviations == 0 || Metal.Kg <= 0) return 0;
-        var variance = Melt.Columns.Select((c, j) => Math.Pow(c.Scatter(limit.Quantity.Terms) * Kilograms[j], 2)).Sum();
-        return Melt.Deviations * Math.Sqrt(variance) / Metal.Kg;
+        var sum = 0.0;
+        for (var j = 0; j < Kilograms.Length; j++) sum += perKg(Melt.Columns[j]) * Kilograms[j];
+        return sum;
+    }
+
+    private double DeviationOf(QuantityLimit limit)
+    {
+        if (Metal.Kg <= 0) return 0;
+        var variance = 0.0;
+        for (var j = 0; j < Kilograms.Length; j++)
+        {
+            if (Kilograms[j] <= 0) continue;
+            var part = Melt.Columns[j].Scatter(limit.Quantity.Terms) * Kilograms[j];
+            variance += part * part;
+        }
+
+        return Math.Sqrt(variance) / Metal.Kg;
     }
 }

@@ -10,21 +10,22 @@ internal static class PlanWriter
     public static ChargePlan Write(PlanStatus status, MeltResult result, MeltPrices prices) => new()
     {
         Status = status,
-        TotalCost = result.TotalCost,
+        TotalCost = result.Costs.Total,
+        Costs = result.Costs,
         LiquidKg = result.Metal.Kg,
         Lines = [.. Lines(result)],
         Analysis = result.Analysis,
         AssumedZero = AssumedZero(result.Melt),
-        Limits = [.. result.Melt.Limits.Select((limit, i) =>
+        Limits = [.. result.Melt.Limits.Select((_, i) =>
         {
             var binding = result.Binding(i);
-            return new LimitOutcome(limit.Quantity.Name, result.Values[i], limit.Min, limit.Max, binding, prices.MarginalCost(i, binding));
+            return Limit(result, i) with { MarginalCost = prices.MarginalCost(i, binding) };
         })],
         Materials = [.. result.Melt.Columns.Select((column, j) => (column, j)).Where(c => c.column.Material is not null)
             .Select(c => new MaterialOutcome(c.column.Name, result.Kilograms[c.j], prices.PriceToEnterPerTonne(c.j)))],
     };
 
-    private static IEnumerable<PlanLine> Lines(MeltResult result)
+    public static IEnumerable<PlanLine> Lines(MeltResult result)
     {
         var weighed = result.WeighedKg;
         for (var j = 0; j < result.Kilograms.Length; j++)
@@ -32,6 +33,16 @@ internal static class PlanWriter
             if (result.Melt.Columns[j].Material is { } material && result.Kilograms[j] > 0)
                 yield return new(material.Code, result.Kilograms[j], 100 * result.Kilograms[j] / weighed);
         }
+    }
+
+    /// <summary>Where a charge sits on a limit, without what the limit costs.</summary>
+    public static LimitOutcome Limit(MeltResult result, int index)
+    {
+        var limit = result.Melt.Limits[index];
+        return new(limit.Quantity.Name, result.Values[index], limit.Min, limit.Max, result.Binding(index), MarginalCost: null)
+        {
+            StandardDeviation = result.Deviations[index],
+        };
     }
 
     /// <summary>An empty furnace holds nothing that could have been measured.</summary>

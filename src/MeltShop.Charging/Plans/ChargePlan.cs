@@ -8,8 +8,11 @@ public sealed record ChargePlan
     /// <summary>How it ended.</summary>
     public required PlanStatus Status { get; init; }
 
-    /// <summary>Cost of all that is weighed in.</summary>
+    /// <summary>Cost of all that is weighed in, with its slag and melting where the problem prices them.</summary>
     public double TotalCost { get; init; }
+
+    /// <summary>What the cost is made of, and the wishes that steered the plan.</summary>
+    public CostParts Costs { get; init; } = new(0, 0, 0, 0, 0);
 
     /// <summary>Cost per 1000 kg of new liquid metal (without the heel).</summary>
     public double CostPerTonne { get; init; }

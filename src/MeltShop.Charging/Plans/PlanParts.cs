@@ -41,8 +41,12 @@ public sealed record PlanLine(string Code, double Kg, double Percent);
 /// <param name="Min">The bound asked for, without margins; or null.</param>
 /// <param name="Max">The bound asked for, without margins; or null.</param>
 /// <param name="Binding">The bound that the plan sits on.</param>
-/// <param name="MarginalCost">Change of the total cost for +0.01 on the bound; null with pieces or where raising it is impossible.</param>
-public sealed record LimitOutcome(string Quantity, double Value, double? Min, double? Max, BindingBound Binding, double? MarginalCost);
+/// <param name="MarginalCost">Change of the total cost (of all that is minimised, where there are wishes) for +0.01 on the bound; null with pieces or where raising it is impossible.</param>
+public sealed record LimitOutcome(string Quantity, double Value, double? Min, double? Max, BindingBound Binding, double? MarginalCost)
+{
+    /// <summary>Standard deviation of the value by the scatter of the analyses, in its unit; 0 where none is known.</summary>
+    public double StandardDeviation { get; init; }
+}
 
 /// <summary>Why a material is in or out.</summary>
 /// <param name="Code">The material.</param>

@@ -41,4 +41,19 @@ public sealed record ChargeMaterial
     /// is to be taken from the line for cold iron and steel. Used by corrections only.
     /// </summary>
     public double? HeatKWhPerTonne { get; init; }
+
+    /// <summary>Bulk density as it lies in the bucket, t/m³, above 0; null where not known. Used by volume limits only.</summary>
+    public double? BulkDensityTonnesPerM3 { get; init; }
+
+    /// <summary>Dirt and rust that become slag, percent of the weighed mass, 0 to 100; costs what the problem says slag costs.</summary>
+    public double SlagPercent { get; init; }
+
+    /// <summary>Energy to melt 1000 kg weighed, kWh/t, 0 or more; costs what the problem says energy costs.</summary>
+    public double MeltingKWhPerTonne { get; init; }
+
+    /// <summary>
+    /// How much dearer than its price a material may make the charge so that it is used up, per 1000 kg weighed (returns that pile up); no
+    /// money that anyone earns and no part of the plan's cost.
+    /// </summary>
+    public double UseUpBonusPerTonne { get; init; }
 }

@@ -24,4 +24,22 @@ public sealed record ChargeProblem
     /// One-sided confidence at which each bound holds given the scatter of the analyses, 50 (the mean alone) to below 100 %.
     /// </summary>
     public double ConfidencePercent { get; init; } = 50;
+
+    /// <summary>Bounds on several materials together.</summary>
+    public IReadOnlyList<GroupLimit> Groups { get; init; } = [];
+
+    /// <summary>Room for the cold charge.</summary>
+    public IReadOnlyList<VolumeLimit> Volumes { get; init; } = [];
+
+    /// <summary>
+    /// Kilograms by code that are weighed in already and cannot be taken out again. Stock, masses and shares of the materials are those of the
+    /// whole charge, what is weighed in included; where it is over a stock or a greatest mass already, it stands.
+    /// </summary>
+    public IReadOnlyDictionary<string, double> WeighedKg { get; init; } = new Dictionary<string, double>();
+
+    /// <summary>Cost of 1000 kg of slag: flux, lining, energy, disposal.</summary>
+    public double SlagCostPerTonne { get; init; }
+
+    /// <summary>Price of a kilowatt-hour at the furnace.</summary>
+    public double EnergyPricePerKWh { get; init; }
 }

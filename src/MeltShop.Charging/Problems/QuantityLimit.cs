@@ -7,4 +7,14 @@ namespace MeltShop.Charging.Problems;
 /// <param name="Min">Least value, or null.</param>
 /// <param name="Max">Greatest value, or null; not below <paramref name="Min"/>.</param>
 /// <param name="Margin">How far inside the bounds the plan has to end, 0 or more.</param>
-public sealed record QuantityLimit(LinearQuantity Quantity, double? Min, double? Max, double Margin = 0);
+public sealed record QuantityLimit(LinearQuantity Quantity, double? Min, double? Max, double Margin = 0)
+{
+    /// <summary>The wish to end near a value; null for none.</summary>
+    public Nearness? Nearness { get; init; }
+
+    /// <summary>
+    /// How much a miss matters where the limits cannot all be kept: a miss by half the window (by a tenth of the bound where there is only one) counts as
+    /// much as one percent of the melt, times this; above 0.
+    /// </summary>
+    public double HarmWeight { get; init; } = 1;
+}

@@ -1,0 +1,38 @@
+using MeltShop.Charging.Formulation;
+using MeltShop.Charging.Planning;
+using MeltShop.Charging.Plans;
+using MeltShop.Charging.Problems;
+using MeltShop.Charging.Solving;
+
+namespace MeltShop.Charging.WeighingIn;
+
+/// <summary>
+/// What to do when the limits cannot all be kept: the charge that misses them by the least in all, and the cheapest of those. A miss counts by its
+/// size: one percent of the melt in mass, five points of a share, half a window (a tenth of a single bound) times the limit's weight are the same
+/// harm.
+/// </summary>
+public static class LeastHarm
+{
+    /// <summary>The charge with what it misses; null where time ran out.</summary>
+    /// <inheritdoc cref="ChargeOptimiser.Plan" path="/exception"/>
+    public static ChargeEvaluation? Plan(ChargeProblem problem, CancellationToken cancellation = default)
+    {
+        var melt = ChargeOptimiser.MeltOf(problem);
+        return MeltPlanner.InTurn(budget => Plan(new MeltFormulation(melt), budget), cancellation);
+    }
+
+    internal static ChargeEvaluation? Plan(MeltFormulation formulation, Budget budget)
+    {
+        var elastic = ElasticProgram.Of(formulation);
+        var least = ProgramSolver.Solve(elastic, budget);
+        if (least.Values.Length == 0) return null;
+
+        // Then the money, with the harm held where it is (a millionth of the unit of harm is no difference that anyone could weigh).
+        double[] harm = [.. elastic.Columns.Select(c => c.Cost)];
+        var most = elastic.Cost(least.Values[..harm.Length]) + 1e-7;
+        var priced = elastic with { Columns = [.. elastic.Columns.Select((c, j) => c with { Cost = formulation.Columns.ElementAtOrDefault(j)?.Cost ?? 0 })] };
+        var cheapest = ProgramSolver.Solve(priced.With(new Row("harm", harm, double.NegativeInfinity, most)), budget);
+        var values = cheapest.Values.Length > 0 ? cheapest.Values : least.Values;
+        return ChargeCheck.Of(new MeltResult(formulation.Melt, formulation.Kilograms(values)));
+    }
+}

@@ -1,0 +1,127 @@
+using MeltShop.Charging.Plans;
+using MeltShop.Charging.Problems;
+using MeltShop.Charging.Tests.Support;
+using MeltShop.Charging.WeighingIn;
+using MeltShop.Metallurgy.Chain;
+using MeltShop.Metallurgy.Elements;
+using static MeltShop.Charging.Tests.Support.Case;
+
+namespace MeltShop.Charging.Tests.WeighingIn;
+
+/// <summary>A charge half weighed in, worked out by pencil: a holds 1 % of Si, b 2 %, c 4 %; 1000 kg wanted.</summary>
+public class ReplanTests
+{
+    private static ChargeProblem Problem(params (string Code, double Kg)[] weighed) => new()
+    {
+        MeltKg = 1000,
+        Materials = [Material("a", 300, (Element.Si, 1)), Material("b", 400, (Element.Si, 2)), Material("c", 900, (Element.Si, 4))],
+        Limits = [Limit(Element.Si, 1.5, 1.7)],
+        WeighedKg = weighed.ToDictionary(w => w.Code, w => w.Kg),
+    };
+
+    [Fact]
+    public void NothingWeighed_PlansTheWholeCharge()
+    {
+        var rest = Of(Problem());
+
+        Assert.True(rest.IsReachable);
+        Assert.Equal(("a", 500.0, "b", 500.0), (rest.ToGo[0].Code, Math.Round(rest.ToGo[0].ToGoKg, 6), rest.ToGo[1].Code, Math.Round(rest.ToGo[1].ToGoKg, 6)));
+    }
+
+    [Fact]
+    public void Overweighed_TheRestMakesUpForIt()
+    {
+        // 700 kg of a instead of 500: the rest of 300 kg has to bring 1500 − 700 = 800 kg·%, so 200 kg of b and 100 kg of c.
+        var rest = Of(Problem(("a", 700)));
+
+        Assert.True(rest.IsReachable);
+        Assert.Equal(["b", "c"], rest.ToGo.Select(l => l.Code));
+        Assert.Equal(200, rest.ToGo[0].ToGoKg, 1e-6);
+        Assert.Equal(100, rest.ToGo[1].ToGoKg, 1e-6);
+        Assert.Equal(1.0, rest.StillPossible[0].Least!.Value, 1e-6);
+        Assert.Equal(1.9, rest.StillPossible[0].Most!.Value, 1e-6);
+    }
+
+    [Fact]
+    public void OverweighedTooFar_IsUnreachableAndDoesTheLeastHarm()
+    {
+        // 900 kg of a: 100 kg of c bring 1.3 % at most. Half the window is 0.1 point, worth one percent of the melt, 10 kg: more liquid costs more harm than it mends.
+        var rest = Of(Problem(("a", 900)));
+
+        Assert.False(rest.IsReachable);
+        Assert.Equal(PlanStatus.Infeasible, rest.Plan.Status);
+        var miss = Assert.Single(rest.Charge!.Misses);
+        Assert.Equal((MissKind.Quantity, "Si", false), (miss.Kind, miss.Name, miss.IsMax));
+        Assert.Equal(1.3, miss.Value, 1e-5);
+        Assert.Equal(0.2, miss.By, 1e-5);
+        Assert.Equal("c", Assert.Single(rest.ToGo).Code);
+    }
+
+    [Fact]
+    public void WeighedOverAGreatestMass_StandsAndIsNamed()
+    {
+        var problem = Problem(("b", 320));
+        var rest = Of(problem with { Materials = [.. problem.Materials.Select(m => m.Code == "b" ? m with { MaxKg = 300, AvailableKg = 310 } : m)] });
+
+        Assert.True(rest.IsReachable);
+        var miss = Assert.Single(rest.Charge!.Misses);
+        Assert.Equal((MissKind.MaterialKg, "b", true, 300.0), (miss.Kind, miss.Name, miss.IsMax, miss.Asked));
+        Assert.DoesNotContain(rest.ToGo, l => l.Code == "b");
+    }
+
+    [Fact]
+    public void MoreThanTheMeltWeighed_SaysHowMuchLiquidIsOver()
+    {
+        var rest = Of(Problem(("a", 550), ("b", 550)));
+
+        Assert.False(rest.IsReachable);
+        var miss = Assert.Single(rest.Charge!.Misses);
+        Assert.Equal((MissKind.LiquidKg, true), (miss.Kind, miss.IsMax));
+        Assert.Equal(100, miss.By, 1e-6);
+        Assert.Empty(rest.ToGo);
+    }
+
+    [Fact]
+    public void Pieces_OfWhichAnOddMassIsIn_GoOnInWholePieces()
+    {
+        var problem = Problem(("b", 130));
+        var rest = Of(problem with { MeltToleranceKg = 20, Materials = [.. problem.Materials.Select(m => m.Code == "b" ? m with { PieceKg = 100 } : m)] });
+
+        Assert.True(rest.IsReachable);
+        var pieces = rest.ToGo.Where(l => l.Code == "b").Sum(l => l.ToGoKg) / 100;
+        Assert.Equal(Math.Round(pieces), pieces, 1e-6);
+    }
+
+    [Fact]
+    public void EditedCharge_IsCheckedAndNotChanged()
+    {
+        var check = ChargeCheck.Of(Problem(), new Dictionary<string, double> { ["a"] = 800, ["b"] = 100 });
+
+        Assert.Equal([("a", 800.0), ("b", 100.0)], check.Lines.Select(l => (l.Code, l.Kg)));
+        Assert.Equal([(MissKind.LiquidKg, false, 100.0), (MissKind.Quantity, false, 0.388889)], check.Misses.Select(m => (m.Kind, m.IsMax, Math.Round(m.By, 6))));
+        Assert.Equal(280, check.Costs.Total, 1e-9);
+    }
+
+    [Fact]
+    public void Heel_FarOffTheGrade_CostsWhatDrainingSaves()
+    {
+        // 200 kg without silicon: the other 800 kg have to bring 1500 kg·%, a 100 + b 700 for 310. Drained: a 500 + b 500 for 350. The metal in the
+        // heel's place is paid for, and the heel is worth 50 at 250 per tonne.
+        var comparison = HeelDraining.Compare(Problem() with { Heel = Metal.Of(200, Analysis.Of((Element.Si, 0))) }, 250, TestContext.Current.CancellationToken);
+
+        Assert.Equal(310, comparison.WithHeel.TotalCost, 1e-6);
+        Assert.Equal(350, comparison.Drained.TotalCost, 1e-6);
+        Assert.Equal(310 - (350 - 50), comparison.Saving!.Value, 1e-6);
+    }
+
+    [Fact]
+    public void Heel_ThatMakesTheGradeImpossible_SaysThatDrainingMakesItPossible()
+    {
+        var comparison = HeelDraining.Compare(Problem() with { Heel = Metal.Of(900, Analysis.Of((Element.Si, 0.5))) }, 0, TestContext.Current.CancellationToken);
+
+        Assert.True(comparison.MakesItPossible);
+        Assert.Null(comparison.Saving);
+    }
+
+    private static RestOfCharge Of(ChargeProblem problem) => Replan.Of(problem, TestContext.Current.CancellationToken);
+}
