@@ -12,7 +12,9 @@ public static class ChargeCheck
     /// <param name="problem">What was asked.</param>
     /// <param name="kilograms">The whole charge by code, weighed kg, what is weighed in already included; a material that is not named is not charged.</param>
     /// <exception cref="ArgumentException">A code that the problem does not hold, or a mass that is negative or not finite.</exception>
-    public static ChargeEvaluation Of(ChargeProblem problem, IReadOnlyDictionary<string, double> kilograms)
+    public static ChargeEvaluation Of(ChargeProblem problem, IReadOnlyDictionary<string, double> kilograms) => Of(ResultOf(problem, kilograms));
+
+    internal static MeltResult ResultOf(ChargeProblem problem, IReadOnlyDictionary<string, double> kilograms)
     {
         ArgumentNullException.ThrowIfNull(kilograms);
         var melt = ChargeOptimiser.MeltOf(problem);
@@ -23,7 +25,7 @@ public static class ChargeCheck
             if (!double.IsFinite(kg) || kg < 0) throw new ArgumentException($"{kg} kg of {code} is no mass.", nameof(kilograms));
         }
 
-        return Of(new MeltResult(melt, [.. problem.Materials.Select(m => kilograms.GetValueOrDefault(m.Code))]));
+        return new MeltResult(melt, [.. problem.Materials.Select(m => kilograms.GetValueOrDefault(m.Code))]);
     }
 
     internal static ChargeEvaluation Of(MeltResult result)

@@ -15,10 +15,10 @@ internal static class MeltCheck
 
     /// <summary>The solver's own sum has to be the money of the metal.</summary>
     /// <exception cref="InvalidOperationException">They differ by more than 1e-6 of the cost: a fault of this room.</exception>
-    public static void RequireCost(MeltResult result, double solverCost)
+    public static void RequireCost(MeltResult result, double solverCost, double costScale)
     {
         var cost = result.Costs.Weighed;
         var size = result.Sum(c => Math.Abs(c.CostPerKg) + c.BonusPerKg) + result.Costs.Nearness;
-        if (Math.Abs(cost - solverCost) > 1e-6 * size) throw new InvalidOperationException($"The plan costs {cost}, the solver says {solverCost}.");
+        if (Math.Abs(cost - solverCost) > 1e-6 * size + 1e-9 * costScale) throw new InvalidOperationException($"The plan costs {cost}, the solver says {solverCost}.");
     }
 }

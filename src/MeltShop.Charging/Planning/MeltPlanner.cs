@@ -45,7 +45,7 @@ internal static class MeltPlanner
         if (solution.Values.Length == 0) return (new ChargePlan { Status = solution.Status }, []);
         var result = new MeltResult(formulation.Melt, formulation.Kilograms(solution.Values));
         MeltCheck.Require(result);
-        MeltCheck.RequireCost(result, program.Cost(solution.Values[..program.Columns.Count]) * formulation.CostScale);
+        MeltCheck.RequireCost(result, program.Cost(solution.Values[..program.Columns.Count]) * formulation.CostScale, formulation.CostScale);
         using var prices = new MeltPrices(formulation, program, solution, result, budget);
         return (PlanWriter.Write(solution.Status, result, prices), result.Kilograms);
     }

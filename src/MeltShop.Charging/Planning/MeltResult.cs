@@ -1,8 +1,8 @@
 using MeltShop.Charging.Formulation;
 using MeltShop.Charging.Plans;
-using MeltShop.Charging.Problems;
 using MeltShop.Metallurgy.Chain;
 using MeltShop.Metallurgy.Elements;
+using MeltShop.Metallurgy.Quantities;
 
 namespace MeltShop.Charging.Planning;
 
@@ -26,7 +26,7 @@ internal sealed class MeltResult
         Analysis = metal.Analysis;
         WeighedKg = melt.Columns.Select((c, j) => c.Material is null ? 0 : kilograms[j]).Sum();
         Values = [.. melt.Limits.Select(l => l.Quantity.Value(Analysis))];
-        Deviations = [.. melt.Limits.Select(DeviationOf)];
+        Deviations = [.. melt.Limits.Select(l => DeviationOf(l.Quantity))];
         Scatters = [.. Deviations.Select(d => melt.Deviations * d)];
     }
 
@@ -78,14 +78,15 @@ internal sealed class MeltResult
         return sum;
     }
 
-    private double DeviationOf(QuantityLimit limit)
+    /// <summary>Standard deviation of a quantity, in its unit.</summary>
+    public double DeviationOf(LinearQuantity quantity)
     {
         if (Metal.Kg <= 0) return 0;
         var variance = 0.0;
         for (var j = 0; j < Kilograms.Length; j++)
         {
             if (Kilograms[j] <= 0) continue;
-            var part = Melt.Columns[j].Scatter(limit.Quantity.Terms) * Kilograms[j];
+            var part = Melt.Columns[j].Scatter(quantity.Terms) * Kilograms[j];
             variance += part * part;
         }
 

@@ -39,11 +39,11 @@ internal static class ProblemCheck
 
     private static void NotNegative(double value, string what)
     {
-        if (!double.IsFinite(value) || value < 0) throw new ArgumentException($"The {what} is {value}: it has to be a finite number, 0 or more.", what);
+        if (!double.IsFinite(value) || value < 0) throw new ArgumentException($"The {what} is {value}: it has to be a finite number, 0 or more.");
     }
 
     private static void Positive(double value, string what)
     {
-        if (!double.IsFinite(value) || value <= 0) throw new ArgumentException($"The {what} is {value}: it has to be a finite number above 0.", what);
+        if (!double.IsFinite(value) || value <= 0) throw new ArgumentException($"The {what} is {value}: it has to be a finite number above 0.");
     }
 }

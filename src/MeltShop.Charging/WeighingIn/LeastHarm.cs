@@ -27,9 +27,10 @@ public static class LeastHarm
         var least = ProgramSolver.Solve(elastic, budget);
         if (least.Values.Length == 0) return null;
 
-        // Then the money, with the harm held where it is (a millionth of the unit of harm is no difference that anyone could weigh).
+        // Then the money, with the harm held where it is (to what the solver can tell).
         double[] harm = [.. elastic.Columns.Select(c => c.Cost)];
-        var most = elastic.Cost(least.Values[..harm.Length]) + 1e-7;
+        var done = elastic.Cost(least.Values[..harm.Length]);
+        var most = done + 1e-9 * Math.Max(1, done);
         var priced = elastic with { Columns = [.. elastic.Columns.Select((c, j) => c with { Cost = formulation.Columns.ElementAtOrDefault(j)?.Cost ?? 0 })] };
         var cheapest = ProgramSolver.Solve(priced.With(new Row("harm", harm, double.NegativeInfinity, most)), budget);
         var values = cheapest.Values.Length > 0 ? cheapest.Values : least.Values;

@@ -10,6 +10,9 @@ namespace MeltShop.Charging.WeighingIn;
 /// <summary>The rest of a charge while it is weighed in: planned anew from the metal that is really there.</summary>
 public static class Replan
 {
+    /// <summary>Less than this share of the melt is what solving leaves over, and no mass to weigh.</summary>
+    private const double Nothing = 1e-9;
+
     /// <summary>Plans what is still to go in.</summary>
     /// <param name="problem">What was asked, with <see cref="ChargeProblem.WeighedKg"/>.</param>
     /// <param name="cancellation">Ends the call.</param>
@@ -32,7 +35,7 @@ public static class Replan
             Plan = ChargeOptimiser.PerTonne(plan, problem),
             IsReachable = isReachable,
             Charge = charge,
-            ToGo = charge is null ? [] : [.. charge.Lines.Select(l => ToGo(l, problem)).Where(l => l.ToGoKg > 0)],
+            ToGo = charge is null ? [] : [.. charge.Lines.Select(l => ToGo(l, problem)).Where(l => l.ToGoKg > Nothing * problem.MeltKg)],
             StillPossible = [.. formulation.Melt.Limits.Select((_, i) => StillPossible(formulation, i, budget))],
         };
     }

@@ -137,7 +137,7 @@ public class ShopRuleTests
     public void Problem_ThatMakesNoSense_IsRefused(string code, double kg) =>
         Assert.Throws<ArgumentException>(() => Plan(Two() with { WeighedKg = new Dictionary<string, double> { [code] = kg } }));
 
-    internal static ChargePlan Plan(ChargeProblem problem) => ChargeOptimiser.Plan(problem, TestContext.Current.CancellationToken);
+    private static ChargePlan Plan(ChargeProblem problem) => ChargeOptimiser.Plan(problem, TestContext.Current.CancellationToken);
 
     private static double Kg(ChargePlan plan, string code) => plan.Materials.Single(m => m.Code == code).Kg;
 

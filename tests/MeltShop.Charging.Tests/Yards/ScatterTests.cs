@@ -24,6 +24,18 @@ public class ScatterTests
         Assert.Equal(0.64, heats.Count(h => plan.Limits.All(l => KeepsAll(h[Element.Parse(l.Quantity)], l))) / (double)Draws, 0.01);
     }
 
+    [Fact]
+    public void GreyIron_AtNinetyPercent_IsHitAsOftenByTheRoomsOwnSampling()
+    {
+        var problem = GreyIron.Problem(90, Limit(Element.C, 3.22, 3.48), Limit(Element.Si, 1.75, 2.1), Limit(Element.Mn, 0.55, 0.95));
+        var plan = ChargeOptimiser.Plan(problem, TestContext.Current.CancellationToken);
+        var hit = JointProbability.Of(problem, plan.Lines.ToDictionary(l => l.Code, l => l.Kg));
+
+        Assert.Equal(0.64, hit.All, 4 * hit.StandardError);
+        Assert.Equal(0.9, hit.Each[1], 4 * Math.Sqrt(0.9 * 0.1 / hit.Draws));
+        Assert.Equal(hit.All, JointProbability.Of(problem, plan.Lines.ToDictionary(l => l.Code, l => l.Kg)).All);
+    }
+
     private static bool Keeps(double value, LimitOutcome limit) => limit.Binding == BindingBound.Min ? value >= limit.Min : value <= limit.Max;
 
     private static bool KeepsAll(double value, LimitOutcome limit) => !(value < limit.Min) && !(value > limit.Max);
