@@ -10,12 +10,19 @@ public static class RecordsDatabase
     /// Creates what is missing and moves what is older forward, under the owner's connection where there is one. A lock that a
     /// killed program left in a SQLite file is removed first: nothing else would ever remove it, and the start would wait for ever.
     /// </summary>
-    public static async Task MigrateAsync(RecordsOptions options, CancellationToken ct = default)
+    public static Task MigrateAsync(RecordsOptions options, CancellationToken ct = default) => MigrateAsync(options, null, ct);
+
+    /// <param name="options">Which database.</param>
+    /// <param name="to">The migration to stop at, or to go back to; null goes on to the last.</param>
+    /// <param name="ct">Stops.</param>
+    internal static async Task MigrateAsync(RecordsOptions options, string? to, CancellationToken ct)
     {
         ArgumentNullException.ThrowIfNull(options);
         await using var db = new ContextFactory(options with { ConnectionString = options.OwnerConnection ?? options.ConnectionString }).CreateDbContext();
-        using var turn = options.Provider == RecordsProvider.Sqlite ? await SqliteFile.Prepare(db, TimeProvider.System, ct) : null;
-        await db.Database.MigrateAsync(ct);
+        using var turn = options.Provider == RecordsProvider.Sqlite ? await SqliteFile.Prepare(db, TimeProvider.System, ct) : await PostgresTurn.Take(db, ct);
+        await db.Database.MigrateAsync(to, ct);
+        if (to is not null) return;
         await AppendOnlyTriggers.Apply(db, ct);
+        if (options.Provider == RecordsProvider.Postgres) await RoleRights.Apply(db, RoleRights.AppOf(options), ct);
     }
 }

@@ -1,4 +1,5 @@
 using MeltShop.Records.Databases;
+using MeltShop.Records.Exchange.Archives;
 using MeltShop.Records.Reading;
 using MeltShop.Records.Writing;
 using Microsoft.EntityFrameworkCore;
@@ -20,6 +21,7 @@ public static class RecordsServices
         services.AddSingleton<ChangeNotices>();
         services.AddSingleton<Recorder>();
         services.AddSingleton<TrailCheck>();
+        services.AddSingleton<ArchiveWriter>();
         PageQueries.AddTo(services);
         return services;
     }

@@ -1,3 +1,4 @@
+using System.Text.Json.Serialization;
 using MeltShop.Records.Writing;
 
 namespace MeltShop.Records.Backups;
@@ -7,6 +8,10 @@ public sealed record BackupHead(long Entries, string Hash)
 {
     /// <summary>Where the head of a backup is kept.</summary>
     public static string FileOf(string backup) => backup + ".head.json";
+
+    /// <summary>As it is looked for in a trail.</summary>
+    [JsonIgnore]
+    public TrailMark Mark => new(Entries, Hash);
 
     internal static BackupHead Of(TrailReport report) => new(report.Entries, report.HeadHash);
 

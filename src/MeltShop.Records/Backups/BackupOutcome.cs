@@ -22,4 +22,5 @@ public enum BackupState
 
 /// <param name="State">Whether it was done.</param>
 /// <param name="Trail">What the check of the copy found; null where it did not come to that.</param>
-public sealed record BackupOutcome(BackupState State, TrailReport? Trail = null);
+/// <param name="Detail">What is foreign or broken, where it can be said.</param>
+public sealed record BackupOutcome(BackupState State, TrailReport? Trail = null, string? Detail = null);

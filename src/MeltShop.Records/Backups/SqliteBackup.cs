@@ -90,5 +90,5 @@ public sealed class SqliteBackup(RecordsOptions options)
 
     private string DatabaseFile() => options.Provider == RecordsProvider.Sqlite
         ? Path.GetFullPath(new SqliteConnectionStringBuilder(options.ConnectionString).DataSource)
-        : throw new InvalidOperationException("A PostgreSQL database is backed up by pg_dump.");
+        : throw new InvalidOperationException("A PostgreSQL database is no file: it is copied into an archive.");
 }

@@ -7,6 +7,7 @@ using MeltShop.Records.Reading.History;
 using MeltShop.Records.Reading.Ladles;
 using MeltShop.Records.Reading.People;
 using MeltShop.Records.Reading.Sites;
+using MeltShop.Records.Reading.Trail;
 using MeltShop.Records.Reading.Yard;
 using Microsoft.Extensions.DependencyInjection;
 
@@ -29,5 +30,6 @@ internal static class PageQueries
         services.AddSingleton<DraftRows>();
         services.AddSingleton<PeoplePage>();
         services.AddSingleton<SitePage>();
+        services.AddSingleton<TrailPage>();
     }
 }

@@ -1,5 +1,4 @@
-using System.Globalization;
-using MeltShop.Metallurgy.Elements;
+using MeltShop.Records.Exchange;
 using MeltShop.Records.Keeping;
 using MeltShop.Records.People;
 using MeltShop.Records.Sites;
@@ -48,14 +47,14 @@ internal sealed class RowImages
 
     public static RowImage Of(EntityEntry row)
     {
-        var key = row.Metadata.FindPrimaryKey()!.Properties.Select(p => Text(row.Property(p.Name).CurrentValue));
+        var key = row.Metadata.FindPrimaryKey()!.Properties.Select(p => Text(row.Property(p.Name)));
         var columns = row.Properties.Where(p => !p.Metadata.IsPrimaryKey() && !IsSum(p.Metadata))
-            .ToDictionary(p => p.Metadata.GetColumnName(), p => Text(p.CurrentValue), StringComparer.Ordinal);
+            .ToDictionary(p => p.Metadata.GetColumnName(), Text, StringComparer.Ordinal);
         return new(row.Metadata.GetTableName()!, string.Join('/', key), columns);
     }
 
     /// <summary>True for a sum of a ledger, which the database itself adds up: the lines bear witness to it.</summary>
-    private static bool IsSum(IReadOnlyProperty property) =>
+    public static bool IsSum(IReadOnlyProperty property) =>
         property.DeclaringType.ClrType == typeof(Material) && property.Name == nameof(Material.StockKg);
 
     /// <summary>A deleted row; an owned part that is gone leaves its columns empty in its owner's row.</summary>
@@ -65,14 +64,6 @@ internal sealed class RowImages
         return last with { Columns = row.Metadata.IsOwned() ? last.Columns!.Keys.ToDictionary(c => c, _ => (string?)null) : null };
     }
 
-    private static string? Text(object? value) => value switch
-    {
-        null => null,
-        DateTimeOffset instant => instant.UtcDateTime.ToString("O", CultureInfo.InvariantCulture),
-        decimal amount => Money.ToMinorUnits(amount).ToString(CultureInfo.InvariantCulture),
-        double number => number.ToString("R", CultureInfo.InvariantCulture),
-        Element element => element.Symbol,
-        IFormattable other => other.ToString(null, CultureInfo.InvariantCulture),
-        _ => value.ToString(),
-    };
+    private static string? Text(PropertyEntry property) =>
+        property.CurrentValue is Enum choice ? choice.ToString() : StoredValue.Text(StoredValue.OfProperty(property.Metadata, property.CurrentValue));
 }

@@ -11,8 +11,8 @@ public sealed record TrailReport(long Entries, string HeadHash, long Rows, IRead
 }
 
 /// <param name="Code">
-/// <c>trail.gap</c>, <c>trail.previous</c>, <c>trail.hash</c>, <c>trail.unreadable</c>, <c>trail.head</c> of the chain;
-/// <c>row.changed</c>, <c>row.missing</c>, <c>row.unknown</c>, <c>row.unreadable</c> of the records.
+/// <c>trail.gap</c>, <c>trail.previous</c>, <c>trail.hash</c>, <c>trail.unreadable</c>, <c>trail.head</c>, <c>trail.mark</c> of the chain;
+/// <c>row.changed</c>, <c>row.missing</c>, <c>row.unknown</c> of the records.
 /// </param>
 /// <param name="Number">The row of the trail, or null.</param>
 /// <param name="Table">The table, or null.</param>

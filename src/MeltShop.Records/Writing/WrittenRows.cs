@@ -1,15 +1,14 @@
 using System.Text.Json;
+using MeltShop.Records.Exchange;
+using MeltShop.Records.Keeping;
 using MeltShop.Records.Yard;
 using Microsoft.EntityFrameworkCore;
-using Microsoft.EntityFrameworkCore.Metadata;
 
 namespace MeltShop.Records.Writing;
 
 /// <summary>The records as the trail says that they were written last, to compare with the tables.</summary>
 internal sealed class WrittenRows
 {
-    private const int Batch = 500;
-
     /// <summary>Kilograms.</summary>
     private const double StockTolerance = 1e-6;
 
@@ -17,12 +16,19 @@ internal sealed class WrittenRows
 
     public int Count => rows.Count;
 
-    /// <summary>Takes in the payload of the next trail row; false where it cannot be read.</summary>
-    public bool Add(string payload)
+    /// <summary>Takes in the next trail row: what it wrote, and the entry that it answers. False where its payload cannot be read.</summary>
+    public bool Add(TrailRow row)
     {
         try
         {
-            using var document = JsonDocument.Parse(payload);
+            using var document = JsonDocument.Parse(row.Payload);
+            rows[(nameof(RecordsContext.Entries), row.EntryKey.ToString())] = new()
+            {
+                [nameof(Entry.Operation)] = row.Operation,
+                [nameof(Entry.PersonId)] = StoredValue.Text(row.PersonId),
+                [nameof(Entry.EnteredAt)] = StoredValue.Text(row.EnteredAt.UtcDateTime),
+                [nameof(Entry.Result)] = document.RootElement.GetProperty("result").GetRawText(),
+            };
             foreach (var image in document.RootElement.GetProperty("rows").Deserialize<List<RowImage>>(RecordsJson.Options)!) Add(image);
             return true;
         }
@@ -32,24 +38,18 @@ internal sealed class WrittenRows
         }
     }
 
-    /// <summary>Reads every table that the trail covers and says what differs.</summary>
+    /// <summary>Reads every table that the trail covers, as it is stored, and says what differs.</summary>
     public async Task<IReadOnlyList<TrailFault>> Compare(RecordsContext db, CancellationToken ct)
     {
         var faults = new List<TrailFault>();
         var seen = new HashSet<(string, string)>();
-        foreach (var type in db.Model.GetEntityTypes().Where(t => !t.IsOwned() && RowImages.Covers(t.ClrType)))
+        foreach (var covered in CoveredTables.Of(db))
         {
-            try
+            await foreach (var row in StoredRows.Read(db, covered.Table, ct))
             {
-                await foreach (var image in Images(db, type, ct))
-                {
-                    seen.Add((image.Table, image.Key));
-                    faults.AddRange(Compare(image));
-                }
-            }
-            catch (Exception e) when (e is FormatException or ArgumentException or InvalidCastException or InvalidOperationException or OverflowException)
-            {
-                faults.Add(new("row.unreadable", Table: type.GetTableName()));
+                var key = (covered.Table.Name, string.Join('/', covered.Table.KeyPlaces.Select(i => StoredValue.Text(row[i]))));
+                seen.Add(key);
+                faults.AddRange(Compare(covered, key, row));
             }
         }
 
@@ -58,13 +58,14 @@ internal sealed class WrittenRows
         return faults;
     }
 
-    /// <summary>A stock is the sum of its ledger, whose lines the trail holds; sums of doubles differ in their last digits.</summary>
+    /// <summary>A stock that was counted or received is the sum of its ledger, whose lines the trail holds; sums of doubles differ in their last digits.</summary>
     private static async Task<IEnumerable<TrailFault>> Stocks(RecordsContext db, CancellationToken ct)
     {
-        var stocks = await db.Materials.Where(m => m.StockKg != null)
+        var stocks = await db.Materials
+            .Where(m => m.StockKg != null || db.StockFacts.Any(s => s.MaterialId == m.Id && (s.Kind == StockKind.Counted || s.Kind == StockKind.Received)))
             .Select(m => new { m.Id, m.StockKg, Sum = db.StockFacts.Where(s => s.MaterialId == m.Id).Sum(s => s.Kg) })
             .ToListAsync(ct);
-        return stocks.Where(s => !(Math.Abs(s.StockKg!.Value - s.Sum) <= StockTolerance))
+        return stocks.Where(s => !(Math.Abs((s.StockKg ?? double.NaN) - s.Sum) <= StockTolerance))
             .Select(s => new TrailFault("row.changed", Table: "Materials", Key: FormattableString.Invariant($"{s.Id}"), Column: nameof(Material.StockKg)));
     }
 
@@ -81,26 +82,24 @@ internal sealed class WrittenRows
         foreach (var (column, text) in image.Columns) columns[column] = text; // an owned part adds columns to its owner's row
     }
 
-    private IEnumerable<TrailFault> Compare(RowImage image)
+    private IEnumerable<TrailFault> Compare(CoveredTable covered, (string Table, string Key) key, object?[] row)
     {
-        if (!rows.TryGetValue((image.Table, image.Key), out var written)) return [new("row.unknown", Table: image.Table, Key: image.Key)];
-        return image.Columns!.Where(c => c.Value != written.GetValueOrDefault(c.Key))
-            .Select(c => new TrailFault("row.changed", Table: image.Table, Key: image.Key, Column: c.Key));
+        if (!rows.TryGetValue(key, out var written)) return [new("row.unknown", Table: key.Table, Key: key.Key)];
+        return covered.Table.Columns.Zip(row)
+            .Where(c => covered.Columns.TryGetValue(c.First.Name, out var column) && !Agrees(column.Name, c.First.Kind, column.Text(c.Second), written))
+            .Select(c => new TrailFault("row.changed", Table: key.Table, Key: key.Key, Column: c.First.Name));
     }
 
-    private static async IAsyncEnumerable<RowImage> Images(
-        RecordsContext db, IEntityType type, [System.Runtime.CompilerServices.EnumeratorCancellation] CancellationToken ct)
-    {
-        var set = (IQueryable<object>)typeof(DbContext).GetMethod(nameof(DbContext.Set), [])!.MakeGenericMethod(type.ClrType).Invoke(db, null)!;
-        var read = 0;
-        await foreach (var _ in set.AsAsyncEnumerable().WithCancellation(ct))
-        {
-            if (++read % Batch != 0) continue;
-            foreach (var row in db.ChangeTracker.Entries().ToList()) yield return RowImages.Of(row);
-            db.ChangeTracker.Clear();
-        }
+    /// <summary>A column that came after the row was written holds nothing, or what its migration put there: no, nought or an empty text.</summary>
+    private static bool Agrees(string name, ValueKind kind, string? stored, Dictionary<string, string?> written) =>
+        written.TryGetValue(name, out var text) ? stored == text : stored is null || stored == Untouched(kind);
 
-        foreach (var row in db.ChangeTracker.Entries().ToList()) yield return RowImages.Of(row);
-        db.ChangeTracker.Clear();
-    }
+    private static string? Untouched(ValueKind kind) => kind switch
+    {
+        ValueKind.Integer or ValueKind.Number => "0",
+        ValueKind.YesNo => bool.FalseString,
+        ValueKind.Text => "",
+        ValueKind.Identifier => Guid.Empty.ToString(),
+        _ => null,
+    };
 }

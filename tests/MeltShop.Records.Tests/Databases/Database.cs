@@ -26,6 +26,9 @@ public abstract class Database : IAsyncLifetime
         GC.SuppressFinalize(this);
     }
 
+    /// <summary>Uses a database that is there already.</summary>
+    protected void Stand(RecordsOptions options) => Options = options;
+
     protected abstract Task<RecordsOptions> Create();
 
     protected abstract Task Drop();

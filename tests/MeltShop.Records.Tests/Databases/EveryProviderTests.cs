@@ -10,7 +10,7 @@ public sealed class EveryProviderTests
     [MemberData(nameof(Abstract))]
     public void PersistenceTest_Abstract_RunsOnEveryDatabase(Type tests)
     {
-        foreach (var database in typeof(Database).Assembly.GetTypes().Where(t => t.IsSubclassOf(typeof(Database))))
+        foreach (var database in typeof(Database).Assembly.GetTypes().Where(t => t.IsPublic && t.IsSubclassOf(typeof(Database))))
         {
             var on = database.Name.Replace("Database", "", StringComparison.Ordinal);
             var run = tests.Assembly.GetType($"{tests.FullName}On{on}");
