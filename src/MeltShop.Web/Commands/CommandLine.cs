@@ -16,8 +16,15 @@ internal static class CommandLine
           api-key list           list the keys: number, name, made, revoked
           api-key revoke NAME    end every key of that name
           migrate                bring the database to the schema of this program
+          verify                 check the trail and every record against it; the last line printed is its end
+                                 --against 161-9f3a... or a file: it must pass through an end that was printed or kept
+          backup FILE            copy everything into a new file while people work, checked
+          restore FILE           put a backup into the place of the database, where there is none yet
+          move FILE              fill an empty PostgreSQL database from the SQLite file of a shop
+          export FILE            write all that the shop owns into an open form (docs/EXCHANGE.md), without passwords and keys
+          import FILE            read an export into an empty installation
 
-        Settings: MeltShop:DataFolder, MeltShop:Database (sqlite or postgres), ConnectionStrings:MeltShop, MeltShop:OwnerConnection.
+        Settings: MeltShop:DataFolder, MeltShop:Database (sqlite or postgres), ConnectionStrings:MeltShop, MeltShop:OwnerConnection, MeltShop:TrailHeads.
         """;
 
     /// <summary>True where the first argument is a word and not a setting.</summary>
@@ -34,6 +41,12 @@ internal static class CommandLine
             ["api-key", "list"] => ApiKeyCommands.ListAsync,
             ["api-key", "revoke", { Length: > 0 } name] => services => ApiKeyCommands.RevokeAsync(services, name),
             ["migrate"] => MigrateAsync,
+            ["verify"] => VerifyCommand.RunAsync,
+            ["backup", { Length: > 0 } file] => services => CopyCommands.BackupAsync(services, file),
+            ["restore", { Length: > 0 } file] => services => CopyCommands.RestoreAsync(services, file),
+            ["move", { Length: > 0 } file] => services => CopyCommands.MoveAsync(services, file),
+            ["export", { Length: > 0 } file] => services => CopyCommands.ExportAsync(services, file),
+            ["import", { Length: > 0 } file] => services => CopyCommands.ImportAsync(services, file),
             _ => null,
         };
         if (command is null) return await MisusedAsync(words);

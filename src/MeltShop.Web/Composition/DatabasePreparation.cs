@@ -26,7 +26,7 @@ internal sealed class DatabasePreparation(ShopSettings settings, IDbContextFacto
     }
 
     /// <summary>What is in the folder is for this account alone: hashes of passwords, and the keys that protect cookies.</summary>
-    private void MakeFolder()
+    public void MakeFolder()
     {
         if (OperatingSystem.IsWindows())
             Directory.CreateDirectory(settings.DataFolder);

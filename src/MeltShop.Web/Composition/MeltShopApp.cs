@@ -4,6 +4,7 @@ using MeltShop.Web.Api;
 using MeltShop.Web.Api.Answering;
 using MeltShop.Web.Api.Description;
 using MeltShop.Web.Api.Weighings;
+using MeltShop.Web.Api.Events;
 using MeltShop.Web.Api.Entries;
 using MeltShop.Web.Commands;
 using MeltShop.Web.Demo;
@@ -26,6 +27,7 @@ internal static class MeltShopApp
         builder.Services.AddSingleton<DatabasePreparation>();
         builder.Services.AddSingleton<DemoFoundry>();
         builder.Services.AddSingleton<StartMessage>();
+        builder.Services.AddHostedService<DailyHead>();
         builder.Services.AddSignIn();
         builder.Services.AddMeltShopPages();
         builder.Services.AddCalculationBounds();
@@ -53,6 +55,7 @@ internal static class MeltShopApp
         app.MapOpenApi().AllowAnonymous();
         app.MapCalculations();
         app.MapWeighings();
+        app.MapEvents();
         app.MapEntries();
         app.MapSignIn();
         app.MapMeltShopPages();

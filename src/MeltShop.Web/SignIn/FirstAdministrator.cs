@@ -30,7 +30,7 @@ internal sealed class FirstAdministrator(ShopSettings settings, IDbContextFactor
         var administrators = from person in context.Users
                              join held in context.UserRoles on person.Id equals held.UserId
                              join role in context.Roles on held.RoleId equals role.Id
-                             where role.Name == Role.Administrator && person.IsActive
+                             where role.Name == Role.Administrator && person.IsActive && person.PasswordHash != null // after an import nobody has one
                              select person.Id;
         if (!await administrators.AnyAsync(cancellation)) Code = RandomNumberGenerator.GetString(Signs, Length);
     }

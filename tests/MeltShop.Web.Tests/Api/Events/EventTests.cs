@@ -1,0 +1,52 @@
+using System.Net;
+using MeltShop.Web.Tests.Running;
+
+namespace MeltShop.Web.Tests.Api.Events;
+
+/// <summary>What was recorded, for other systems.</summary>
+public sealed class EventTests(WebApp app) : IClassFixture<WebApp>
+{
+    [Fact]
+    public async Task Events_PageByPage_ComeOnceEachInTheirOrderWithoutSecrets()
+    {
+        using var machine = await app.CreateMachineAsync();
+        for (var n = 0; n < 5; n++) await app.AddPersonAsync($"p{Guid.NewGuid():N}", "melter");
+
+        var (numbers, after, more) = (new List<long>(), 0L, true);
+        while (more)
+        {
+            var page = await (await Get(machine, $"?after={after}&limit=2")).ReadJsonAsync();
+            Assert.DoesNotContain(WebApp.Password, page.GetRawText(), StringComparison.Ordinal);
+            numbers.AddRange(page.GetProperty("events").EnumerateArray().Select(e => e.GetProperty("number").GetInt64()));
+            (after, more) = (page.GetProperty("next").GetInt64(), page.GetProperty("more").GetBoolean());
+        }
+
+        Assert.True(numbers.Count >= 6);
+        Assert.Equal(Enumerable.Range(1, numbers.Count).Select(n => (long)n), numbers);
+        var last = await (await Get(machine, $"?after={after}")).ReadJsonAsync();
+        Assert.Equal((0, after), (last.GetProperty("events").GetArrayLength(), last.GetProperty("next").GetInt64()));
+    }
+
+    [Theory]
+    [InlineData("?after=-1")]
+    [InlineData("?after=x")]
+    [InlineData("?limit=0")]
+    [InlineData("?limit=501")]
+    public async Task Events_QuestionWithoutSense_IsRefused(string query)
+    {
+        using var machine = await app.CreateMachineAsync();
+
+        Assert.Equal(HttpStatusCode.BadRequest, (await Get(machine, query)).StatusCode);
+    }
+
+    [Fact]
+    public async Task Events_WithoutAKey_AreRefused()
+    {
+        using var nobody = app.CreateClient();
+
+        Assert.Equal(HttpStatusCode.Unauthorized, (await Get(nobody, "")).StatusCode);
+    }
+
+    private static Task<HttpResponseMessage> Get(HttpClient client, string query) =>
+        client.GetAsync(new Uri($"/api/v1/events{query}", UriKind.Relative), TestContext.Current.CancellationToken);
+}
