@@ -69,6 +69,12 @@ public static class Facts
         SampleId = sampleId, Ordinal = ordinal, SetAside = true, Reason = "crack in the coin",
     };
 
+    public static BathCorrection Correction(this Stamp stamp, long heatId, long sampleId) => new()
+    {
+        EntryKey = stamp.EntryKey, PersonId = stamp.PersonId, ObservedAt = stamp.ObservedAt, EnteredAt = stamp.EnteredAt,
+        HeatId = heatId, SampleId = sampleId, Goal = "cost", Problem = "{}", Answer = "{}", Versions = "{}", TotalCost = 12.34m,
+    };
+
     public static PocketCard Card(this Stamp stamp, long treatedLadleId, long inoculantId) => new()
     {
         EntryKey = stamp.EntryKey, PersonId = stamp.PersonId, ObservedAt = stamp.ObservedAt, EnteredAt = stamp.EnteredAt,
