@@ -1,5 +1,6 @@
 using System.Text.Json;
 using MeltShop.Records.Keeping;
+using MeltShop.Records.People;
 using Microsoft.EntityFrameworkCore;
 
 namespace MeltShop.Records.Reading.Trail;
@@ -10,7 +11,7 @@ public sealed class TrailPage(IDbContextFactory<RecordsContext> contexts)
     public const int PageSize = 50;
 
     /// <summary>Who may read it: who answers for the records, and who releases on their strength.</summary>
-    public static IReadOnlyList<string> Roles { get; } = [People.Role.Supervisor, People.Role.Inspector, People.Role.Administrator];
+    public static IReadOnlyList<string> Roles { get; } = [Role.Supervisor, Role.Inspector, Role.Administrator];
 
     /// <summary>The entries before a number, the latest first; null: the latest of all.</summary>
     public async Task<TrailView> Before(long? number, CancellationToken ct = default)
