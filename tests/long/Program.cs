@@ -4,6 +4,7 @@ var runs = new (string Name, Func<Task<bool>> Run)[]
 {
     ("plan", () => Task.FromResult(PlanBenchmark.Run())),
     ("yards", YardsRun.Run),
+    ("history", HistoryRun.Run),
     ("memory", () => Task.FromResult(MemoryRun.Run())),
 };
 var (passed, failed) = (0, 0);
