@@ -38,6 +38,7 @@ public abstract class RecordsContext(DbContextOptions options)
 
     public DbSet<Plan> Plans => Set<Plan>();
     public DbSet<Heat> Heats => Set<Heat>();
+    public DbSet<HeatStep> HeatSteps => Set<HeatStep>();
     public DbSet<Heel> Heels => Set<Heel>();
     public DbSet<Weighing> Weighings => Set<Weighing>();
     public DbSet<TemperatureReading> Temperatures => Set<TemperatureReading>();
@@ -50,6 +51,7 @@ public abstract class RecordsContext(DbContextOptions options)
     public DbSet<SampleMean> SampleMeans => Set<SampleMean>();
 
     public DbSet<TreatedLadle> TreatedLadles => Set<TreatedLadle>();
+    public DbSet<LadleStep> LadleSteps => Set<LadleStep>();
     public DbSet<PocketCard> PocketCards => Set<PocketCard>();
     public DbSet<Tap> Taps => Set<Tap>();
     public DbSet<CastingDecision> CastingDecisions => Set<CastingDecision>();
@@ -74,6 +76,12 @@ public abstract class RecordsContext(DbContextOptions options)
         version.OriginalValue = seen;
         version.IsModified = true;
     }
+
+    /// <summary>
+    /// Keeps the ledger of a furnace to this transaction until it ends, so that what is read from it still holds when it is written:
+    /// two taps at once would else both find enough metal.
+    /// </summary>
+    public abstract Task LockFurnace(long furnaceId, CancellationToken ct);
 
     /// <summary>The head of the trail, locked until the transaction ends.</summary>
     internal abstract Task<TrailHead> LockHead(CancellationToken ct);

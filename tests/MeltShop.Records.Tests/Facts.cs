@@ -23,6 +23,23 @@ public static class Facts
         FurnaceId = furnaceId, Kind = kind, Kg = kg, SupersedesId = supersedes, Reason = supersedes is null ? null : "misread",
     };
 
+    public static FurnaceMetal PouredBack(this Stamp stamp, long furnaceId, double kg) => new()
+    {
+        EntryKey = stamp.EntryKey, PersonId = stamp.PersonId, ObservedAt = stamp.ObservedAt, EnteredAt = stamp.EnteredAt,
+        FurnaceId = furnaceId, Kind = FurnaceMetalKind.PouredBack, Kg = kg, Percents = [new() { Element = Element.Mg, Percent = 0.04 }],
+    };
+
+    public static HeatStep Came(this Stamp stamp, long heatId, HeatState state) => new()
+    {
+        EntryKey = stamp.EntryKey, PersonId = stamp.PersonId, ObservedAt = stamp.ObservedAt, EnteredAt = stamp.EnteredAt, HeatId = heatId, State = state,
+    };
+
+    public static LadleStep Came(this Stamp stamp, long treatedLadleId, TreatedLadleState state) => new()
+    {
+        EntryKey = stamp.EntryKey, PersonId = stamp.PersonId, ObservedAt = stamp.ObservedAt, EnteredAt = stamp.EnteredAt,
+        TreatedLadleId = treatedLadleId, State = state,
+    };
+
     public static Heel Heel(this Stamp stamp, long furnaceId, Heat? from, double kg, params (Element Element, double Percent)[] percents) => new()
     {
         EntryKey = stamp.EntryKey, PersonId = stamp.PersonId, ObservedAt = stamp.ObservedAt, EnteredAt = stamp.EnteredAt,

@@ -28,6 +28,7 @@ public sealed class StartHeat(Recorder recorder, TimeProvider time) : Operation<
         if (plan is null) return Refuse("planId", "plan.unknown");
         var site = await db.Sites.SingleOrDefaultAsync(cancellation);
         if (site is null) return Refuse("planId", "site.missing");
+        await db.LockFurnace(plan.FurnaceId, cancellation);
         var before = await db.Heats
             .Where(h => h.FurnaceId == plan.FurnaceId)
             .FirstOrDefaultAsync(h => h.State == HeatState.Charging || h.State == HeatState.Bath || h.State == HeatState.Tapping, cancellation);
@@ -46,6 +47,7 @@ public sealed class StartHeat(Recorder recorder, TimeProvider time) : Operation<
         };
         db.Add(heat);
         await db.SaveChangesAsync(cancellation);
+        writing.Came(heat, HeatState.Charging);
         return Done(
             new Result(heat.Id, heat.Number),
             new ChangeNotice(ChangeKind.Heat, heat.Id, heat.Version),

@@ -3,6 +3,7 @@ using MeltShop.Operations.Checking;
 using MeltShop.Records.Heats;
 using MeltShop.Records.Ladles;
 using MeltShop.Records.People;
+using MeltShop.Records.Reading;
 using MeltShop.Records.Writing;
 using Microsoft.EntityFrameworkCore;
 
@@ -28,18 +29,19 @@ public sealed class CancelHeat(Recorder recorder, TimeProvider time) : Operation
         if (heat is null) return Refuse("heatId", "heat.unknown");
         if (heat.Version != command.Version) return Stale();
         if (heat.State is not (HeatState.Charging or HeatState.Bath)) return Refuse("heatId", "state.wrong", heat.State.ToString());
+        await db.LockFurnace(heat.FurnaceId, cancellation);
         var prepared = await db.TreatedLadles
             .FirstOrDefaultAsync(l => l.HeatId == heat.Id && l.State == TreatedLadleState.Prepared, cancellation);
         if (prepared is not null) return Refuse("heatId", "ladle.unpoured", prepared.Ordinal, prepared.State.ToString());
 
-        if (await db.Weighings.AnyAsync(w => w.HeatId == heat.Id, cancellation))
+        if (await db.InForce<Weighing>().AnyAsync(w => w.HeatId == heat.Id, cancellation))
         {
             var bath = await BathNow.Load(db, heat, cancellation);
             var kg = await db.InFurnace(heat.FurnaceId, cancellation);
             db.Add(writing.Stamp.Heel(heat, kg, bath?.Metal.Analysis ?? Analysis.Empty, bath?.SampleId, command.Reason));
         }
 
-        heat.State = HeatState.Cancelled;
+        writing.Step(heat, HeatState.Cancelled, command.Reason);
         heat.ClosedAt = writing.Stamp.ObservedAt;
         await db.SaveChangesAsync(cancellation);
         return Done(

@@ -1,6 +1,7 @@
 using MeltShop.Metallurgy;
 using MeltShop.Metallurgy.Elements;
 using MeltShop.Operations.Checking;
+using MeltShop.Operations.Ladles;
 using MeltShop.Records.Heats;
 using MeltShop.Records.Ladles;
 using MeltShop.Records.People;
@@ -33,6 +34,7 @@ public sealed class CloseHeat(Recorder recorder, TimeProvider time) : Operation<
         if (heat is null) return Refuse("heatId", "heat.unknown");
         if (heat.Version != command.Version) return Stale();
 
+        await db.LockFurnace(heat.FurnaceId, cancellation);
         var ladles = await db.TreatedLadles.Where(l => l.HeatId == heat.Id).ToListAsync(cancellation);
         var bath = await BathNow.Load(db, heat, cancellation);
         var inFurnace = await db.InFurnace(heat.FurnaceId, cancellation);
@@ -44,14 +46,14 @@ public sealed class CloseHeat(Recorder recorder, TimeProvider time) : Operation<
         if (left < FurnaceLedger.Dust)
         {
             // Emptied by weight: the estimate of the yields was off by what is left over on paper, and this line says so.
-            if (left != 0) writing.Book(heat, FurnaceMetalKind.Dipped, -left, "emptied at the end of the heat");
+            if (left != 0) writing.Book(heat, FurnaceMetalKind.Dipped, -left, "emptied at the end of the heat", levelKg: 0);
             left = 0;
         }
 
         var analysis = left > 0 ? bath!.Metal.Analysis : Analysis.Empty;
         db.Add(writing.Stamp.Heel(heat, left, analysis, left > 0 ? bath!.SampleId : null));
-        foreach (var ladle in ladles.Where(l => l.State == TreatedLadleState.Pouring)) ladle.State = TreatedLadleState.Held;
-        heat.State = HeatState.Closed;
+        foreach (var ladle in ladles.Where(l => l.State == TreatedLadleState.Pouring)) writing.Step(ladle, TreatedLadleState.Held);
+        writing.Step(heat, HeatState.Closed);
         heat.ClosedAt = writing.Stamp.ObservedAt;
         await db.SaveChangesAsync(cancellation);
         return Done(

@@ -3,6 +3,7 @@ using MeltShop.Operations.Checking;
 using MeltShop.Records;
 using MeltShop.Records.Heats;
 using MeltShop.Records.People;
+using MeltShop.Records.Reading;
 using MeltShop.Records.Writing;
 using Microsoft.EntityFrameworkCore;
 
@@ -16,15 +17,17 @@ public sealed class DipFurnace(Recorder recorder, TimeProvider time) : Operation
 {
     /// <param name="Kg">Liquid in the furnace.</param>
     /// <param name="Percents">Analysis of a heel by element symbol; null to keep the one on record. A heat in the furnace has its samples.</param>
+    /// <param name="PlusMinusKg">How far the dip or the load cell may be off either way; null where nobody can say.</param>
     public sealed record Command(
-        Guid EntryKey, DateTimeOffset ObservedAt, long FurnaceId, double Kg, IReadOnlyDictionary<string, double>? Percents, string Reason)
-        : Operations.Command(EntryKey, ObservedAt);
+        Guid EntryKey, DateTimeOffset ObservedAt, long FurnaceId, double Kg, IReadOnlyDictionary<string, double>? Percents, string Reason,
+        double? PlusMinusKg = null) : Operations.Command(EntryKey, ObservedAt);
 
     public override IReadOnlyList<string> Roles { get; } = [Role.Melter, Role.Metallurgist, Role.Supervisor];
 
     protected override void Check(Command command, FieldCheck fields)
     {
         fields.MassOrZero("kg", command.Kg);
+        if (command.PlusMinusKg is { } plusMinus) fields.MassOrZero("plusMinusKg", plusMinus);
         fields.Text("reason", command.Reason, 500);
         if (command.Percents is { } percents) fields.Analysis("percents", percents.Select(p => (p.Key, p.Value)));
     }
@@ -35,21 +38,38 @@ public sealed class DipFurnace(Recorder recorder, TimeProvider time) : Operation
         var furnace = await db.Furnaces.AsNoTracking().SingleOrDefaultAsync(f => f.Id == command.FurnaceId, cancellation);
         if (furnace is null) return Refuse("furnaceId", "furnace.unknown");
         if (command.Kg > furnace.CapacityKg) return Refuse("kg", "furnace.capacity", furnace.CapacityKg);
+        await db.LockFurnace(furnace.Id, cancellation);
         var heat = await db.Heats
             .Where(h => h.FurnaceId == furnace.Id)
             .SingleOrDefaultAsync(h => h.State == HeatState.Charging || h.State == HeatState.Bath || h.State == HeatState.Tapping, cancellation);
         if (heat is not null && command.Percents is not null) return Refuse("percents", "furnace.busy", heat.Number);
 
         var change = command.Kg - await db.InFurnace(furnace.Id, cancellation);
-        writing.Book(furnace.Id, heat?.Id, FurnaceMetalKind.Dipped, change, command.Reason);
+        db.Add(Line(writing.Stamp, command, heat?.Id, change));
         if (heat is null) db.Add(Heel(writing.Stamp, command, await OnRecord(db, command, cancellation)));
-        return Done(change, new ChangeNotice(ChangeKind.Furnace, furnace.Id));
+        ChangeNotice[] notices = [new(ChangeKind.Furnace, furnace.Id)];
+        return Done(change, heat is null ? notices : [.. notices, new(ChangeKind.Heat, heat.Id)]);
     }
 
     private static async Task<Heel?> OnRecord(RecordsContext db, Command command, CancellationToken cancellation) =>
-        await db.Heels.AsNoTracking().Include(h => h.Percents)
-            .Where(h => h.FurnaceId == command.FurnaceId).OrderByDescending(h => h.Id)
+        await db.InForce<Heel>().AsNoTracking().Include(h => h.Percents)
+            .Where(h => h.FurnaceId == command.FurnaceId).OrderByDescending(h => h.ObservedAt).ThenByDescending(h => h.Id)
             .FirstOrDefaultAsync(cancellation);
+
+    private static FurnaceMetal Line(Stamp stamp, Command command, long? heatId, double changeKg) => new()
+    {
+        EntryKey = stamp.EntryKey,
+        PersonId = stamp.PersonId,
+        ObservedAt = stamp.ObservedAt,
+        EnteredAt = stamp.EnteredAt,
+        Reason = command.Reason,
+        FurnaceId = command.FurnaceId,
+        HeatId = heatId,
+        Kind = FurnaceMetalKind.Dipped,
+        Kg = changeKg,
+        LevelKg = command.Kg,
+        PlusMinusKg = command.PlusMinusKg,
+    };
 
     private static Heel Heel(Stamp stamp, Command command, Heel? before) => new()
     {

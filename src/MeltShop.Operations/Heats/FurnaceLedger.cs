@@ -1,10 +1,12 @@
 using MeltShop.Records;
 using MeltShop.Records.Heats;
+using MeltShop.Records.Reading;
+using MeltShop.Records.Reading.Heats;
 using Microsoft.EntityFrameworkCore;
 
 namespace MeltShop.Operations.Heats;
 
-/// <summary>The liquid-metal ledger of a furnace: what is in it is the sum of its lines.</summary>
+/// <summary>The liquid-metal ledger of a furnace: what is in it is the sum of its lines that no later one corrects.</summary>
 public static class FurnaceLedger
 {
     /// <summary>
@@ -18,28 +20,48 @@ public static class FurnaceLedger
 
     /// <summary>Liquid in the furnace, kg.</summary>
     public static Task<double> InFurnace(this RecordsContext db, long furnaceId, CancellationToken cancellation) =>
-        db.FurnaceMetals.Where(m => m.FurnaceId == furnaceId).SumAsync(m => m.Kg, cancellation);
+        db.InForce<FurnaceMetal>().Where(m => m.FurnaceId == furnaceId).SumAsync(m => m.Kg, cancellation);
 
-    internal static void Book(this Writing writing, Heat heat, FurnaceMetalKind kind, double kg, string? reason = null) =>
-        writing.Book(heat.FurnaceId, heat.Id, kind, kg, reason);
+    /// <summary>
+    /// How far what is in the furnace may be off, kg: what a dip may be, and <see cref="Uncertainty"/> of what was charged or poured back
+    /// since, as independent errors (root of the sum of squares, JCGM 100:2008, Guide to the expression of uncertainty in measurement, 5.1.2).
+    /// Without a dip of which anybody said how good it is, <see cref="Uncertainty"/> of all that the heat has had.
+    /// </summary>
+    public static double PlusMinusKg(double heelKg, IReadOnlyList<MetalView> lines)
+    {
+        ArgumentNullException.ThrowIfNull(lines);
+        var standing = lines.Where(l => !l.Origin.IsCorrected).OrderBy(l => l.Origin.ObservedAt).ThenBy(l => l.Origin.FactId).ToList();
+        var dip = standing.FindLastIndex(l => l is { Kind: FurnaceMetalKind.Dipped, PlusMinusKg: not null });
+        var came = standing.Skip(dip + 1).Where(l => l.Kind is FurnaceMetalKind.Charged or FurnaceMetalKind.PouredBack).Sum(l => l.Kg);
+        return dip < 0 ? Uncertainty * (heelKg + came) : double.Hypot(standing[dip].PlusMinusKg!.Value, Uncertainty * came);
+    }
 
-    internal static void Book(this Writing writing, long furnaceId, long? heatId, FurnaceMetalKind kind, double kg, string? reason) =>
-        writing.Db.Add(new FurnaceMetal
+    internal static FurnaceMetal Book(this Writing writing, Heat heat, FurnaceMetalKind kind, double kg, string? reason = null, double? levelKg = null)
+    {
+        var line = new FurnaceMetal
         {
             EntryKey = writing.Stamp.EntryKey,
             PersonId = writing.Stamp.PersonId,
             ObservedAt = writing.Stamp.ObservedAt,
             EnteredAt = writing.Stamp.EnteredAt,
             Reason = reason,
-            FurnaceId = furnaceId,
-            HeatId = heatId,
+            FurnaceId = heat.FurnaceId,
+            HeatId = heat.Id,
             Kind = kind,
             Kg = kg,
-        });
+            LevelKg = levelKg,
+        };
+        writing.Db.Add(line);
+        return line;
+    }
 
-    /// <summary>All metal that this heat has had, kg: the heel and what was charged.</summary>
+    /// <summary>All metal that this heat has had, kg: the heel and what was charged or poured back.</summary>
     internal static async Task<double> Handled(this RecordsContext db, Heat heat, CancellationToken cancellation) =>
-        heat.HeelKg + await db.FurnaceMetals
-            .Where(m => m.HeatId == heat.Id && m.Kind == FurnaceMetalKind.Charged)
+        heat.HeelKg + await db.InForce<FurnaceMetal>()
+            .Where(m => m.HeatId == heat.Id && (m.Kind == FurnaceMetalKind.Charged || m.Kind == FurnaceMetalKind.PouredBack))
             .SumAsync(m => m.Kg, cancellation);
+
+    /// <summary>How much may leave the furnace, kg: what the ledger shows and what it may be off.</summary>
+    internal static async Task<double> AtMost(this RecordsContext db, Heat heat, double inFurnaceKg, CancellationToken cancellation) =>
+        inFurnaceKg + Uncertainty * await db.Handled(heat, cancellation);
 }

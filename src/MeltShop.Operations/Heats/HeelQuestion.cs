@@ -9,7 +9,16 @@ namespace MeltShop.Operations.Heats;
 /// <param name="Kind">What happened.</param>
 /// <param name="Kg">Change of the liquid mass, kg.</param>
 /// <param name="Weighed">For what was charged or added: what it was, and the weighed kilograms.</param>
-public sealed record MetalChange(DateTimeOffset At, FurnaceMetalKind Kind, double Kg, (MaterialComposition Composition, double Kg)? Weighed = null);
+/// <param name="PouredBack">For what was poured back: its analysis.</param>
+public sealed record MetalChange(
+    DateTimeOffset At, FurnaceMetalKind Kind, double Kg, (MaterialComposition Composition, double Kg)? Weighed = null, Analysis? PouredBack = null);
+
+/// <summary>Iron that was poured back, as it was known.</summary>
+internal static class PouredBackIron
+{
+    public static Analysis Analysis(this FurnaceMetal line) =>
+        Metallurgy.Elements.Analysis.Of(line.Percents.Select(p => KeyValuePair.Create(p.Element, p.Percent)));
+}
 
 /// <summary>The question "what is in the furnace, and with which analysis?".</summary>
 public static class HeelQuestion
@@ -33,6 +42,7 @@ public static class HeelQuestion
     private static Metal After(Metal metal, MetalChange change, Analysis mean)
     {
         if (change.Weighed is { } weighed) return metal.Plus(Arrival.PerKilogram(weighed.Composition), weighed.Kg);
+        if (change.PouredBack is { } analysis) return metal.Plus(Metal.Of(change.Kg, analysis));
         if (change.Kg < 0) return metal.Less(Math.Min(metal.Kg, -change.Kg));
         return Metal.Of(metal.Kg + change.Kg, metal.Kg > 0 ? metal.Analysis : mean);
     }

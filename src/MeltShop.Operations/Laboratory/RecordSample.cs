@@ -1,4 +1,6 @@
 using MeltShop.Operations.Checking;
+using MeltShop.Operations.Heats;
+using MeltShop.Operations.Ladles;
 using MeltShop.Records.Heats;
 using MeltShop.Records.Laboratory;
 using MeltShop.Records.Ladles;
@@ -28,11 +30,7 @@ public sealed class RecordSample(Recorder recorder, TimeProvider time) : Operati
 
     protected override void Check(Command command, FieldCheck fields)
     {
-        fields.Choice("kind", command.Kind);
-        fields.OptionalText("coinNumber", command.CoinNumber, 60);
-        fields.OptionalText("remarks", command.Remarks);
-        if (IsOfLadle(command.Kind) && command.TreatedLadleId is null) fields.Add("treatedLadleId", "sample.ladleMissing");
-        if (IsOfBath(command.Kind) && command.TreatedLadleId is not null) fields.Add("treatedLadleId", "sample.notOfLadle");
+        SampleFields.Check(command.Kind, command.TreatedLadleId, command.CoinNumber, command.Remarks, fields);
         ReadingInputs.Check(command.Burns, fields);
     }
 
@@ -66,15 +64,13 @@ public sealed class RecordSample(Recorder recorder, TimeProvider time) : Operati
             Means = SampleMeans.Of(burns),
         };
         writing.Db.Add(sample);
-        if (command.Kind == SampleKind.Bath && heat.State == HeatState.Charging) heat.State = HeatState.Bath;
-        if (command.Kind == SampleKind.LastMetal && ladle!.State == TreatedLadleState.Pouring) ladle.State = TreatedLadleState.Held;
+        if (command.Kind == SampleKind.Bath && heat.State == HeatState.Charging) writing.Step(heat, HeatState.Bath);
+        if (command.Kind == SampleKind.LastMetal && ladle!.State == TreatedLadleState.Pouring) writing.Step(ladle, TreatedLadleState.Held);
         await writing.Db.SaveChangesAsync(cancellation);
 
         ChangeNotice[] notices = [new(ChangeKind.Sample, sample.Id), new(ChangeKind.Heat, heat.Id, heat.Version)];
         return Done(sample.Id, ladle is null ? notices : [.. notices, new(ChangeKind.TreatedLadle, ladle.Id, ladle.Version)]);
     }
-
-    private static bool IsOfLadle(SampleKind kind) => kind is SampleKind.AfterTreatment or SampleKind.LastMetal;
 
     private static bool IsOfBath(SampleKind kind) => SampleKinds.OfTheBath.Contains(kind);
 }

@@ -1,4 +1,6 @@
 using MeltShop.Operations.Checking;
+using MeltShop.Operations.Correcting;
+using MeltShop.Operations.Ladles;
 using MeltShop.Records.Laboratory;
 using MeltShop.Records.People;
 using MeltShop.Records.Writing;
@@ -8,7 +10,7 @@ namespace MeltShop.Operations.Laboratory;
 
 /// <summary>
 /// Sets a burn aside for all its elements, or takes it back: the values stay visible, the mean is over the burns that count. Who did
-/// it and why is a fact of its own. Answers the means by element symbol.
+/// it and why is a fact of its own. Castings whose release rested on the sample are held again. Answers the means by element symbol.
 /// </summary>
 public sealed class SetBurnAside(Recorder recorder, TimeProvider time)
     : Operation<SetBurnAside.Command, IReadOnlyDictionary<string, double>>(recorder, time)
@@ -30,6 +32,7 @@ public sealed class SetBurnAside(Recorder recorder, TimeProvider time)
             .Include(s => s.Burns).ThenInclude(b => b.Readings)
             .SingleOrDefaultAsync(s => s.Id == command.SampleId, cancellation);
         if (sample is null) return Refuse("sampleId", "sample.unknown");
+        if (await writing.Db.Standing(sample, "sampleId", cancellation) is { } finding) return Written<IReadOnlyDictionary<string, double>>.Refused(finding);
         var burn = sample.Burns.SingleOrDefault(b => b.Ordinal == command.Ordinal);
         if (burn is null) return Refuse("ordinal", "burn.unknown");
         if (burn.SetAside == command.SetAside) return Refuse("ordinal", command.SetAside ? "burn.aside" : "burn.counts");
@@ -49,9 +52,9 @@ public sealed class SetBurnAside(Recorder recorder, TimeProvider time)
         });
         writing.Db.RemoveRange(SampleMeans.Update(sample.Means, SampleMeans.Of(sample.Burns)));
         await writing.Db.SaveChangesAsync(cancellation);
+        var held = await writing.Hold(await writing.Db.RestingOn(sample, cancellation), command.Reason, cancellation);
         return Done(
             sample.Means.ToDictionary(m => m.Element.Symbol, m => m.Percent),
-            new ChangeNotice(ChangeKind.Sample, sample.Id),
-            new ChangeNotice(ChangeKind.Heat, sample.HeatId));
+            [new ChangeNotice(ChangeKind.Sample, sample.Id), new ChangeNotice(ChangeKind.Heat, sample.HeatId), .. held]);
     }
 }

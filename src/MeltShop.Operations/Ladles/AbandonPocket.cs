@@ -25,7 +25,7 @@ public sealed class AbandonPocket(Recorder recorder, TimeProvider time) : Operat
         if (treated.Version != command.Version) return Stale();
         if (treated.State != TreatedLadleState.Prepared) return Refuse("treatedLadleId", "state.wrong", treated.State.ToString());
 
-        treated.State = TreatedLadleState.Abandoned;
+        writing.Step(treated, TreatedLadleState.Abandoned, command.Reason);
         await writing.Db.SaveChangesAsync(cancellation);
         return Done(
             treated.Version,

@@ -1,9 +1,7 @@
-using MeltShop.Metallurgy;
 using MeltShop.Operations.Checking;
-using MeltShop.Operations.Laboratory;
-using MeltShop.Records.Laboratory;
 using MeltShop.Records.Ladles;
 using MeltShop.Records.People;
+using MeltShop.Records.Reading;
 using MeltShop.Records.Writing;
 using Microsoft.EntityFrameworkCore;
 
@@ -22,16 +20,11 @@ public sealed class DecideCastings(Recorder recorder, TimeProvider time) : Opera
 
     public override IReadOnlyList<string> Roles { get; } = [Role.Melter, Role.Metallurgist, Role.Supervisor, Role.Inspector];
 
-    private static readonly IReadOnlyList<string> ReleaseRoles = [Role.Metallurgist, Role.Inspector];
-
-    private static readonly IReadOnlyList<string> AgainstWindowRoles = [Role.Inspector];
-
     protected override void Check(Command command, FieldCheck fields)
     {
-        fields.Choice("verdict", command.Verdict);
+        CastingJudgement.Check(command.Verdict, command.SampleId, fields);
         fields.OptionalText("reason", command.Reason, 500);
         if (command.Verdict == CastingVerdict.Scrap) fields.Text("reason", command.Reason, 500);
-        if (command is { Verdict: CastingVerdict.Release, SampleId: null }) fields.Add("sampleId", "sample.lastMetalMissing");
     }
 
     protected override async Task<Written<Guid>> Write(Writing writing, Command command, CancellationToken cancellation)
@@ -40,19 +33,17 @@ public sealed class DecideCastings(Recorder recorder, TimeProvider time) : Opera
         var treated = await db.TreatedLadles.FindAsync([command.TreatedLadleId], cancellation);
         if (treated is null) return Refuse("treatedLadleId", "ladle.unknown");
         if (treated.Version != command.Version) return Stale();
-        if (command.Verdict != CastingVerdict.Hold && !writing.Acting.HoldsAny(ReleaseRoles))
+        if (command.Verdict != CastingVerdict.Hold && !writing.Acting.HoldsAny(CastingJudgement.ReleaseRoles))
         {
-            return Refuse("", "right.missing", string.Join(", ", ReleaseRoles));
+            return Refuse("", "right.missing", string.Join(", ", CastingJudgement.ReleaseRoles));
         }
 
-        var last = await db.CastingDecisions.AsNoTracking().Where(d => d.TreatedLadleId == treated.Id).OrderBy(d => d.Id).LastOrDefaultAsync(cancellation);
+        var last = await db.InForce<CastingDecision>().AsNoTracking()
+            .Where(d => d.TreatedLadleId == treated.Id).OrderBy(d => d.Id).LastOrDefaultAsync(cancellation);
         if (!MayBeDecided(treated.State, command.Verdict, last)) return Refuse("treatedLadleId", "state.wrong", treated.State.ToString());
         if (last?.Verdict == CastingVerdict.Release && string.IsNullOrWhiteSpace(command.Reason)) return Refuse("reason", "text.missing");
-        if (command.SampleId is { } sampleId)
-        {
-            var findings = await Against(writing, treated, sampleId, command, cancellation);
-            if (findings.Count > 0) return Written<Guid>.Refused(findings);
-        }
+        var findings = await CastingJudgement.Against(writing, treated, command.SampleId, command.Verdict, command.Reason, cancellation);
+        if (findings.Count > 0) return Written<Guid>.Refused(findings);
 
         db.Add(new CastingDecision
         {
@@ -65,7 +56,7 @@ public sealed class DecideCastings(Recorder recorder, TimeProvider time) : Opera
             Verdict = command.Verdict,
             SampleId = command.SampleId,
         });
-        treated.State = command.Verdict == CastingVerdict.Release ? TreatedLadleState.Released : TreatedLadleState.Held;
+        writing.Step(treated, command.Verdict == CastingVerdict.Release ? TreatedLadleState.Released : TreatedLadleState.Held);
         db.Expect(treated, command.Version);
         await db.SaveChangesAsync(cancellation);
         return Done(
@@ -82,28 +73,4 @@ public sealed class DecideCastings(Recorder recorder, TimeProvider time) : Opera
             TreatedLadleState.Released => verdict != CastingVerdict.Release,
             _ => false,
         };
-
-    private static async Task<IReadOnlyList<Finding>> Against(
-        Writing writing, TreatedLadle treated, long sampleId, Command command, CancellationToken cancellation)
-    {
-        var sample = await writing.Db.Samples.AsNoTracking()
-            .Where(s => s.TreatedLadleId == treated.Id && s.Kind == SampleKind.LastMetal && s.Means.Count > 0)
-            .OrderByDescending(s => s.ObservedAt).ThenByDescending(s => s.Id)
-            .FirstOrDefaultAsync(cancellation);
-        if (sample?.Id != sampleId) return [new Finding("sampleId", sample is null ? "sample.lastMetalMissing" : "sample.notTheLast")];
-        if (command.Verdict != CastingVerdict.Release) return [];
-
-        var verdicts = await PouredIron.Verdicts(writing.Db, treated, sample, cancellation);
-        var outside = verdicts.Where(v => v.Standing != WindowStanding.Inside).Select(Finding).ToList();
-        if (outside.Count == 0) return [];
-        if (!writing.Acting.HoldsAny(AgainstWindowRoles)) return [.. outside, new Finding("", "right.missing", string.Join(", ", AgainstWindowRoles))];
-        return string.IsNullOrWhiteSpace(command.Reason) ? [.. outside, new Finding("reason", "text.missing")] : [];
-    }
-
-    private static Finding Finding(WindowVerdict verdict) => verdict.Standing switch
-    {
-        WindowStanding.NotMeasured => new Finding("sampleId", "window.notMeasured", verdict.Quantity),
-        WindowStanding.UnderLeast => new Finding("sampleId", "window.underLeast", verdict.Quantity, verdict.Value!, verdict.Least!),
-        _ => new Finding("sampleId", "window.overMost", verdict.Quantity, verdict.Value!, verdict.Most!),
-    };
 }

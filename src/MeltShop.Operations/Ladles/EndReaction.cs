@@ -1,6 +1,7 @@
 using MeltShop.Operations.Checking;
 using MeltShop.Records.Ladles;
 using MeltShop.Records.People;
+using MeltShop.Records.Reading;
 using MeltShop.Records.Writing;
 using Microsoft.EntityFrameworkCore;
 
@@ -25,10 +26,10 @@ public sealed class EndReaction(Recorder recorder, TimeProvider time) : Operatio
         if (treated is null) return Refuse("treatedLadleId", "ladle.unknown");
         if (treated.Version != command.Version) return Stale();
         if (treated.State != TreatedLadleState.Tapped) return Refuse("treatedLadleId", "state.wrong", treated.State.ToString());
-        var tappedAt = await writing.Db.Taps.Where(t => t.TreatedLadleId == treated.Id).MaxAsync(t => t.ObservedAt, cancellation);
+        var tappedAt = await writing.Db.InForce<Tap>().Where(t => t.TreatedLadleId == treated.Id).MaxAsync(t => t.ObservedAt, cancellation);
         if (writing.Stamp.ObservedAt < tappedAt) return Refuse("observedAt", "time.beforeTap", tappedAt);
 
-        treated.State = TreatedLadleState.Pouring;
+        writing.Step(treated, TreatedLadleState.Pouring);
         treated.ReactionEndedAt = writing.Stamp.ObservedAt;
         await writing.Db.SaveChangesAsync(cancellation);
         return Done(

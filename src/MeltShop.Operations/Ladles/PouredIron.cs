@@ -1,6 +1,7 @@
 using MeltShop.Metallurgy.Chain;
 using MeltShop.Metallurgy.Elements;
 using MeltShop.Metallurgy.Treatment;
+using MeltShop.Operations.Heats;
 using MeltShop.Operations.Laboratory;
 using MeltShop.Operations.Storing;
 using MeltShop.Operations.Yard;
@@ -8,6 +9,7 @@ using MeltShop.Records;
 using MeltShop.Records.Grades;
 using MeltShop.Records.Laboratory;
 using MeltShop.Records.Ladles;
+using MeltShop.Records.Reading;
 using Microsoft.EntityFrameworkCore;
 
 namespace MeltShop.Operations.Ladles;
@@ -32,15 +34,34 @@ public static class PouredIron
     /// <param name="minutes">Minutes after the end of the reaction: magnesium fades.</param>
     public static async Task<Metal?> ThroughChain(RecordsContext db, TreatedLadle treated, double minutes, CancellationToken cancellation)
     {
-        var card = await db.PocketCards.AsNoTracking().Where(c => c.TreatedLadleId == treated.Id).OrderBy(c => c.Id).LastAsync(cancellation);
+        var card = await db.InForce<PocketCard>().AsNoTracking().Where(c => c.TreatedLadleId == treated.Id).OrderBy(c => c.Id).LastAsync(cancellation);
         if (card.Problem is null) return null;
-        var tap = await db.Taps.AsNoTracking().Where(t => t.TreatedLadleId == treated.Id).OrderBy(t => t.Id).LastAsync(cancellation);
+        var tap = await db.InForce<Tap>().AsNoTracking().SingleAsync(t => t.TreatedLadleId == treated.Id, cancellation);
+        var problem = await Problem(db, treated, card, tap, cancellation);
         var inoculant = await db.CompositionOf(card.InoculantMaterialId, cancellation);
         var treatedIron = PocketQuestion.AfterTap(
-            StoredJson.Value<TreatmentProblem>(card.Problem), card.AlloyKg!.Value, tap.Kg, tap.TemperatureC);
+            problem, card.AlloyKg!.Value, tap.Kg, tap.TemperatureC);
         var lost = (treatedIron.MgPercent - treatedIron.MgPercentAt(minutes)) / 100 * treatedIron.AtStart.Kg;
-        return Inoculation.After(
+        var iron = Inoculation.After(
             treatedIron.AtStart.Without(Element.Mg, lost), inoculant!, PocketQuestion.InoculantKg(card.InoculantKg, card.PlannedKg, tap.Kg));
+
+        // An alloy brings a trace of carbon, which is not the carbon of an iron whose own is not known.
+        return problem.BaseAnalysis.Has(Element.C) ? iron : Metal.Of(iron.Kg, Analysis.Of(iron.Analysis.Where(p => p.Key != Element.C)));
+    }
+
+    /// <summary>
+    /// The treatment of the card. Where its bath sample was corrected or moved away since, the iron that it started from is the bath by
+    /// the samples that stand; where none does, its analysis is not known.
+    /// </summary>
+    private static async Task<TreatmentProblem> Problem(
+        RecordsContext db, TreatedLadle treated, PocketCard card, Tap tap, CancellationToken cancellation)
+    {
+        var problem = StoredJson.Value<TreatmentProblem>(card.Problem!);
+        if (FormulaVersions.BathSample(card.Versions) is not { } used || !await db.Samples.AnyAsync(s => s.SupersedesId == used, cancellation)) return problem;
+        var heat = await db.Heats.AsNoTracking().SingleAsync(h => h.Id == treated.HeatId, cancellation);
+        var bath = await BathNow.Load(db, heat, tap.ObservedAt, cancellation);
+        var sulphur = problem.BaseAnalysis.OrZero(Element.S); // what the alloy was dosed for stays what it was
+        return problem with { BaseAnalysis = Analysis.Of((bath?.Metal.Analysis ?? Analysis.Empty).Where(p => p.Key != Element.Mg)).With(Element.S, sulphur) };
     }
 
     /// <summary>How a last-metal sample of a treated ladle stands to the poured windows of the heat's grade.</summary>

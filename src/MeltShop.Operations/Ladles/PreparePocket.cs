@@ -61,13 +61,14 @@ public sealed class PreparePocket(Recorder recorder, TimeProvider time) : Operat
             return Refuse("inoculantMaterialId", "material.unknown");
         }
 
+        await db.LockFurnace(heat.FurnaceId, cancellation);
         var bath = await BathNow.Load(db, heat, cancellation);
         if (bath is null) return Refuse("heatId", "heat.noBathSample");
         var facts = await PocketFacts.Load(db, heat, ladle, bath, command.AlloyMaterialId, cancellation);
         var (answer, findings) = PocketQuestion.Build(facts, command.Choice);
         if (answer is null) return Written<Result>.Refused(findings);
 
-        foreach (var poured in earlier) poured.State = TreatedLadleState.Held;
+        foreach (var poured in earlier) writing.Step(poured, TreatedLadleState.Held);
         var ordinal = await db.TreatedLadles.Where(l => l.HeatId == heat.Id).MaxAsync(l => (int?)l.Ordinal, cancellation) ?? 0;
         var treated = new TreatedLadle { HeatId = heat.Id, LadleId = ladle.Id, Ordinal = ordinal + 1, State = TreatedLadleState.Prepared };
         db.Add(treated);

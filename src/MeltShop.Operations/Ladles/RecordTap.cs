@@ -1,7 +1,5 @@
-using MeltShop.Metallurgy.Treatment;
 using MeltShop.Operations.Checking;
 using MeltShop.Operations.Heats;
-using MeltShop.Operations.Storing;
 using MeltShop.Operations.Yard;
 using MeltShop.Records.Heats;
 using MeltShop.Records.Ladles;
@@ -43,24 +41,23 @@ public sealed class RecordTap(Recorder recorder, TimeProvider time) : Operation<
         if (treated.Version != command.Version) return Stale();
         if (treated.State != TreatedLadleState.Prepared) return Refuse("treatedLadleId", "state.wrong", treated.State.ToString());
         var heat = await db.Heats.SingleAsync(h => h.Id == treated.HeatId, cancellation);
+        await db.LockFurnace(heat.FurnaceId, cancellation);
         var inFurnace = await db.InFurnace(heat.FurnaceId, cancellation);
-        if (command.Kg > inFurnace + FurnaceLedger.Uncertainty * await db.Handled(heat, cancellation))
+        if (command.Kg > await db.AtMost(heat, inFurnace, cancellation))
         {
             return Refuse("kg", "furnace.short", inFurnace);
         }
 
         var card = await db.PocketCards.AsNoTracking().Where(c => c.TreatedLadleId == treated.Id).OrderBy(c => c.Id).LastAsync(cancellation);
-        var iron = card.Problem is { } problem
-            ? PocketQuestion.AfterTap(StoredJson.Value<TreatmentProblem>(problem), card.AlloyKg!.Value, command.Kg, command.TemperatureC)
-            : null;
-        var tap = Tap(writing.Stamp, treated, command, iron, card.MgFloorPercent);
+        var iron = TapFacts.Iron(card, command.Kg, command.TemperatureC);
+        var tap = writing.Tap(treated, command.Kg, command.TemperatureC, iron, card.MgFloorPercent, writing.Stamp.ObservedAt);
         db.Add(tap);
         writing.Book(heat, FurnaceMetalKind.Tapped, -command.Kg);
         var inoculantKg = PocketQuestion.InoculantKg(card.InoculantKg, card.PlannedKg, command.Kg);
         await writing.Book(card.InoculantMaterialId, StockKind.Added, -inoculantKg, heat.Id, cancellation);
 
-        treated.State = iron is null ? TreatedLadleState.Pouring : TreatedLadleState.Tapped;
-        heat.State = HeatState.Tapping;
+        writing.Step(treated, iron is null ? TreatedLadleState.Pouring : TreatedLadleState.Tapped);
+        writing.Step(heat, HeatState.Tapping);
         await db.SaveChangesAsync(cancellation);
         return Done(
             new Result(tap.Id, tap.MgAfterTreatmentPercent, tap.MinutesToFloor, inoculantKg, treated.Version),
@@ -68,18 +65,4 @@ public sealed class RecordTap(Recorder recorder, TimeProvider time) : Operation<
             new ChangeNotice(ChangeKind.Heat, heat.Id, heat.Version),
             new ChangeNotice(ChangeKind.Furnace, heat.FurnaceId));
     }
-
-    private static Tap Tap(Stamp stamp, TreatedLadle treated, Command command, TreatedIron? iron, double? floorPercent) => new()
-    {
-        EntryKey = stamp.EntryKey,
-        PersonId = stamp.PersonId,
-        ObservedAt = stamp.ObservedAt,
-        EnteredAt = stamp.EnteredAt,
-        TreatedLadleId = treated.Id,
-        HeatId = treated.HeatId,
-        Kg = command.Kg,
-        TemperatureC = command.TemperatureC,
-        MgAfterTreatmentPercent = iron?.MgPercent,
-        MinutesToFloor = iron is not null && iron.MgPercent > floorPercent ? iron.MinutesTo(floorPercent.Value) : null,
-    };
 }

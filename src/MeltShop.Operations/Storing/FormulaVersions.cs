@@ -12,7 +12,12 @@ public static class FormulaVersions
     public static string ForCharge(IEnumerable<long> analysisIds) =>
         StoredJson.Text(new { Program, CarbonEquivalent = CarbonEquivalent.Default.Id, Analyses = analysisIds });
 
+    /// <summary>The bath sample that a pocket card started from; null where its versions name none.</summary>
+    public static long? BathSample(string versions) => StoredJson.Value<ForReading>(versions).BathSample;
+
     /// <summary>For a pocket card.</summary>
     public static string ForPocket(long? alloyAnalysisId, long? bathSampleId) =>
         StoredJson.Text(new { Program, Treatment = "massBalance-1", AlloyAnalysis = alloyAnalysisId, BathSample = bathSampleId });
+
+    private sealed record ForReading(long? BathSample);
 }

@@ -1,3 +1,4 @@
+using MeltShop.Records.Reading;
 using MeltShop.Records.Yard;
 using Microsoft.EntityFrameworkCore;
 
@@ -25,6 +26,12 @@ internal static class StockLedger
             HeatId = heatId,
         });
 
+        await writing.Move(materialId, kg, cancellation);
+    }
+
+    /// <summary>Moves the stock with its ledger.</summary>
+    public static async Task Move(this Writing writing, long materialId, double kg, CancellationToken cancellation)
+    {
         // Added in the database and not to a tracked row: two scales may book the same material at once, and a page on which
         // somebody edits the price must not go stale because the stock moved. A stock never counted stays unknown.
         await writing.Db.Materials
@@ -38,7 +45,7 @@ internal static class StockLedger
             .Where(m => m.Id == materialId)
             .ExecuteUpdateAsync(set => set.SetProperty(m => m.StockKg, (double?)kg), cancellation);
 
-    /// <summary>Sum of the lines of a material, kg.</summary>
+    /// <summary>Sum of the lines of a material that no later one corrects, kg.</summary>
     public static Task<double> Sum(Writing writing, long materialId, CancellationToken cancellation) =>
-        writing.Db.StockFacts.Where(s => s.MaterialId == materialId).SumAsync(s => s.Kg, cancellation);
+        writing.Db.InForce<StockFact>().Where(s => s.MaterialId == materialId).SumAsync(s => s.Kg, cancellation);
 }

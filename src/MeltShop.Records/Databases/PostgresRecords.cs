@@ -11,6 +11,10 @@ public sealed class PostgresRecords(DbContextOptions<PostgresRecords> options) :
     internal override async Task<TrailHead> LockHead(CancellationToken ct) =>
         (await TrailHeads.FromSql($"""SELECT * FROM "TrailHeads" FOR UPDATE""").ToListAsync(ct)).Single();
 
+    /// <inheritdoc/>
+    public override Task LockFurnace(long furnaceId, CancellationToken ct) =>
+        Database.ExecuteSqlAsync($"""SELECT 1 FROM "Furnaces" WHERE "Id" = {furnaceId} FOR NO KEY UPDATE""", ct);
+
     internal override Task<IDbContextTransaction> BeginReading(CancellationToken ct) =>
         Database.BeginTransactionAsync(IsolationLevel.RepeatableRead, ct);
 

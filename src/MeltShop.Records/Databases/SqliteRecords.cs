@@ -11,6 +11,9 @@ public sealed class SqliteRecords(DbContextOptions<SqliteRecords> options) : Rec
     // A write transaction is immediate: the whole file is locked already.
     internal override Task<TrailHead> LockHead(CancellationToken ct) => TrailHeads.SingleAsync(ct);
 
+    /// <inheritdoc/>
+    public override Task LockFurnace(long furnaceId, CancellationToken ct) => Task.CompletedTask; // the whole file is locked already
+
     internal override async Task<IDbContextTransaction> BeginReading(CancellationToken ct)
     {
         await Database.OpenConnectionAsync(ct);

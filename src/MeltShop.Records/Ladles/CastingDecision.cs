@@ -17,4 +17,7 @@ public sealed class CastingDecision : Fact
 
     /// <summary>The last-metal sample that was seen; a release needs one.</summary>
     public long? SampleId { get; init; }
+
+    /// <summary>True for the hold that follows when something that a release rested on was corrected.</summary>
+    public bool FollowsCorrection { get; init; }
 }

@@ -41,6 +41,7 @@ internal static class HeatMapping
             heel.Refers<Heel, Sample>(h => h.SampleId);
             heel.Holds(h => h.Percents, (HeelPercent p) => p.HeelId);
             heel.HasIndex(h => new { h.FurnaceId, h.Id });
+            heel.HasIndex(h => new { h.FurnaceId, h.ObservedAt, h.Id });
             heel.HasIndex(h => h.FromHeatId);
         });
         model.Entity<HeelPercent>(percent =>
@@ -70,8 +71,20 @@ internal static class HeatMapping
         {
             metal.Refers<FurnaceMetal, Furnace>(m => m.FurnaceId);
             metal.Refers<FurnaceMetal, Heat>(m => m.HeatId);
+            metal.Refers<FurnaceMetal, TreatedLadle>(m => m.TreatedLadleId);
+            metal.Holds(m => m.Percents, (FurnaceMetalPercent p) => p.FurnaceMetalId);
             metal.HasIndex(m => m.FurnaceId);
             metal.HasIndex(m => m.HeatId);
+        });
+        model.Entity<FurnaceMetalPercent>(percent =>
+        {
+            percent.ToTable("FurnaceMetalPercents");
+            percent.HasIndex(p => new { p.FurnaceMetalId, p.Element }).IsUnique();
+        });
+        model.Entity<HeatStep>(step =>
+        {
+            step.Refers<HeatStep, Heat>(s => s.HeatId);
+            step.HasIndex(s => s.HeatId);
         });
     }
 }

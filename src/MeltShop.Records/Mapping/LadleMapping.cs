@@ -38,5 +38,10 @@ internal static class LadleMapping
             decision.Refers<CastingDecision, Sample>(d => d.SampleId);
             decision.HasIndex(d => d.TreatedLadleId);
         });
+        model.Entity<LadleStep>(step =>
+        {
+            step.Refers<LadleStep, TreatedLadle>(s => s.TreatedLadleId);
+            step.HasIndex(s => s.TreatedLadleId);
+        });
     }
 }

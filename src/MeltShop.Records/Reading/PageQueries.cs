@@ -24,6 +24,7 @@ internal static class PageQueries
         services.AddSingleton<ChargePage>();
         services.AddSingleton<HeatPage>();
         services.AddSingleton<CorrectionPage>();
+        services.AddSingleton<NearbyHeats>();
         services.AddSingleton<LadlePage>();
         services.AddSingleton<HistoryPage>();
         services.AddSingleton<HistoryChoices>();

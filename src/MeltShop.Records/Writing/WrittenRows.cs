@@ -1,6 +1,7 @@
 using System.Text.Json;
 using MeltShop.Records.Exchange;
 using MeltShop.Records.Keeping;
+using MeltShop.Records.Reading;
 using MeltShop.Records.Yard;
 using Microsoft.EntityFrameworkCore;
 
@@ -63,7 +64,7 @@ internal sealed class WrittenRows
     {
         var stocks = await db.Materials
             .Where(m => m.StockKg != null || db.StockFacts.Any(s => s.MaterialId == m.Id && (s.Kind == StockKind.Counted || s.Kind == StockKind.Received)))
-            .Select(m => new { m.Id, m.StockKg, Sum = db.StockFacts.Where(s => s.MaterialId == m.Id).Sum(s => s.Kg) })
+            .Select(m => new { m.Id, m.StockKg, Sum = db.InForce<StockFact>().Where(s => s.MaterialId == m.Id).Sum(s => s.Kg) })
             .ToListAsync(ct);
         return stocks.Where(s => !(Math.Abs((s.StockKg ?? double.NaN) - s.Sum) <= StockTolerance))
             .Select(s => new TrailFault("row.changed", Table: "Materials", Key: FormattableString.Invariant($"{s.Id}"), Column: nameof(Material.StockKg)));

@@ -5,15 +5,23 @@ using MeltShop.Operations.Ladles;
 using MeltShop.Records.Heats;
 using MeltShop.Records.Laboratory;
 using MeltShop.Records.Ladles;
+using MeltShop.Records.Writing;
 using Microsoft.EntityFrameworkCore;
 
 namespace MeltShop.Operations.Tests.Shops;
 
 public sealed partial class Shop
 {
-    /// <summary>Runs an operation as somebody, once.</summary>
-    public static Task<Outcome<TResult>> Do<TCommand, TResult>(Operation<TCommand, TResult> operation, Acting who, TCommand command)
-        where TCommand : Command => operation.Run(who, command, TestContext.Current.CancellationToken);
+    /// <summary>Runs an operation as somebody. What was done is asked for once more with the same key: it is done once, and the answer is the same.</summary>
+    public static async Task<Outcome<TResult>> Do<TCommand, TResult>(Operation<TCommand, TResult> operation, Acting who, TCommand command)
+        where TCommand : Command
+    {
+        var first = await operation.Run(who, command, TestContext.Current.CancellationToken);
+        if (!first.Succeeded) return first;
+        var second = await operation.Run(who, command, TestContext.Current.CancellationToken);
+        Assert.Equal(RecordsJson.Text(first.Value), RecordsJson.Text(second.Value));
+        return first;
+    }
 
     /// <summary>Plans 2000 kg of the grade and starts the heat.</summary>
     public async Task<Heat> StartHeat(long? gradeId = null)

@@ -32,6 +32,9 @@ public abstract class AppendOnlyTests(Database database)
         await foundry.Write("Rest", (db, stamp) =>
         {
             db.FurnaceMetals.Add(stamp.Metal(foundry.Furnace.Id, FurnaceMetalKind.Tapped, -1));
+            db.FurnaceMetals.Add(stamp.PouredBack(foundry.Furnace.Id, 20));
+            db.HeatSteps.Add(stamp.Came(story.Heat.Id, HeatState.Closed));
+            db.LadleSteps.Add(stamp.Came(story.Ladle.Id, Ladles.TreatedLadleState.Held));
             db.Heels.Add(stamp.Heel(foundry.Furnace.Id, story.Heat, 100, (Metallurgy.Elements.Element.C, 3.5)));
             db.MaterialAnalyses.Add(stamp.Analysis(foundry.Steel.Id, (Metallurgy.Elements.Element.C, 0.2, null, null)));
             db.Prices.Add(stamp.Price(foundry.Steel.Id, 300m));

@@ -36,6 +36,9 @@ public sealed record PlanView(
     public string FurnaceName { get; init; } = "";
 
     public string GradeCode { get; init; } = "";
+
+    /// <summary>What it used and was corrected since; its numbers stay what they were.</summary>
+    public IReadOnlyList<StaleNote> Stale { get; init; } = [];
 }
 
 public sealed record PlannedHeat(long Id, string Number, HeatState State);

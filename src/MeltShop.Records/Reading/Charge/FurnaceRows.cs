@@ -25,10 +25,11 @@ internal static class FurnaceRows
         ];
     }
 
-    /// <summary>The last heel of each furnace; a corrected one has been entered after what it corrects.</summary>
+    /// <summary>The last heel in force of each furnace.</summary>
     private static async Task<Dictionary<long, HeelView>> Heels(RecordsContext db, CancellationToken ct)
     {
-        var last = db.Heels.GroupBy(h => h.FurnaceId).Select(g => g.Max(h => h.Id));
+        var last = db.Furnaces.Where(f => f.IsActive).Select(f => db.InForce<Heel>().Where(h => h.FurnaceId == f.Id)
+            .OrderByDescending(h => h.ObservedAt).ThenByDescending(h => h.Id).Select(h => h.Id).FirstOrDefault());
         var heels = await db.Heels.AsNoTracking().AsSingleQuery().Include(h => h.Percents).Where(h => last.Contains(h.Id)).ToListAsync(ct);
         var heatIds = heels.Select(h => h.FromHeatId).OfType<long>().ToList();
         var numbers = await db.Heats.Where(h => heatIds.Contains(h.Id)).ToDictionaryAsync(h => h.Id, h => h.Number, ct);

@@ -1,6 +1,5 @@
 using MeltShop.Records.Reading.Charge;
 using MeltShop.Records.Reading.Grades;
-using MeltShop.Records.Reading.Laboratory;
 using MeltShop.Records.Reading.Ladles;
 using Microsoft.EntityFrameworkCore;
 
@@ -10,51 +9,34 @@ namespace MeltShop.Records.Reading.Heats;
 public sealed class HeatPage(IDbContextFactory<RecordsContext> contexts)
 {
     /// <summary>The heat, or null where there is none with this id.</summary>
-    public async Task<HeatView?> Load(long heatId, CancellationToken ct = default)
+    public Task<HeatView?> Load(long heatId, CancellationToken ct = default) => LoadAsKnown(heatId, null, ct);
+
+    /// <summary>The heat as it was known at some time: what was entered later, corrections included, is left out.</summary>
+    public async Task<HeatView?> LoadAsKnown(long heatId, DateTimeOffset? known, CancellationToken ct = default)
     {
         await using var db = await contexts.CreateDbContextAsync(ct);
         if (await HeatHeadView.Load(db, heatId, ct) is not { } head) return null;
 
         var grade = (await GradeRows.Load(db.Grades.Where(g => g.Id == head.GradeId), ct)).Single();
         var plan = await PlanRows.Load(db, head.PlanId, ct);
-        var weighings = await Weighings(db, heatId, ct);
-        var temperatures = await Temperatures(db, heatId, ct);
-        var samples = await SampleRows.Load(db, db.Samples.Where(s => s.HeatId == heatId), ct);
-        var ladles = await TreatedLadleRows.Load(db, db.TreatedLadles.Where(l => l.HeatId == heatId), ct);
-        var more = new[] { weighings.Count, temperatures.Count, samples.Count, ladles.Count }.Max() > Facts.Most;
-        return new(
+        var weighings = await HeatFacts.Weighings(db, heatId, known, ct);
+        var temperatures = await HeatFacts.Temperatures(db, heatId, known, ct);
+        var samples = await HeatFacts.Samples(db, heatId, known, ct);
+        var ladles = await TreatedLadleRows.Load(db, db.TreatedLadles.Where(l => l.HeatId == heatId), known, ct);
+        var metal = await HeatFacts.Metal(db, heatId, known, ct);
+        var more = new[] { weighings.Count, temperatures.Count, samples.Count, ladles.Count, metal.Count }.Max() > Facts.Most;
+        var view = new HeatView(
             head, grade, plan!, [.. weighings.Take(Facts.Most)], [.. temperatures.Take(Facts.Most)], [.. samples.Take(Facts.Most)],
-            [.. ladles.Take(Facts.Most)], Timeline(weighings, temperatures, samples, ladles), more);
+            [.. ladles.Take(Facts.Most)], [], more)
+        {
+            Metal = [.. metal.Take(Facts.Most)],
+            BurnDecisions = await HeatFacts.BurnDecisions(db, heatId, known, ct),
+            Steps = await HeatFacts.Steps(db, heatId, known, ct),
+            LadleSteps = await HeatFacts.LadleSteps(db, heatId, known, ct),
+            KnownAt = known,
+        };
+        view = known is null ? view : AsKnown.Of(view);
+        view = await Staleness.Mark(db, view, ct);
+        return view with { Timeline = HeatTimelineRows.Of(view) };
     }
-
-    internal static async Task<IReadOnlyList<TemperatureView>> Temperatures(RecordsContext db, long heatId, CancellationToken ct) =>
-    [
-        .. (await db.Rows(db.Temperatures.Where(t => t.HeatId == heatId), ct))
-            .Select(r => new TemperatureView(r.Origin, r.Fact.TemperatureC, r.Fact.TreatedLadleId)),
-    ];
-
-    private static async Task<IReadOnlyList<WeighingView>> Weighings(RecordsContext db, long heatId, CancellationToken ct)
-    {
-        var rows = await db.Rows(db.Weighings.Where(w => w.HeatId == heatId), ct);
-        var ids = rows.Select(r => r.Fact.MaterialId).Distinct().ToList();
-        var materials = await db.Materials.Where(m => ids.Contains(m.Id)).Select(m => new { m.Id, m.Code, m.Name }).ToDictionaryAsync(m => m.Id, ct);
-        return
-        [
-            .. rows.Select(r => new WeighingView(
-                r.Origin, r.Fact.MaterialId, materials[r.Fact.MaterialId].Code, materials[r.Fact.MaterialId].Name, r.Fact.Kg, r.Fact.IntoBath)),
-        ];
-    }
-
-    private static IReadOnlyList<TimelineRow> Timeline(
-        IReadOnlyList<WeighingView> weighings, IReadOnlyList<TemperatureView> temperatures, IReadOnlyList<SampleView> samples,
-        IReadOnlyList<TreatedLadleView> ladles) =>
-    [
-        .. weighings.Select(w => new TimelineRow(TimelineKind.Weighing, w.Origin))
-            .Concat(temperatures.Select(t => new TimelineRow(TimelineKind.Temperature, t.Origin)))
-            .Concat(samples.Select(s => new TimelineRow(TimelineKind.Sample, s.Origin)))
-            .Concat(ladles.SelectMany(l => l.Cards).Select(c => new TimelineRow(TimelineKind.PocketCard, c.Origin)))
-            .Concat(ladles.SelectMany(l => l.Taps).Select(t => new TimelineRow(TimelineKind.Tap, t.Origin)))
-            .Concat(ladles.SelectMany(l => l.Decisions).Select(d => new TimelineRow(TimelineKind.CastingDecision, d.Origin)))
-            .OrderBy(r => r.Origin.ObservedAt).ThenBy(r => r.Origin.EnteredAt).Take(Facts.Most),
-    ];
 }

@@ -1,3 +1,6 @@
+using MeltShop.Metallurgy.Elements;
+using MeltShop.Records.Heats;
+using MeltShop.Records.Ladles;
 using MeltShop.Records.Reading.Charge;
 using MeltShop.Records.Reading.Grades;
 using MeltShop.Records.Reading.Laboratory;
@@ -11,11 +14,40 @@ namespace MeltShop.Records.Reading.Heats;
 /// <param name="More">True where a list is longer than is shown.</param>
 public sealed record HeatView(
     HeatHeadView Heat, GradeView Grade, PlanView Plan, IReadOnlyList<WeighingView> Weighings, IReadOnlyList<TemperatureView> Temperatures,
-    IReadOnlyList<SampleView> Samples, IReadOnlyList<TreatedLadleView> Ladles, IReadOnlyList<TimelineRow> Timeline, bool More);
+    IReadOnlyList<SampleView> Samples, IReadOnlyList<TreatedLadleView> Ladles, IReadOnlyList<TimelineRow> Timeline, bool More)
+{
+    /// <summary>Lines of the furnace's ledger that belong to the heat, corrected ones included.</summary>
+    public IReadOnlyList<MetalView> Metal { get; init; } = [];
+
+    /// <summary>Burns that were set aside or taken back.</summary>
+    public IReadOnlyList<BurnDecisionView> BurnDecisions { get; init; } = [];
+
+    /// <summary>States that the heat came into.</summary>
+    public IReadOnlyList<HeatStepView> Steps { get; init; } = [];
+
+    /// <summary>States that its ladles came into.</summary>
+    public IReadOnlyList<LadleStepView> LadleSteps { get; init; } = [];
+
+    /// <summary>What was known until then is what the view shows; null where it shows all.</summary>
+    public DateTimeOffset? KnownAt { get; init; }
+}
 
 public sealed record WeighingView(Origin Origin, long MaterialId, string MaterialCode, string MaterialName, double Kg, bool IntoBath);
 
 public sealed record TemperatureView(Origin Origin, double TemperatureC, long? TreatedLadleId);
+
+/// <inheritdoc cref="FurnaceMetal"/>
+public sealed record MetalView(
+    Origin Origin, FurnaceMetalKind Kind, double Kg, double? LevelKg, double? PlusMinusKg, long? TreatedLadleId, Analysis Analysis);
+
+/// <inheritdoc cref="Records.Laboratory.BurnDecision"/>
+public sealed record BurnDecisionView(Origin Origin, long SampleId, int Ordinal, bool SetAside);
+
+/// <inheritdoc cref="HeatStep"/>
+public sealed record HeatStepView(Origin Origin, HeatState State);
+
+/// <inheritdoc cref="LadleStep"/>
+public sealed record LadleStepView(Origin Origin, long TreatedLadleId, TreatedLadleState State);
 
 /// <summary>A fact in the order of things; the lists of the view hold what it says.</summary>
 public sealed record TimelineRow(TimelineKind Kind, Origin Origin);
@@ -28,4 +60,14 @@ public enum TimelineKind
     PocketCard,
     Tap,
     CastingDecision,
+
+    /// <summary>A dip, metal pigged out or poured back.</summary>
+    Metal,
+    BurnDecision,
+
+    /// <summary>Started, closed or called off.</summary>
+    HeatStep,
+
+    /// <summary>The reaction ended, or the ladle was not tapped.</summary>
+    LadleStep,
 }

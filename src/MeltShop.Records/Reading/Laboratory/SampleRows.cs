@@ -6,9 +6,11 @@ namespace MeltShop.Records.Reading.Laboratory;
 /// <summary>Reads samples with burns, readings and means: four statements, however many there are.</summary>
 internal static class SampleRows
 {
-    public static async Task<IReadOnlyList<SampleView>> Load(RecordsContext db, IQueryable<Sample> which, CancellationToken ct)
+    public static Task<IReadOnlyList<SampleView>> Load(RecordsContext db, IQueryable<Sample> which, CancellationToken ct) => Load(db, which, null, ct);
+
+    public static async Task<IReadOnlyList<SampleView>> Load(RecordsContext db, IQueryable<Sample> which, DateTimeOffset? known, CancellationToken ct)
     {
-        var rows = await db.Rows(which.Include(s => s.Burns).ThenInclude(b => b.Readings).Include(s => s.Means), ct);
+        var rows = await db.Rows(which.Include(s => s.Burns).ThenInclude(b => b.Readings).Include(s => s.Means), known, ct);
         return [.. rows.Select(View)];
     }
 
@@ -17,7 +19,7 @@ internal static class SampleRows
     {
         var last = db.InForce<Sample>().Where(s => s.HeatId == heatId && kinds.Contains(s.Kind))
             .OrderByDescending(s => s.ObservedAt).ThenByDescending(s => s.Id).Select(s => s.Id).Take(1);
-        return (await Load(db, db.Samples.Where(s => last.Contains(s.Id)), ct)).SingleOrDefault();
+        return (await Load(db, db.Samples.Where(s => last.Contains(s.Id)), null, ct)).SingleOrDefault();
     }
 
     private static SampleView View(FactRow<Sample> row) => new(

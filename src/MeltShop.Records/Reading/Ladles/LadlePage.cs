@@ -15,7 +15,7 @@ public sealed class LadlePage(IDbContextFactory<RecordsContext> contexts)
     public async Task<LadleView?> Load(long treatedLadleId, CancellationToken ct = default)
     {
         await using var db = await contexts.CreateDbContextAsync(ct);
-        var treated = (await TreatedLadleRows.Load(db, db.TreatedLadles.Where(l => l.Id == treatedLadleId), ct)).SingleOrDefault();
+        var treated = (await TreatedLadleRows.Load(db, db.TreatedLadles.Where(l => l.Id == treatedLadleId), null, ct)).SingleOrDefault();
         return treated is null ? null : await View(db, treated.HeatId, treated, ct);
     }
 
@@ -43,8 +43,15 @@ public sealed class LadlePage(IDbContextFactory<RecordsContext> contexts)
         var additions = await MaterialRows.Load(
             db, db.Materials.Where(m => m.IsActive && (m.Uses & (MaterialUses.Treatment | MaterialUses.Inoculation)) != 0).OrderBy(m => m.Code).Take(Facts.Most), ct);
         var lastBath = await SampleRows.Last(db, heatId, SampleKinds.OfTheBath, ct);
-        var samples = treated is null ? [] : await SampleRows.Load(db, db.Samples.Where(s => s.TreatedLadleId == treated.Id), ct);
-        var temperatures = await HeatPage.Temperatures(db, heatId, ct);
+        var samples = treated is null ? [] : await SampleRows.Load(db, db.Samples.Where(s => s.TreatedLadleId == treated.Id), null, ct);
+        if (treated is not null)
+        {
+            var evidence = new Evidence(
+                await HeatFacts.Samples(db, heatId, null, ct), await HeatFacts.Weighings(db, heatId, null, ct), await HeatFacts.BurnDecisions(db, heatId, null, ct));
+            treated = (await Staleness.Mark(db, [treated], evidence, null, ct))[0];
+        }
+
+        var temperatures = await HeatFacts.Temperatures(db, heatId, null, ct);
         var last = await db.TreatedLadles.Where(l => l.HeatId == heatId).MaxAsync(l => (int?)l.Ordinal, ct);
         return new(
             head, grade, ladles, [.. additions.Where(m => m.Uses.HasFlag(MaterialUses.Treatment))],

@@ -6,7 +6,11 @@ namespace MeltShop.Records.Reading.Ladles;
 /// <summary>Reads treated ladles with all that was recorded about them: five statements, however many there are.</summary>
 internal static class TreatedLadleRows
 {
-    public static async Task<IReadOnlyList<TreatedLadleView>> Load(RecordsContext db, IQueryable<TreatedLadle> which, CancellationToken ct)
+    public static Task<IReadOnlyList<TreatedLadleView>> Load(RecordsContext db, IQueryable<TreatedLadle> which, CancellationToken ct) =>
+        Load(db, which, null, ct);
+
+    public static async Task<IReadOnlyList<TreatedLadleView>> Load(
+        RecordsContext db, IQueryable<TreatedLadle> which, DateTimeOffset? known, CancellationToken ct)
     {
         var ladles = await (
             from treated in which.AsNoTracking()
@@ -14,10 +18,10 @@ internal static class TreatedLadleRows
             orderby treated.HeatId, treated.Ordinal
             select new { Treated = treated, ladle.Code, ladle.Name }).Take(Facts.Most + 1).ToListAsync(ct);
         var ids = ladles.Select(l => l.Treated.Id).ToList();
-        var cards = (await Cards(db, ids, ct)).ToLookup(c => c.LadleId, c => c.Card);
-        var taps = (await db.Rows(db.Taps.Where(t => ids.Contains(t.TreatedLadleId)), ct)).ToLookup(r => r.Fact.TreatedLadleId, View);
-        var decisions = (await db.Rows(db.CastingDecisions.Where(d => ids.Contains(d.TreatedLadleId)), ct))
-            .ToLookup(r => r.Fact.TreatedLadleId, r => new CastingDecisionView(r.Origin, r.Fact.Verdict, r.Fact.SampleId));
+        var cards = (await Cards(db, ids, known, ct)).ToLookup(c => c.LadleId, c => c.Card);
+        var taps = (await db.Rows(db.Taps.Where(t => ids.Contains(t.TreatedLadleId)), known, ct)).ToLookup(r => r.Fact.TreatedLadleId, View);
+        var decisions = (await db.Rows(db.CastingDecisions.Where(d => ids.Contains(d.TreatedLadleId)), known, ct))
+            .ToLookup(r => r.Fact.TreatedLadleId, r => new CastingDecisionView(r.Origin, r.Fact.Verdict, r.Fact.SampleId, r.Fact.FollowsCorrection));
         return
         [
             .. ladles.Select(l => new TreatedLadleView(
@@ -29,9 +33,10 @@ internal static class TreatedLadleRows
     private static TapView View(FactRow<Tap> row) => new(
         row.Origin, row.Fact.Kg, row.Fact.TemperatureC, row.Fact.MgAfterTreatmentPercent, row.Fact.MinutesToFloor);
 
-    private static async Task<IEnumerable<(long LadleId, PocketCardView Card)>> Cards(RecordsContext db, List<long> ladleIds, CancellationToken ct)
+    private static async Task<IEnumerable<(long LadleId, PocketCardView Card)>> Cards(
+        RecordsContext db, List<long> ladleIds, DateTimeOffset? known, CancellationToken ct)
     {
-        var rows = await db.Rows(db.PocketCards.Where(c => ladleIds.Contains(c.TreatedLadleId)), ct);
+        var rows = await db.Rows(db.PocketCards.Where(c => ladleIds.Contains(c.TreatedLadleId)), known, ct);
         var ids = rows.SelectMany(r => new[] { r.Fact.AlloyMaterialId, r.Fact.InoculantMaterialId }).OfType<long>().Distinct().ToList();
         var materials = await db.Materials.Where(m => ids.Contains(m.Id)).ToDictionaryAsync(m => m.Id, m => (m.Code, m.Name), ct);
         return rows.Select(r => (r.Fact.TreatedLadleId, View(r, materials)));

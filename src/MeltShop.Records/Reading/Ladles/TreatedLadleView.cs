@@ -7,6 +7,9 @@ public sealed record TreatedLadleView(
     long Id, Guid Version, long HeatId, int Ordinal, long LadleId, string LadleCode, string LadleName, TreatedLadleState State,
     DateTimeOffset? ReactionEndedAt, IReadOnlyList<PocketCardView> Cards, IReadOnlyList<TapView> Taps, IReadOnlyList<CastingDecisionView> Decisions)
 {
+    /// <summary>Every ladle begins with its card.</summary>
+    internal const TreatedLadleState First = TreatedLadleState.Prepared;
+
     /// <summary>The card in force.</summary>
     public PocketCardView? Card => Cards.LastOrDefault(c => !c.Origin.IsCorrected);
 
@@ -21,10 +24,18 @@ public sealed record TreatedLadleView(
 public sealed record PocketCardView(
     Origin Origin, double PlannedKg, double TemperatureC, double? BaseSulphurPercent, double? TargetMgPercent, double? MgFloorPercent,
     double? MinutesToLastMould, long? AlloyMaterialId, string? AlloyCode, string? AlloyName, double? AlloyKg, long InoculantMaterialId,
-    string InoculantCode, string InoculantName, double InoculantKg, double StopWeightKg, string? Problem, string? Answer, string Versions);
+    string InoculantCode, string InoculantName, double InoculantKg, double StopWeightKg, string? Problem, string? Answer, string Versions)
+{
+    /// <summary>What it started from and was corrected since.</summary>
+    public IReadOnlyList<StaleNote> Stale { get; init; } = [];
+}
 
 /// <inheritdoc cref="Tap"/>
 public sealed record TapView(Origin Origin, double Kg, double? TemperatureC, double? MgAfterTreatmentPercent, double? MinutesToFloor);
 
 /// <inheritdoc cref="CastingDecision"/>
-public sealed record CastingDecisionView(Origin Origin, CastingVerdict Verdict, long? SampleId);
+public sealed record CastingDecisionView(Origin Origin, CastingVerdict Verdict, long? SampleId, bool FollowsCorrection = false)
+{
+    /// <summary>What it rested on and was corrected since; empty while it stands as it was made.</summary>
+    public IReadOnlyList<StaleNote> Stale { get; init; } = [];
+}

@@ -1,4 +1,6 @@
+using System.Globalization;
 using MeltShop.Metallurgy;
+using MeltShop.Web.Components.Reading;
 using Microsoft.AspNetCore.Components;
 
 namespace MeltShop.Web.Components.Fields;
@@ -9,5 +11,13 @@ public sealed partial class FindingText
     [Parameter, EditorRequired]
     public Finding Finding { get; set; } = null!;
 
-    private object[] Arguments => [.. Finding.Arguments.Select(argument => argument is double number ? NumberText.Show(number) : argument)];
+    private object[] Arguments => [.. Finding.Arguments.Select(argument => argument switch
+    {
+        double number => NumberText.Show(number),
+        DateTimeOffset instant => Services.GetService<ShopSite>()?.DayAndTime(instant) ?? instant.ToString("u", CultureInfo.CurrentCulture),
+        _ => argument,
+    })];
+
+    [Inject]
+    private IServiceProvider Services { get; set; } = null!;
 }

@@ -33,4 +33,12 @@ public sealed class QuantityEntry(EntryForm form, string path, NumberRange range
         Fill(value is { } number ? NumberText.Unmistakable(number) : "");
         return this;
     }
+
+    /// <summary>Fills in a reading as it stands in the records.</summary>
+    public QuantityEntry Kept(Records.Reading.Laboratory.ReadingView reading)
+    {
+        ArgumentNullException.ThrowIfNull(reading);
+        Fill((reading.BelowDetection ? "<" : "") + NumberText.Unmistakable(reading.Percent));
+        return this;
+    }
 }

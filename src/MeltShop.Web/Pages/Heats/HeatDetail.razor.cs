@@ -36,6 +36,9 @@ public sealed partial class HeatDetail
     private SetBurnAside Aside { get; set; } = null!;
 
     [Inject]
+    private DipFurnace Dip { get; set; } = null!;
+
+    [Inject]
     private CloseHeat Close { get; set; } = null!;
 
     [Inject]
@@ -54,8 +57,8 @@ public sealed partial class HeatDetail
     /// <summary>The parts of the page, the next thing to do first.</summary>
     private static IReadOnlyList<HeatSection> Sections(HeatState state) => state switch
     {
-        HeatState.Charging => [HeatSection.Weighing, HeatSection.Temperatures, HeatSection.Samples, HeatSection.Ladles, HeatSection.End],
-        HeatState.Bath => [HeatSection.Samples, HeatSection.Temperatures, HeatSection.Ladles, HeatSection.Weighing, HeatSection.End],
-        _ => [HeatSection.Ladles, HeatSection.Temperatures, HeatSection.Samples, HeatSection.Weighing, HeatSection.End],
+        HeatState.Charging => [HeatSection.Weighing, HeatSection.Temperatures, HeatSection.Samples, HeatSection.Ladles, HeatSection.Metal, HeatSection.End],
+        HeatState.Bath => [HeatSection.Samples, HeatSection.Temperatures, HeatSection.Ladles, HeatSection.Weighing, HeatSection.Metal, HeatSection.End],
+        _ => [HeatSection.Ladles, HeatSection.Temperatures, HeatSection.Samples, HeatSection.Weighing, HeatSection.Metal, HeatSection.End],
     };
 }

@@ -13,5 +13,6 @@ public enum HeatSection
     Temperatures,
     Samples,
     Ladles,
+    Metal,
     End,
 }

@@ -1,6 +1,7 @@
 using MeltShop.Metallurgy;
 using MeltShop.Metallurgy.Elements;
 using MeltShop.Operations.Laboratory;
+using MeltShop.Records.Reading.Laboratory;
 using MeltShop.Web.Components.Fields;
 
 namespace MeltShop.Web.Pages.Heats;
@@ -13,6 +14,7 @@ public sealed class SampleDraft
     private readonly EntryForm form;
     private readonly List<Element> elements = [];
     private readonly List<Dictionary<Element, QuantityEntry>> burns = [];
+    private IReadOnlyList<IReadOnlyList<ReadingInput>>? shown;
 
     public SampleDraft(EntryForm form, IEnumerable<Element> elements)
     {
@@ -20,6 +22,25 @@ public sealed class SampleDraft
         for (var i = 0; i < UsualBurns; i++) AddBurn();
         foreach (var element in elements) Add(element);
     }
+
+    /// <summary>The burns as they stand, to be put right.</summary>
+    public static SampleDraft Of(EntryForm form, SampleView sample)
+    {
+        ArgumentNullException.ThrowIfNull(sample);
+        var draft = new SampleDraft(form, sample.Burns.SelectMany(burn => burn.Readings).Select(reading => reading.Element).Distinct().Order());
+        while (draft.Burns < sample.Burns.Count) draft.AddBurn();
+        foreach (var (burn, row) in sample.Burns.Select((burn, row) => (burn, row)))
+        {
+            foreach (var reading in burn.Readings) draft.burns[row][reading.Element].Kept(reading);
+        }
+
+        draft.shown = [.. draft.Inputs()];
+        return draft;
+    }
+
+    /// <summary>The burns as they are typed now; null where they are those that were shown.</summary>
+    public IReadOnlyList<IReadOnlyList<ReadingInput>>? Changed() =>
+        shown is { } before && before.Count == Inputs().Count && before.Zip(Inputs()).All(pair => pair.First.SequenceEqual(pair.Second)) ? null : Inputs();
 
     /// <summary>The columns.</summary>
     public IReadOnlyList<Element> Elements => elements;

@@ -18,6 +18,9 @@ public sealed partial class LadleDetail
     private LadlePage Page { get; set; } = null!;
 
     [Inject]
+    private AbandonPocket Abandon { get; set; } = null!;
+
+    [Inject]
     private LadleForecast Forecast { get; set; } = null!;
 
     private TreatedLadleView Treated => View!.Ladle.Treated!;

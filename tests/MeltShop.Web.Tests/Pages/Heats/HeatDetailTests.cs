@@ -19,7 +19,7 @@ public sealed class HeatDetailTests : HeatTest
         Assert.Equal("Charging", page.Find("[data-testid=steps]").GetAttribute("data-state"));
         Assert.Contains("not measured", page.Find("[data-testid=figures]").TextContent, StringComparison.Ordinal);
         Assert.Contains("No bath sample was taken yet", page.Find("[data-testid=samples]").TextContent, StringComparison.Ordinal);
-        Assert.Contains("Nothing was recorded yet", page.Find("[data-testid=timeline]").TextContent, StringComparison.Ordinal);
+        Assert.Contains("heat started", page.Find("[data-testid=timeline]").TextContent, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -1,0 +1,62 @@
+using MeltShop.Operations.Checking;
+using MeltShop.Operations.Ladles;
+using MeltShop.Records.Ladles;
+using MeltShop.Records.People;
+using MeltShop.Records.Reading;
+using MeltShop.Records.Writing;
+using Microsoft.EntityFrameworkCore;
+
+namespace MeltShop.Operations.Correcting;
+
+/// <summary>
+/// Says that the last decision about castings was not what was decided: a wrong button, a wrong ladle. A change of mind is a decision of
+/// its own. Answers the decision that stands now.
+/// </summary>
+public sealed class CorrectDecision(Recorder recorder, TimeProvider time) : Operation<CorrectDecision.Command, long>(recorder, time)
+{
+    /// <param name="DecisionId">The last one about its ladle.</param>
+    /// <param name="SampleId">The last-metal sample that was seen; a release needs it.</param>
+    public sealed record Command(
+        Guid EntryKey, DateTimeOffset ObservedAt, long DecisionId, CastingVerdict Verdict, long? SampleId, string Reason)
+        : Operations.Command(EntryKey, ObservedAt);
+
+    public override IReadOnlyList<string> Roles { get; } = [Role.Metallurgist, Role.Inspector];
+
+    protected override void Check(Command command, FieldCheck fields)
+    {
+        CastingJudgement.Check(command.Verdict, command.SampleId, fields);
+        fields.Text("reason", command.Reason, 500);
+    }
+
+    protected override async Task<Written<long>> Write(Writing writing, Command command, CancellationToken cancellation)
+    {
+        var db = writing.Db;
+        var wrong = await db.CastingDecisions.AsNoTracking().SingleOrDefaultAsync(d => d.Id == command.DecisionId, cancellation);
+        if (await db.Standing(wrong, "decisionId", cancellation) is { } finding) return Written<long>.Refused(finding);
+        var last = await db.InForce<CastingDecision>().Where(d => d.TreatedLadleId == wrong!.TreatedLadleId).MaxAsync(d => d.Id, cancellation);
+        if (last != wrong!.Id) return Refuse("decisionId", "decision.notTheLast");
+        if ((wrong.Verdict, wrong.SampleId) == (command.Verdict, command.SampleId)) return Refuse("", "correction.nothing");
+        var treated = await db.TreatedLadles.SingleAsync(l => l.Id == wrong.TreatedLadleId, cancellation);
+        var findings = await CastingJudgement.Against(writing, treated, command.SampleId, command.Verdict, command.Reason, cancellation);
+        if (findings.Count > 0) return Written<long>.Refused(findings);
+
+        var right = new CastingDecision
+        {
+            EntryKey = writing.Stamp.EntryKey,
+            PersonId = writing.Stamp.PersonId,
+            ObservedAt = wrong.ObservedAt,
+            EnteredAt = writing.Stamp.EnteredAt,
+            SupersedesId = wrong.Id,
+            Reason = command.Reason,
+            TreatedLadleId = wrong.TreatedLadleId,
+            Verdict = command.Verdict,
+            SampleId = command.SampleId,
+        };
+        db.Add(right);
+        writing.Step(treated, command.Verdict == CastingVerdict.Release ? TreatedLadleState.Released : TreatedLadleState.Held, command.Reason);
+        db.Expect(treated, treated.Version);
+        await db.SaveChangesAsync(cancellation);
+        return Done(
+            right.Id, new ChangeNotice(ChangeKind.TreatedLadle, treated.Id, treated.Version), new ChangeNotice(ChangeKind.Heat, treated.HeatId));
+    }
+}

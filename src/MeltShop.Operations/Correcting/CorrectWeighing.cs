@@ -1,0 +1,83 @@
+using MeltShop.Metallurgy.Chain;
+using MeltShop.Operations.Checking;
+using MeltShop.Operations.Yard;
+using MeltShop.Records.Heats;
+using MeltShop.Records.People;
+using MeltShop.Records.Writing;
+using MeltShop.Records.Yard;
+using Microsoft.EntityFrameworkCore;
+
+namespace MeltShop.Operations.Correcting;
+
+/// <summary>
+/// Puts a weighing right, or moves it to the heat that it belongs to. The wrong one stays beside it; both ledgers follow. Answers the
+/// weighing that stands now.
+/// </summary>
+public sealed class CorrectWeighing(Recorder recorder, TimeProvider time) : Operation<CorrectWeighing.Command, long>(recorder, time)
+{
+    /// <param name="WeighingId">The one that is wrong.</param>
+    /// <param name="HeatId">The heat that it belongs to.</param>
+    /// <param name="Kg">What was weighed; 0 where nothing was.</param>
+    /// <param name="HappenedAt">When it was weighed; null where that was right.</param>
+    public sealed record Command(
+        Guid EntryKey, DateTimeOffset ObservedAt, long WeighingId, long HeatId, long MaterialId, double Kg, bool IntoBath, string Reason,
+        DateTimeOffset? HappenedAt = null) : Operations.Command(EntryKey, ObservedAt);
+
+    public override IReadOnlyList<string> Roles { get; } = [Role.Melter, Role.Metallurgist, Role.Supervisor];
+
+    protected override void Check(Command command, FieldCheck fields)
+    {
+        fields.MassOrZero("kg", command.Kg);
+        fields.Correction(command, command.Reason, command.HappenedAt);
+    }
+
+    protected override async Task<Written<long>> Write(Writing writing, Command command, CancellationToken cancellation)
+    {
+        var db = writing.Db;
+        var wrong = await db.Weighings.AsNoTracking().SingleOrDefaultAsync(w => w.Id == command.WeighingId, cancellation);
+        if (await db.Standing(wrong, "weighingId", cancellation) is { } finding) return Written<long>.Refused(finding);
+        var heat = await db.Heats.AsNoTracking().SingleOrDefaultAsync(h => h.Id == command.HeatId, cancellation);
+        if (heat is null) return Refuse("heatId", "heat.unknown");
+        if (heat.Id != wrong!.HeatId && heat.State == HeatState.Cancelled) return Refuse("heatId", "state.wrong", heat.State.ToString());
+        var composition = await db.CompositionOf(command.MaterialId, cancellation);
+        if (composition is null) return Refuse("materialId", "material.unknown");
+        var at = command.HappenedAt ?? wrong.ObservedAt;
+        if ((wrong.HeatId, wrong.MaterialId, wrong.Kg, wrong.IntoBath, wrong.ObservedAt) == (heat.Id, command.MaterialId, command.Kg, command.IntoBath, at))
+        {
+            return Refuse("", "correction.nothing");
+        }
+
+        var line = await db.LineOf(wrong.EntryKey, FurnaceMetalKind.Charged, cancellation);
+        await db.LockFurnaces(cancellation, line.FurnaceId, heat.FurnaceId);
+        var right = new Weighing
+        {
+            EntryKey = writing.Stamp.EntryKey,
+            PersonId = writing.Stamp.PersonId,
+            ObservedAt = at,
+            EnteredAt = writing.Stamp.EnteredAt,
+            SupersedesId = wrong.Id,
+            Reason = command.Reason,
+            HeatId = heat.Id,
+            MaterialId = command.MaterialId,
+            Kg = command.Kg,
+            IntoBath = command.IntoBath,
+        };
+        db.Add(right);
+        await db.SaveChangesAsync(cancellation);
+        // What melted in of a kilogram is what was reckoned when it was weighed, as long as the material is the same.
+        var perKg = command.MaterialId == wrong.MaterialId && wrong.Kg > 0 ? line.Kg / wrong.Kg : Arrival.PerKilogram(composition).LiquidKg;
+        await writing.Replace(line, heat, command.Kg * perKg, at, command.Reason, cancellation);
+        var stock = await db.StockLineOf(wrong.EntryKey, wrong.MaterialId, Kind(wrong.IntoBath), cancellation);
+        await writing.Replace(stock, command.MaterialId, Kind(command.IntoBath), -command.Kg, heat.Id, at, command.Reason, cancellation);
+
+        long[] heats = [wrong.HeatId, heat.Id], materials = [wrong.MaterialId, command.MaterialId], furnaces = [line.FurnaceId, heat.FurnaceId];
+        return Done(right.Id,
+        [
+            .. heats.Distinct().Select(id => new ChangeNotice(ChangeKind.Heat, id)),
+            .. materials.Distinct().Select(id => new ChangeNotice(ChangeKind.Material, id)),
+            .. furnaces.Distinct().Select(id => new ChangeNotice(ChangeKind.Furnace, id)),
+        ]);
+    }
+
+    private static StockKind Kind(bool intoBath) => intoBath ? StockKind.Added : StockKind.Charged;
+}

@@ -1,0 +1,85 @@
+using MeltShop.Operations.Heats;
+using MeltShop.Records;
+using MeltShop.Records.Heats;
+using MeltShop.Records.Reading;
+using Microsoft.EntityFrameworkCore;
+
+namespace MeltShop.Operations.Correcting;
+
+/// <summary>
+/// Corrects lines of the liquid-metal ledger. A dip that came later showed what was in the furnace whatever stood before it, so the
+/// dip takes up the difference and what the ledger says after it stays.
+/// </summary>
+internal static class FurnaceCorrection
+{
+    /// <summary>The line in force that was written with a fact, by the command that both share.</summary>
+    public static Task<FurnaceMetal> LineOf(this RecordsContext db, Guid entryKey, FurnaceMetalKind kind, CancellationToken cancellation) =>
+        db.FurnaceMetals.AsNoTracking().Include(m => m.Percents).SingleAsync(m => m.EntryKey == entryKey && m.Kind == kind, cancellation);
+
+    /// <summary>Keeps the ledgers of furnaces to this transaction, always in the same order, so that two corrections cannot wait for each other.</summary>
+    public static async Task LockFurnaces(this RecordsContext db, CancellationToken cancellation, params IEnumerable<long> furnaceIds)
+    {
+        foreach (var id in furnaceIds.Distinct().Order()) await db.LockFurnace(id, cancellation);
+    }
+
+    /// <summary>Puts a line in the place of another one.</summary>
+    /// <param name="heat">The heat that it belongs to now, and its furnace; null leaves both.</param>
+    public static async Task Replace(
+        this Writing writing, FurnaceMetal line, Heat? heat, double kg, DateTimeOffset observedAt, string reason, CancellationToken cancellation,
+        double? levelKg = null, double? plusMinusKg = null)
+    {
+        var now = new FurnaceMetal
+        {
+            EntryKey = writing.Stamp.EntryKey,
+            PersonId = writing.Stamp.PersonId,
+            ObservedAt = observedAt,
+            EnteredAt = writing.Stamp.EnteredAt,
+            SupersedesId = line.Id,
+            Reason = reason,
+            FurnaceId = heat?.FurnaceId ?? line.FurnaceId,
+            HeatId = heat?.Id ?? line.HeatId,
+            Kind = line.Kind,
+            Kg = kg,
+            LevelKg = levelKg ?? line.LevelKg,
+            PlusMinusKg = plusMinusKg ?? line.PlusMinusKg,
+            TreatedLadleId = line.TreatedLadleId,
+            Percents = [.. line.Percents.Select(p => new FurnaceMetalPercent { Element = p.Element, Percent = p.Percent })],
+        };
+        writing.Db.Add(now);
+        await writing.Db.SaveChangesAsync(cancellation);
+        var (left, came) = (await writing.DipAfter(line, cancellation), await writing.DipAfter(now, cancellation));
+        if (left?.Id == came?.Id) await writing.TakeUp(came, now.Kg - line.Kg, reason, cancellation);
+        else
+        {
+            await writing.TakeUp(left, -line.Kg, reason, cancellation);
+            await writing.TakeUp(came, now.Kg, reason, cancellation);
+        }
+    }
+
+    private static Task<FurnaceMetal?> DipAfter(this Writing writing, FurnaceMetal line, CancellationToken cancellation) =>
+        writing.Db.InForce<FurnaceMetal>().AsNoTracking()
+            .Where(m => m.FurnaceId == line.FurnaceId && m.Kind == FurnaceMetalKind.Dipped && m.ObservedAt > line.ObservedAt)
+            .OrderBy(m => m.ObservedAt).ThenBy(m => m.Id)
+            .FirstOrDefaultAsync(cancellation);
+
+    private static async Task TakeUp(this Writing writing, FurnaceMetal? dip, double changeKg, string reason, CancellationToken cancellation)
+    {
+        if (dip is null || changeKg == 0) return;
+        writing.Db.Add(new FurnaceMetal
+        {
+            EntryKey = writing.Stamp.EntryKey,
+            PersonId = writing.Stamp.PersonId,
+            ObservedAt = dip.ObservedAt,
+            EnteredAt = writing.Stamp.EnteredAt,
+            SupersedesId = dip.Id,
+            Reason = reason,
+            FurnaceId = dip.FurnaceId,
+            HeatId = dip.HeatId,
+            Kind = dip.Kind,
+            Kg = dip.Kg - changeKg,
+            LevelKg = dip.LevelKg,
+            PlusMinusKg = dip.PlusMinusKg,
+        });
+        await writing.Db.SaveChangesAsync(cancellation);
+    }
+}

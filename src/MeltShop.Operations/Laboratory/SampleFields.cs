@@ -1,0 +1,17 @@
+using MeltShop.Operations.Checking;
+using MeltShop.Records.Laboratory;
+
+namespace MeltShop.Operations.Laboratory;
+
+/// <summary>What is asked of a sample beside its burns, when it is recorded and when it is corrected.</summary>
+internal static class SampleFields
+{
+    public static void Check(SampleKind kind, long? treatedLadleId, string? coinNumber, string? remarks, FieldCheck fields)
+    {
+        fields.Choice("kind", kind);
+        fields.OptionalText("coinNumber", coinNumber, 60);
+        fields.OptionalText("remarks", remarks);
+        if (kind is SampleKind.AfterTreatment or SampleKind.LastMetal && treatedLadleId is null) fields.Add("treatedLadleId", "sample.ladleMissing");
+        if (SampleKinds.OfTheBath.Contains(kind) && treatedLadleId is not null) fields.Add("treatedLadleId", "sample.notOfLadle");
+    }
+}

@@ -1,0 +1,50 @@
+using MeltShop.Metallurgy;
+using MeltShop.Operations.Checking;
+using MeltShop.Operations.Laboratory;
+using MeltShop.Records.Laboratory;
+using MeltShop.Records.Ladles;
+using MeltShop.Records.People;
+using MeltShop.Records.Reading;
+using Microsoft.EntityFrameworkCore;
+
+namespace MeltShop.Operations.Ladles;
+
+/// <summary>What a decision about castings needs, when it is made and when it is corrected.</summary>
+internal static class CastingJudgement
+{
+    public static readonly IReadOnlyList<string> ReleaseRoles = [Role.Metallurgist, Role.Inspector];
+
+    private static readonly IReadOnlyList<string> AgainstWindowRoles = [Role.Inspector];
+
+    public static void Check(CastingVerdict verdict, long? sampleId, FieldCheck fields)
+    {
+        fields.Choice("verdict", verdict);
+        if (verdict == CastingVerdict.Release && sampleId is null) fields.Add("sampleId", "sample.lastMetalMissing");
+    }
+
+    /// <summary>What the sample that was seen has against the verdict; nothing where none was seen.</summary>
+    public static async Task<IReadOnlyList<Finding>> Against(
+        Writing writing, TreatedLadle treated, long? seenId, CastingVerdict verdict, string? reason, CancellationToken cancellation)
+    {
+        if (seenId is not { } sampleId) return [];
+        var sample = await writing.Db.InForce<Sample>().AsNoTracking()
+            .Where(s => s.TreatedLadleId == treated.Id && s.Kind == SampleKind.LastMetal && s.Means.Count > 0)
+            .OrderByDescending(s => s.ObservedAt).ThenByDescending(s => s.Id)
+            .FirstOrDefaultAsync(cancellation);
+        if (sample?.Id != sampleId) return [new Finding("sampleId", sample is null ? "sample.lastMetalMissing" : "sample.notTheLast")];
+        if (verdict != CastingVerdict.Release) return [];
+
+        var verdicts = await PouredIron.Verdicts(writing.Db, treated, sample, cancellation);
+        var outside = verdicts.Where(v => v.Standing != WindowStanding.Inside).Select(Finding).ToList();
+        if (outside.Count == 0) return [];
+        if (!writing.Acting.HoldsAny(AgainstWindowRoles)) return [.. outside, new Finding("", "right.missing", string.Join(", ", AgainstWindowRoles))];
+        return string.IsNullOrWhiteSpace(reason) ? [.. outside, new Finding("reason", "text.missing")] : [];
+    }
+
+    private static Finding Finding(WindowVerdict verdict) => verdict.Standing switch
+    {
+        WindowStanding.NotMeasured => new Finding("sampleId", "window.notMeasured", verdict.Quantity),
+        WindowStanding.UnderLeast => new Finding("sampleId", "window.underLeast", verdict.Quantity, verdict.Value!, verdict.Least!),
+        _ => new Finding("sampleId", "window.overMost", verdict.Quantity, verdict.Value!, verdict.Most!),
+    };
+}

@@ -1,0 +1,65 @@
+using MeltShop.Metallurgy.Elements;
+using MeltShop.Records.Heats;
+using MeltShop.Records.Laboratory;
+using MeltShop.Records.Ladles;
+using Microsoft.EntityFrameworkCore;
+
+namespace MeltShop.Records.Reading.Heats;
+
+/// <summary>Reads the facts of a heat, one kind at a time: as many statements, however many facts there are.</summary>
+internal static class HeatFacts
+{
+    public static async Task<IReadOnlyList<TemperatureView>> Temperatures(RecordsContext db, long heatId, DateTimeOffset? known, CancellationToken ct)
+    {
+        var moves = await Moves.Load<TemperatureReading>(db, heatId, known, ct);
+        return
+        [
+            .. (await db.Rows(db.Temperatures.Where(t => t.HeatId == heatId), known, ct))
+                .Select(r => new TemperatureView(moves.Mark(r.Origin), r.Fact.TemperatureC, r.Fact.TreatedLadleId)),
+        ];
+    }
+
+    public static async Task<IReadOnlyList<WeighingView>> Weighings(RecordsContext db, long heatId, DateTimeOffset? known, CancellationToken ct)
+    {
+        var moves = await Moves.Load<Weighing>(db, heatId, known, ct);
+        var rows = await db.Rows(db.Weighings.Where(w => w.HeatId == heatId), known, ct);
+        var ids = rows.Select(r => r.Fact.MaterialId).Distinct().ToList();
+        var materials = await db.Materials.Where(m => ids.Contains(m.Id)).Select(m => new { m.Id, m.Code, m.Name }).ToDictionaryAsync(m => m.Id, ct);
+        return
+        [
+            .. rows.Select(r => new WeighingView(
+                moves.Mark(r.Origin), r.Fact.MaterialId, materials[r.Fact.MaterialId].Code, materials[r.Fact.MaterialId].Name, r.Fact.Kg, r.Fact.IntoBath)),
+        ];
+    }
+
+    public static async Task<IReadOnlyList<MetalView>> Metal(RecordsContext db, long heatId, DateTimeOffset? known, CancellationToken ct) =>
+    [
+        .. (await db.Rows(db.FurnaceMetals.Where(m => m.HeatId == heatId).Include(m => m.Percents), known, ct)).Select(r => new MetalView(
+            r.Origin, r.Fact.Kind, r.Fact.Kg, r.Fact.LevelKg, r.Fact.PlusMinusKg, r.Fact.TreatedLadleId,
+            Analysis.Of(r.Fact.Percents.Select(p => KeyValuePair.Create(p.Element, p.Percent))))),
+    ];
+
+    public static async Task<IReadOnlyList<BurnDecisionView>> BurnDecisions(RecordsContext db, long heatId, DateTimeOffset? known, CancellationToken ct) =>
+    [
+        .. (await db.Rows(db.BurnDecisions.Where(d => db.Samples.Any(s => s.Id == d.SampleId && s.HeatId == heatId)), known, ct))
+            .Select(r => new BurnDecisionView(r.Origin, r.Fact.SampleId, r.Fact.Ordinal, r.Fact.SetAside)),
+    ];
+
+    public static async Task<IReadOnlyList<HeatStepView>> Steps(RecordsContext db, long heatId, DateTimeOffset? known, CancellationToken ct) =>
+    [
+        .. (await db.Rows(db.HeatSteps.Where(s => s.HeatId == heatId), known, ct)).Select(r => new HeatStepView(r.Origin, r.Fact.State)),
+    ];
+
+    public static async Task<IReadOnlyList<LadleStepView>> LadleSteps(RecordsContext db, long heatId, DateTimeOffset? known, CancellationToken ct) =>
+    [
+        .. (await db.Rows(db.LadleSteps.Where(s => db.TreatedLadles.Any(l => l.Id == s.TreatedLadleId && l.HeatId == heatId)), known, ct))
+            .Select(r => new LadleStepView(r.Origin, r.Fact.TreatedLadleId, r.Fact.State)),
+    ];
+
+    public static async Task<IReadOnlyList<Laboratory.SampleView>> Samples(RecordsContext db, long heatId, DateTimeOffset? known, CancellationToken ct)
+    {
+        var moves = await Moves.Load<Sample>(db, heatId, known, ct);
+        var samples = await Laboratory.SampleRows.Load(db, db.Samples.Where(s => s.HeatId == heatId), known, ct);
+        return [.. samples.Select(s => s with { Origin = moves.Mark(s.Origin) })];
+    }
+}

@@ -1,0 +1,111 @@
+using MeltShop.Records.Laboratory;
+using MeltShop.Records.Reading.Charge;
+using MeltShop.Records.Reading.Heats;
+using MeltShop.Records.Reading.Laboratory;
+using MeltShop.Records.Reading.Ladles;
+using Microsoft.EntityFrameworkCore;
+
+namespace MeltShop.Records.Reading;
+
+/// <summary>
+/// Finds what a plan, a pocket card or a decision used and was corrected after it was made. Nothing is stored and nothing changes: the
+/// corrections themselves say it.
+/// </summary>
+internal static class Staleness
+{
+    /// <summary>Marks the plan, the cards and the decisions of a heat: four statements.</summary>
+    public static async Task<HeatView> Mark(RecordsContext db, HeatView view, CancellationToken ct)
+    {
+        var evidence = new Evidence(view.Samples, view.Weighings, view.BurnDecisions);
+        return view with
+        {
+            Plan = view.Plan with { Stale = await OfPlan(db, view.Plan, view.KnownAt, ct) },
+            Ladles = await Mark(db, view.Ladles, evidence, view.KnownAt, ct),
+        };
+    }
+
+    /// <summary>Marks the cards and decisions of treated ladles by the facts of their heat: one statement.</summary>
+    public static async Task<IReadOnlyList<TreatedLadleView>> Mark(
+        RecordsContext db, IReadOnlyList<TreatedLadleView> ladles, Evidence evidence, DateTimeOffset? known, CancellationToken ct)
+    {
+        var alloys = await Analyses(db, [.. ladles.SelectMany(l => l.Cards).SelectMany(c => UsedIds.Of(c.Versions).AllAnalyses)], known, ct);
+        return
+        [
+            .. ladles.Select(ladle =>
+            {
+                List<PocketCardView> cards = [.. ladle.Cards.Select(c => c with { Stale = OfCard(c, evidence, alloys) })];
+                return ladle with
+                {
+                    Cards = cards,
+                    Decisions = [.. ladle.Decisions.Select(d => d with { Stale = OfDecision(d, ladle, cards, evidence) })],
+                };
+            }),
+        ];
+    }
+
+    private static List<StaleNote> OfCard(PocketCardView card, Evidence evidence, ILookup<long, StaleNote> alloys)
+    {
+        var used = UsedIds.Of(card.Versions);
+        return
+        [
+            .. evidence.OfSample(used.BathSample, card.Origin.EnteredAt),
+            .. evidence.OfAdditions(used.BathSample, card.Origin.EnteredAt),
+            .. used.AllAnalyses.SelectMany(id => alloys[id]).Where(n => n.At > card.Origin.EnteredAt),
+        ];
+    }
+
+    private static List<StaleNote> OfDecision(CastingDecisionView decision, TreatedLadleView ladle, IEnumerable<PocketCardView> cards, Evidence evidence) =>
+    [
+        .. evidence.OfSample(decision.SampleId, decision.Origin.EnteredAt),
+        .. ladle.Taps.Select(t => t.Origin).Where(o => o.EnteredAt <= decision.Origin.EnteredAt && o.CorrectedBy?.EnteredAt > decision.Origin.EnteredAt)
+            .Select(o => Evidence.Note(StaleKind.Tap, o)),
+        .. cards.SelectMany(c => c.Stale).Where(n => decision.SampleId is not null && n.At > decision.Origin.EnteredAt).Select(n => n with { Kind = StaleKind.PocketCard }),
+    ];
+
+    private static async Task<IReadOnlyList<StaleNote>> OfPlan(RecordsContext db, PlanView plan, DateTimeOffset? known, CancellationToken ct)
+    {
+        var ids = UsedIds.Of(plan.Versions).AllAnalyses.ToList();
+        var analyses = (await Analyses(db, ids, known, ct)).SelectMany(n => n).Where(n => n.At > plan.Origin.EnteredAt);
+        var until = known ?? DateTimeOffset.MaxValue;
+        var heel = await db.Heels.Where(h => h.FurnaceId == plan.FurnaceId && h.EnteredAt <= plan.Origin.EnteredAt)
+            .OrderByDescending(h => h.ObservedAt).ThenByDescending(h => h.Id).Select(h => new { h.Id, h.SampleId }).FirstOrDefaultAsync(ct);
+        if (heel is null) return [.. analyses];
+        var notes =
+            from person in db.Users
+            from fact in db.Samples.Where(s => s.SupersedesId == heel.SampleId).Select(s => new { s.PersonId, s.EnteredAt, s.Reason })
+                .Concat(db.Heels.Where(h => h.SupersedesId == heel.Id).Select(h => new { h.PersonId, h.EnteredAt, h.Reason }))
+                .Concat(db.BurnDecisions.Where(b => b.SampleId == heel.SampleId).Select(b => new { b.PersonId, b.EnteredAt, b.Reason }))
+            where fact.PersonId == person.Id && fact.EnteredAt > plan.Origin.EnteredAt && fact.EnteredAt <= until
+            select new StaleNote(StaleKind.Heel, person.DisplayName, fact.EnteredAt, fact.Reason);
+        return [.. analyses, .. await notes.ToListAsync(ct)];
+    }
+
+    private static async Task<ILookup<long, StaleNote>> Analyses(RecordsContext db, IReadOnlyCollection<long> ids, DateTimeOffset? known, CancellationToken ct)
+    {
+        var until = known ?? DateTimeOffset.MaxValue;
+        return (await (
+            from later in db.MaterialAnalyses
+            join person in db.Users on later.PersonId equals person.Id
+            where later.SupersedesId != null && ids.Contains(later.SupersedesId.Value) && later.EnteredAt <= until
+            select new { Used = later.SupersedesId!.Value, person.DisplayName, later.EnteredAt, later.Reason }).ToListAsync(ct))
+            .ToLookup(r => r.Used, r => new StaleNote(StaleKind.Analysis, r.DisplayName, r.EnteredAt, r.Reason));
+    }
+}
+
+/// <summary>The facts of a heat that a card or a decision may have used.</summary>
+internal sealed record Evidence(IReadOnlyList<SampleView> Samples, IReadOnlyList<WeighingView> Weighings, IReadOnlyList<BurnDecisionView> Burns)
+{
+    public static StaleNote Note(StaleKind kind, Origin origin) => new(kind, origin.CorrectedBy!.Person, origin.CorrectedBy.EnteredAt, origin.CorrectedBy.Reason);
+
+    /// <summary>What became of a sample after something was made of it.</summary>
+    public IEnumerable<StaleNote> OfSample(long? sampleId, DateTimeOffset madeAt) =>
+        Samples.Where(s => s.Id == sampleId && s.Origin.CorrectedBy?.EnteredAt > madeAt).Select(s => Note(StaleKind.Sample, s.Origin))
+            .Concat(Burns.Where(b => b.SampleId == sampleId && b.Origin.EnteredAt > madeAt)
+                .Select(b => new StaleNote(StaleKind.Burn, b.Origin.Person, b.Origin.EnteredAt, b.Origin.Reason)));
+
+    /// <summary>What became of the additions after the sample that were known when it was made.</summary>
+    public IEnumerable<StaleNote> OfAdditions(long? sampleId, DateTimeOffset madeAt) =>
+        Samples.FirstOrDefault(s => s.Id == sampleId) is not { } sample ? [] : Weighings.Select(w => w.Origin)
+            .Where(o => o.ObservedAt > sample.Origin.ObservedAt && o.EnteredAt <= madeAt && o.CorrectedBy?.EnteredAt > madeAt)
+            .Select(o => Note(StaleKind.Weighing, o));
+}

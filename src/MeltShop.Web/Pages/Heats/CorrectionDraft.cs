@@ -1,0 +1,119 @@
+using System.Globalization;
+using MeltShop.Operations.Checking;
+using MeltShop.Records.Heats;
+using MeltShop.Records.Reading.Heats;
+using MeltShop.Records.Reading.Laboratory;
+using MeltShop.Web.Components.Fields;
+using MeltShop.Web.Pages.Charge;
+
+namespace MeltShop.Web.Pages.Heats;
+
+/// <summary>The fields of a correction, filled with what stands there; a field that the fact does not have is null.</summary>
+public sealed class CorrectionDraft
+{
+    private const double TwoDays = 2880;
+
+    private CorrectionDraft(bool hasTime = true)
+    {
+        Reason = Form.Words("reason", isRequired: true);
+        if (hasTime) Earlier = Form.Quantity("happenedAt", -TwoDays, TwoDays);
+    }
+
+    public EntryForm Form { get; } = new();
+    public TextEntry Reason { get; }
+    public QuantityEntry? Earlier { get; }
+    public TextEntry? Heat { get; private init; }
+    public TextEntry? Ladle { get; private init; }
+    public TextEntry? Material { get; private init; }
+    public TextEntry? IntoBath { get; private init; }
+    public QuantityEntry? Kg { get; private init; }
+    public QuantityEntry? PlusMinus { get; private init; }
+    public QuantityEntry? Degrees { get; private init; }
+    public TextEntry? SampleKind { get; private init; }
+    public TextEntry? Coin { get; private init; }
+    public TextEntry? Remarks { get; private init; }
+    public TextEntry? Verdict { get; private init; }
+    public SampleDraft? Burns { get; private init; }
+
+    public static CorrectionDraft Of(HeatView heat, TimelineRow row)
+    {
+        ArgumentNullException.ThrowIfNull(heat);
+        ArgumentNullException.ThrowIfNull(row);
+        return row.Kind switch
+        {
+            TimelineKind.Weighing => Weighing(heat, heat.Weighings.First(fact => fact.Origin == row.Origin)),
+            TimelineKind.Temperature => Temperature(heat, heat.Temperatures.First(fact => fact.Origin == row.Origin)),
+            TimelineKind.Sample => Sample(heat.Samples.First(fact => fact.Origin == row.Origin)),
+            TimelineKind.Tap => Tap(heat.Ladles.SelectMany(ladle => ladle.Taps).First(fact => fact.Origin == row.Origin)),
+            TimelineKind.Metal => Metal(heat.Metal.First(fact => fact.Origin == row.Origin)),
+            _ => Decision(heat.Ladles.SelectMany(ladle => ladle.Decisions).First(fact => fact.Origin == row.Origin)),
+        };
+    }
+
+    public static string Id(long id) => id.ToString(CultureInfo.InvariantCulture);
+
+    private static CorrectionDraft Weighing(HeatView heat, WeighingView fact)
+    {
+        var draft = new CorrectionDraft();
+        return draft.With(
+            heat: draft.Choice("heatId", Id(heat.Heat.Id)), material: draft.Choice("materialId", Id(fact.MaterialId)),
+            intoBath: draft.Choice("intoBath", fact.IntoBath.ToString()), kg: draft.Mass("kg", fact.Kg));
+    }
+
+    private static CorrectionDraft Temperature(HeatView heat, TemperatureView fact)
+    {
+        var draft = new CorrectionDraft();
+        return draft.With(
+            heat: draft.Choice("heatId", Id(heat.Heat.Id)), ladle: draft.Optional("treatedLadleId", fact.TreatedLadleId),
+            degrees: draft.Form.Quantity("temperatureC", FieldCheck.LowestC, FieldCheck.HighestC, isRequired: true).Showing(fact.TemperatureC));
+    }
+
+    private static CorrectionDraft Sample(SampleView fact)
+    {
+        var draft = new CorrectionDraft();
+        return draft.With(
+            heat: draft.Choice("heatId", Id(fact.HeatId)), ladle: draft.Optional("treatedLadleId", fact.TreatedLadleId),
+            kind: draft.Choice("kind", fact.Kind.ToString()), coin: draft.Form.Words("coinNumber").Showing(fact.CoinNumber),
+            remarks: draft.Form.Words("remarks").Showing(fact.Remarks), burns: SampleDraft.Of(draft.Form, fact));
+    }
+
+    private static CorrectionDraft Tap(Records.Reading.Ladles.TapView fact)
+    {
+        var draft = new CorrectionDraft();
+        return draft.With(
+            kg: draft.Mass("kg", fact.Kg),
+            degrees: draft.Form.Quantity("temperatureC", FieldCheck.LowestC, FieldCheck.HighestC).Showing(fact.TemperatureC));
+    }
+
+    private static CorrectionDraft Metal(MetalView fact)
+    {
+        var draft = new CorrectionDraft();
+        var isDip = fact.Kind == FurnaceMetalKind.Dipped;
+        return draft.With(
+            kg: draft.Mass("kg", isDip ? fact.LevelKg : Math.Abs(fact.Kg)),
+            plusMinus: isDip ? draft.Form.Quantity("plusMinusKg", 0, ChargeDraft.MostKg).Showing(fact.PlusMinusKg) : null);
+    }
+
+    private static CorrectionDraft Decision(Records.Reading.Ladles.CastingDecisionView fact)
+    {
+        var draft = new CorrectionDraft(hasTime: false);
+        return draft.With(verdict: draft.Choice("verdict", fact.Verdict.ToString()));
+    }
+
+    private TextEntry Choice(string path, string value) => Form.Choice(path, isRequired: true).Showing(value);
+
+    private TextEntry Optional(string path, long? id) => Form.Choice(path).Showing(id is { } known ? Id(known) : "");
+
+    private QuantityEntry Mass(string path, double? kg) => Form.Quantity(path, 0, ChargeDraft.MostKg, isRequired: true).Showing(kg);
+
+    private CorrectionDraft With(
+        TextEntry? heat = null, TextEntry? ladle = null, TextEntry? material = null, TextEntry? intoBath = null, QuantityEntry? kg = null,
+        QuantityEntry? plusMinus = null, QuantityEntry? degrees = null, TextEntry? kind = null, TextEntry? coin = null, TextEntry? remarks = null,
+        TextEntry? verdict = null, SampleDraft? burns = null) => new(this)
+        {
+            Heat = heat, Ladle = ladle, Material = material, IntoBath = intoBath, Kg = kg, PlusMinus = plusMinus, Degrees = degrees, SampleKind = kind,
+            Coin = coin, Remarks = remarks, Verdict = verdict, Burns = burns,
+        };
+
+    private CorrectionDraft(CorrectionDraft begun) => (Form, Reason, Earlier) = (begun.Form, begun.Reason, begun.Earlier);
+}
