@@ -186,16 +186,25 @@ namespace MeltShop.Records.Migrations.Postgres
                         .IsRequired()
                         .HasColumnType("text");
 
+                    b.Property<double?>("LevelKg")
+                        .HasColumnType("double precision");
+
                     b.Property<DateTimeOffset>("ObservedAt")
                         .HasColumnType("timestamp with time zone");
 
                     b.Property<long>("PersonId")
                         .HasColumnType("bigint");
 
+                    b.Property<double?>("PlusMinusKg")
+                        .HasColumnType("double precision");
+
                     b.Property<string>("Reason")
                         .HasColumnType("text");
 
                     b.Property<long?>("SupersedesId")
+                        .HasColumnType("bigint");
+
+                    b.Property<long?>("TreatedLadleId")
                         .HasColumnType("bigint");
 
                     b.HasKey("Id");
@@ -210,6 +219,32 @@ namespace MeltShop.Records.Migrations.Postgres
                         .IsUnique();
 
                     b.ToTable("FurnaceMetals");
+                });
+
+            modelBuilder.Entity("MeltShop.Records.Heats.FurnaceMetalPercent", b =>
+                {
+                    b.Property<long>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("bigint");
+
+                    NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<long>("Id"));
+
+                    b.Property<string>("Element")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<long>("FurnaceMetalId")
+                        .HasColumnType("bigint");
+
+                    b.Property<double>("Percent")
+                        .HasColumnType("double precision");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("FurnaceMetalId", "Element")
+                        .IsUnique();
+
+                    b.ToTable("FurnaceMetalPercents", (string)null);
                 });
 
             modelBuilder.Entity("MeltShop.Records.Heats.Heat", b =>
@@ -275,6 +310,51 @@ namespace MeltShop.Records.Migrations.Postgres
                     b.ToTable("Heats");
                 });
 
+            modelBuilder.Entity("MeltShop.Records.Heats.HeatStep", b =>
+                {
+                    b.Property<long>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("bigint");
+
+                    NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<long>("Id"));
+
+                    b.Property<DateTimeOffset>("EnteredAt")
+                        .HasColumnType("timestamp with time zone");
+
+                    b.Property<Guid>("EntryKey")
+                        .HasColumnType("uuid");
+
+                    b.Property<long>("HeatId")
+                        .HasColumnType("bigint");
+
+                    b.Property<DateTimeOffset>("ObservedAt")
+                        .HasColumnType("timestamp with time zone");
+
+                    b.Property<long>("PersonId")
+                        .HasColumnType("bigint");
+
+                    b.Property<string>("Reason")
+                        .HasColumnType("text");
+
+                    b.Property<string>("State")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<long?>("SupersedesId")
+                        .HasColumnType("bigint");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("EntryKey");
+
+                    b.HasIndex("HeatId");
+
+                    b.HasIndex("SupersedesId")
+                        .IsUnique();
+
+                    b.ToTable("HeatSteps");
+                });
+
             modelBuilder.Entity("MeltShop.Records.Heats.Heel", b =>
                 {
                     b.Property<long>("Id")
@@ -323,6 +403,8 @@ namespace MeltShop.Records.Migrations.Postgres
                         .IsUnique();
 
                     b.HasIndex("FurnaceId", "Id");
+
+                    b.HasIndex("FurnaceId", "ObservedAt", "Id");
 
                     b.ToTable("Heels");
                 });
@@ -851,6 +933,9 @@ namespace MeltShop.Records.Migrations.Postgres
                     b.Property<Guid>("EntryKey")
                         .HasColumnType("uuid");
 
+                    b.Property<bool>("FollowsCorrection")
+                        .HasColumnType("boolean");
+
                     b.Property<DateTimeOffset>("ObservedAt")
                         .HasColumnType("timestamp with time zone");
 
@@ -883,6 +968,51 @@ namespace MeltShop.Records.Migrations.Postgres
                     b.HasIndex("TreatedLadleId");
 
                     b.ToTable("CastingDecisions");
+                });
+
+            modelBuilder.Entity("MeltShop.Records.Ladles.LadleStep", b =>
+                {
+                    b.Property<long>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("bigint");
+
+                    NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<long>("Id"));
+
+                    b.Property<DateTimeOffset>("EnteredAt")
+                        .HasColumnType("timestamp with time zone");
+
+                    b.Property<Guid>("EntryKey")
+                        .HasColumnType("uuid");
+
+                    b.Property<DateTimeOffset>("ObservedAt")
+                        .HasColumnType("timestamp with time zone");
+
+                    b.Property<long>("PersonId")
+                        .HasColumnType("bigint");
+
+                    b.Property<string>("Reason")
+                        .HasColumnType("text");
+
+                    b.Property<string>("State")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<long?>("SupersedesId")
+                        .HasColumnType("bigint");
+
+                    b.Property<long>("TreatedLadleId")
+                        .HasColumnType("bigint");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("EntryKey");
+
+                    b.HasIndex("SupersedesId")
+                        .IsUnique();
+
+                    b.HasIndex("TreatedLadleId");
+
+                    b.ToTable("LadleSteps");
                 });
 
             modelBuilder.Entity("MeltShop.Records.Ladles.PocketCard", b =>
@@ -1820,6 +1950,20 @@ namespace MeltShop.Records.Migrations.Postgres
                         .WithMany()
                         .HasForeignKey("SupersedesId")
                         .OnDelete(DeleteBehavior.Restrict);
+
+                    b.HasOne("MeltShop.Records.Ladles.TreatedLadle", null)
+                        .WithMany()
+                        .HasForeignKey("TreatedLadleId")
+                        .OnDelete(DeleteBehavior.Restrict);
+                });
+
+            modelBuilder.Entity("MeltShop.Records.Heats.FurnaceMetalPercent", b =>
+                {
+                    b.HasOne("MeltShop.Records.Heats.FurnaceMetal", null)
+                        .WithMany("Percents")
+                        .HasForeignKey("FurnaceMetalId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
                 });
 
             modelBuilder.Entity("MeltShop.Records.Heats.Heat", b =>
@@ -1847,6 +1991,32 @@ namespace MeltShop.Records.Migrations.Postgres
                         .HasForeignKey("SiteId")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
+                });
+
+            modelBuilder.Entity("MeltShop.Records.Heats.HeatStep", b =>
+                {
+                    b.HasOne("MeltShop.Records.Keeping.Entry", null)
+                        .WithMany()
+                        .HasForeignKey("EntryKey")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("MeltShop.Records.Heats.Heat", null)
+                        .WithMany()
+                        .HasForeignKey("HeatId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("MeltShop.Records.People.Person", null)
+                        .WithMany()
+                        .HasForeignKey("PersonId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("MeltShop.Records.Heats.HeatStep", null)
+                        .WithMany()
+                        .HasForeignKey("SupersedesId")
+                        .OnDelete(DeleteBehavior.Restrict);
                 });
 
             modelBuilder.Entity("MeltShop.Records.Heats.Heel", b =>
@@ -2113,6 +2283,32 @@ namespace MeltShop.Records.Migrations.Postgres
                         .IsRequired();
                 });
 
+            modelBuilder.Entity("MeltShop.Records.Ladles.LadleStep", b =>
+                {
+                    b.HasOne("MeltShop.Records.Keeping.Entry", null)
+                        .WithMany()
+                        .HasForeignKey("EntryKey")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("MeltShop.Records.People.Person", null)
+                        .WithMany()
+                        .HasForeignKey("PersonId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("MeltShop.Records.Ladles.LadleStep", null)
+                        .WithMany()
+                        .HasForeignKey("SupersedesId")
+                        .OnDelete(DeleteBehavior.Restrict);
+
+                    b.HasOne("MeltShop.Records.Ladles.TreatedLadle", null)
+                        .WithMany()
+                        .HasForeignKey("TreatedLadleId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
             modelBuilder.Entity("MeltShop.Records.Ladles.PocketCard", b =>
                 {
                     b.HasOne("MeltShop.Records.Yard.Material", null)
@@ -2352,6 +2548,11 @@ namespace MeltShop.Records.Migrations.Postgres
             modelBuilder.Entity("MeltShop.Records.Grades.Grade", b =>
                 {
                     b.Navigation("Windows");
+                });
+
+            modelBuilder.Entity("MeltShop.Records.Heats.FurnaceMetal", b =>
+                {
+                    b.Navigation("Percents");
                 });
 
             modelBuilder.Entity("MeltShop.Records.Heats.Heel", b =>

@@ -173,16 +173,25 @@ namespace MeltShop.Records.Migrations.Sqlite
                         .IsRequired()
                         .HasColumnType("TEXT");
 
+                    b.Property<double?>("LevelKg")
+                        .HasColumnType("REAL");
+
                     b.Property<long>("ObservedAt")
                         .HasColumnType("INTEGER");
 
                     b.Property<long>("PersonId")
                         .HasColumnType("INTEGER");
 
+                    b.Property<double?>("PlusMinusKg")
+                        .HasColumnType("REAL");
+
                     b.Property<string>("Reason")
                         .HasColumnType("TEXT");
 
                     b.Property<long?>("SupersedesId")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<long?>("TreatedLadleId")
                         .HasColumnType("INTEGER");
 
                     b.HasKey("Id");
@@ -197,6 +206,30 @@ namespace MeltShop.Records.Migrations.Sqlite
                         .IsUnique();
 
                     b.ToTable("FurnaceMetals");
+                });
+
+            modelBuilder.Entity("MeltShop.Records.Heats.FurnaceMetalPercent", b =>
+                {
+                    b.Property<long>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Element")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<long>("FurnaceMetalId")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<double>("Percent")
+                        .HasColumnType("REAL");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("FurnaceMetalId", "Element")
+                        .IsUnique();
+
+                    b.ToTable("FurnaceMetalPercents", (string)null);
                 });
 
             modelBuilder.Entity("MeltShop.Records.Heats.Heat", b =>
@@ -260,6 +293,49 @@ namespace MeltShop.Records.Migrations.Sqlite
                     b.ToTable("Heats");
                 });
 
+            modelBuilder.Entity("MeltShop.Records.Heats.HeatStep", b =>
+                {
+                    b.Property<long>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("INTEGER");
+
+                    b.Property<long>("EnteredAt")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<Guid>("EntryKey")
+                        .HasColumnType("TEXT");
+
+                    b.Property<long>("HeatId")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<long>("ObservedAt")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<long>("PersonId")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Reason")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("State")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<long?>("SupersedesId")
+                        .HasColumnType("INTEGER");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("EntryKey");
+
+                    b.HasIndex("HeatId");
+
+                    b.HasIndex("SupersedesId")
+                        .IsUnique();
+
+                    b.ToTable("HeatSteps");
+                });
+
             modelBuilder.Entity("MeltShop.Records.Heats.Heel", b =>
                 {
                     b.Property<long>("Id")
@@ -306,6 +382,8 @@ namespace MeltShop.Records.Migrations.Sqlite
                         .IsUnique();
 
                     b.HasIndex("FurnaceId", "Id");
+
+                    b.HasIndex("FurnaceId", "ObservedAt", "Id");
 
                     b.ToTable("Heels");
                 });
@@ -812,6 +890,9 @@ namespace MeltShop.Records.Migrations.Sqlite
                     b.Property<Guid>("EntryKey")
                         .HasColumnType("TEXT");
 
+                    b.Property<bool>("FollowsCorrection")
+                        .HasColumnType("INTEGER");
+
                     b.Property<long>("ObservedAt")
                         .HasColumnType("INTEGER");
 
@@ -844,6 +925,49 @@ namespace MeltShop.Records.Migrations.Sqlite
                     b.HasIndex("TreatedLadleId");
 
                     b.ToTable("CastingDecisions");
+                });
+
+            modelBuilder.Entity("MeltShop.Records.Ladles.LadleStep", b =>
+                {
+                    b.Property<long>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("INTEGER");
+
+                    b.Property<long>("EnteredAt")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<Guid>("EntryKey")
+                        .HasColumnType("TEXT");
+
+                    b.Property<long>("ObservedAt")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<long>("PersonId")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Reason")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("State")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<long?>("SupersedesId")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<long>("TreatedLadleId")
+                        .HasColumnType("INTEGER");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("EntryKey");
+
+                    b.HasIndex("SupersedesId")
+                        .IsUnique();
+
+                    b.HasIndex("TreatedLadleId");
+
+                    b.ToTable("LadleSteps");
                 });
 
             modelBuilder.Entity("MeltShop.Records.Ladles.PocketCard", b =>
@@ -1747,6 +1871,20 @@ namespace MeltShop.Records.Migrations.Sqlite
                         .WithMany()
                         .HasForeignKey("SupersedesId")
                         .OnDelete(DeleteBehavior.Restrict);
+
+                    b.HasOne("MeltShop.Records.Ladles.TreatedLadle", null)
+                        .WithMany()
+                        .HasForeignKey("TreatedLadleId")
+                        .OnDelete(DeleteBehavior.Restrict);
+                });
+
+            modelBuilder.Entity("MeltShop.Records.Heats.FurnaceMetalPercent", b =>
+                {
+                    b.HasOne("MeltShop.Records.Heats.FurnaceMetal", null)
+                        .WithMany("Percents")
+                        .HasForeignKey("FurnaceMetalId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
                 });
 
             modelBuilder.Entity("MeltShop.Records.Heats.Heat", b =>
@@ -1774,6 +1912,32 @@ namespace MeltShop.Records.Migrations.Sqlite
                         .HasForeignKey("SiteId")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
+                });
+
+            modelBuilder.Entity("MeltShop.Records.Heats.HeatStep", b =>
+                {
+                    b.HasOne("MeltShop.Records.Keeping.Entry", null)
+                        .WithMany()
+                        .HasForeignKey("EntryKey")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("MeltShop.Records.Heats.Heat", null)
+                        .WithMany()
+                        .HasForeignKey("HeatId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("MeltShop.Records.People.Person", null)
+                        .WithMany()
+                        .HasForeignKey("PersonId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("MeltShop.Records.Heats.HeatStep", null)
+                        .WithMany()
+                        .HasForeignKey("SupersedesId")
+                        .OnDelete(DeleteBehavior.Restrict);
                 });
 
             modelBuilder.Entity("MeltShop.Records.Heats.Heel", b =>
@@ -2040,6 +2204,32 @@ namespace MeltShop.Records.Migrations.Sqlite
                         .IsRequired();
                 });
 
+            modelBuilder.Entity("MeltShop.Records.Ladles.LadleStep", b =>
+                {
+                    b.HasOne("MeltShop.Records.Keeping.Entry", null)
+                        .WithMany()
+                        .HasForeignKey("EntryKey")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("MeltShop.Records.People.Person", null)
+                        .WithMany()
+                        .HasForeignKey("PersonId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("MeltShop.Records.Ladles.LadleStep", null)
+                        .WithMany()
+                        .HasForeignKey("SupersedesId")
+                        .OnDelete(DeleteBehavior.Restrict);
+
+                    b.HasOne("MeltShop.Records.Ladles.TreatedLadle", null)
+                        .WithMany()
+                        .HasForeignKey("TreatedLadleId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
             modelBuilder.Entity("MeltShop.Records.Ladles.PocketCard", b =>
                 {
                     b.HasOne("MeltShop.Records.Yard.Material", null)
@@ -2279,6 +2469,11 @@ namespace MeltShop.Records.Migrations.Sqlite
             modelBuilder.Entity("MeltShop.Records.Grades.Grade", b =>
                 {
                     b.Navigation("Windows");
+                });
+
+            modelBuilder.Entity("MeltShop.Records.Heats.FurnaceMetal", b =>
+                {
+                    b.Navigation("Percents");
                 });
 
             modelBuilder.Entity("MeltShop.Records.Heats.Heel", b =>
