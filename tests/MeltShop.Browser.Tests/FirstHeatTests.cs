@@ -136,7 +136,7 @@ public sealed class FirstHeatTests(Chromium chromium) : IAsyncLifetime
     private static async Task FillAsync(IPage page, string form, int burn, Dictionary<string, string> values)
     {
         await page.WaitForSelectorAsync($"{form} [data-cell]");
-        foreach (var cell in await page.Locator($"{form} [data-cell^='{burn}.']").AllAsync())
+        foreach (var cell in await page.Locator($"{form} [data-cell^='{burn}.']:visible").AllAsync())
         {
             var element = (await cell.GetAttributeAsync("data-cell"))!.Split('.')[1];
             await cell.FillAsync(values.GetValueOrDefault(element, "0.005"));

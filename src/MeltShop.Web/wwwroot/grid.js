@@ -1,51 +1,76 @@
-// Keys of a table of inputs (<table data-grid>): Enter and the arrows go from cell to cell, Esc takes back, a block from a spreadsheet is pasted.
-// The server hears of a cell when it is left.
+// Keys of a table of inputs (<table data-grid>), none of which waits for the server: it hears of a cell when the cell is left.
+// Enter goes down, Tab right, the arrows where they point, Home and End to the ends of the row, Esc takes back, + shows the spare
+// columns, a block from a spreadsheet is pasted. The table is one stop of the Tab key.
 (() => {
   const cellOf = (target) => (target instanceof HTMLInputElement && target.closest("table[data-grid]") ? target : null);
-  const rowsOf = (cell) => [...cell.closest("table").tBodies[0].rows].map((row) => [...row.querySelectorAll("input")]);
-  const placeOf = (cell, rows) => {
-    const row = rows.findIndex((cells) => cells.includes(cell));
-    return { row, column: rows[row].indexOf(cell) };
-  };
+  const rowsOf = (table) => [...table.tBodies[0].rows].map((row) => [...row.querySelectorAll("input")].filter((cell) => cell.offsetParent));
+  const before = new WeakMap();
+
   const enter = (cell) => {
-    cell?.focus();
-    cell?.select();
+    cell.focus();
+    if (cell instanceof HTMLInputElement) cell.select();
   };
-  const commit = (cell, text) => {
-    cell.value = text;
-    cell.dispatchEvent(new Event("change", { bubbles: true }));
+  // Not by its value: while a cell has the focus, that is guarded against what others type into it.
+  const write = (cell, text) => {
+    cell.setRangeText(text, 0, cell.value.length, "end");
+    cell.dispatchEvent(new Event("input", { bubbles: true }));
+  };
+  const showSpares = (table, on = !table.classList.contains("grid-all")) => {
+    table.classList.toggle("grid-all", on);
+    table.closest(".grid-frame").parentElement.querySelector("[data-grid-more]")?.setAttribute("aria-pressed", on);
+  };
+
+  const moves = {
+    Enter: ({ rows, row, column, cell }) => rows[row + 1]?.[column] ?? rows[0][column + 1] ?? cell.form?.querySelector("button[type=submit]"),
+    ArrowDown: ({ rows, row, column }) => rows[row + 1]?.[column],
+    ArrowUp: ({ rows, row, column }) => rows[row - 1]?.[column],
+    ArrowLeft: ({ rows, row, column, atStart }) => atStart && rows[row][column - 1],
+    ArrowRight: ({ rows, row, column, atEnd }) => atEnd && rows[row][column + 1],
+    Home: ({ rows, row, whole }) => rows[whole ? 0 : row][0],
+    End: ({ rows, row, whole }) => rows.at(whole ? -1 : row).at(-1),
+    Tab: ({ rows, cell, back }) => {
+      const cells = rows.flat();
+      return cells[cells.indexOf(cell) + (back ? -1 : 1)];
+    },
   };
 
   document.addEventListener("focusin", ({ target }) => {
     const cell = cellOf(target);
-    if (cell) cell.dataset.before = cell.value;
+    if (!cell) return;
+    before.set(cell, cell.value);
+    for (const other of cell.closest("table").querySelectorAll('input[tabindex="0"]')) other.tabIndex = -1;
+    cell.tabIndex = 0;
   });
 
   document.addEventListener("keydown", (event) => {
     const cell = cellOf(event.target);
-    if (!cell || event.altKey || event.ctrlKey || event.metaKey) return;
-    const rows = rowsOf(cell);
-    const { row, column } = placeOf(cell, rows);
-    const atStart = cell.selectionEnd === 0 || cell.selectionEnd - cell.selectionStart === cell.value.length;
-    const atEnd = cell.selectionStart === cell.value.length || cell.selectionEnd - cell.selectionStart === cell.value.length;
-    const last = rows.length - 1;
-    const next = {
-      Enter: () => (row < last ? rows[row + 1][column] : rows[0][column + 1] ?? cell.form?.querySelector("button[type=submit]")),
-      ArrowDown: () => rows[row + 1]?.[column],
-      ArrowUp: () => rows[row - 1]?.[column],
-      ArrowLeft: () => atStart && rows[row][column - 1],
-      ArrowRight: () => atEnd && rows[row][column + 1],
-    }[event.key];
+    if (!cell || event.altKey || event.metaKey || (event.ctrlKey && !["Home", "End"].includes(event.key))) return;
+    const table = cell.closest("table");
     if (event.key === "Escape") {
-      cell.value = cell.dataset.before ?? "";
+      write(cell, before.get(cell) ?? "");
       cell.select();
       event.preventDefault();
-    } else if (next) {
-      const to = next();
+    } else if (event.key === "+") {
+      showSpares(table);
+      if (!cell.offsetParent) enter(rowsOf(table)[0][0]);
+      event.preventDefault();
+    } else if (moves[event.key]) {
+      const rows = rowsOf(table);
+      const row = rows.findIndex((cells) => cells.includes(cell));
+      const isAll = cell.selectionEnd - cell.selectionStart === cell.value.length;
+      const to = moves[event.key]({
+        rows, row, cell, column: rows[row].indexOf(cell), whole: event.ctrlKey, back: event.shiftKey && event.key === "Tab",
+        atStart: isAll || cell.selectionEnd === 0, atEnd: isAll || cell.selectionStart === cell.value.length,
+      });
       if (!to) return;
       event.preventDefault();
-      to instanceof HTMLInputElement ? enter(to) : to.focus();
+      enter(to);
     }
+  });
+
+  document.addEventListener("click", ({ target }) => {
+    const more = target.closest?.("[data-grid-more]");
+    if (more) showSpares(more.closest(".grid-foot").parentElement.querySelector("table[data-grid]"));
   });
 
   document.addEventListener("paste", (event) => {
@@ -53,12 +78,15 @@
     const text = event.clipboardData?.getData("text") ?? "";
     if (!cell || !/[\t\r\n]/.test(text.trim())) return;
     event.preventDefault();
-    const rows = rowsOf(cell);
-    const at = placeOf(cell, rows);
+    const rows = rowsOf(cell.closest("table"));
+    const top = rows.findIndex((cells) => cells.includes(cell));
+    const left = rows[top].indexOf(cell);
     text.replace(/\r?\n$/, "").split(/\r?\n/).forEach((line, down) =>
       line.split("\t").forEach((value, right) => {
-        const into = rows[at.row + down]?.[at.column + right];
-        if (into) commit(into, value.trim());
+        const into = rows[top + down]?.[left + right];
+        if (!into) return;
+        write(into, value.trim());
+        into.dispatchEvent(new Event("change", { bubbles: true }));
       }));
   });
 })();

@@ -10,10 +10,14 @@ public sealed class Cable : IAsyncDisposable
     private readonly List<TcpClient> ends = [];
     private readonly int port;
     private readonly Task accepting;
+    private readonly TimeSpan delay;
     private bool isCut;
 
-    public Cable(Uri program)
+    /// <param name="program">Where the cable leads.</param>
+    /// <param name="delay">How long it takes each way.</param>
+    public Cable(Uri program, TimeSpan delay = default)
     {
+        this.delay = delay;
         port = program.Port;
         listener.Start();
         accepting = AcceptAsync();
@@ -77,11 +81,12 @@ public sealed class Cable : IAsyncDisposable
         }
     }
 
-    private static async Task CarryAsync(TcpClient from, TcpClient to)
+    private async Task CarryAsync(TcpClient from, TcpClient to)
     {
         try
         {
-            await from.GetStream().CopyToAsync(to.GetStream());
+            if (delay == TimeSpan.Zero) await from.GetStream().CopyToAsync(to.GetStream());
+            else await SlowWay.CarryAsync(from.GetStream(), to.GetStream(), delay);
         }
         catch (Exception end) when (end is IOException or ObjectDisposedException or InvalidOperationException)
         {

@@ -29,12 +29,12 @@ public sealed class Chromium : IAsyncLifetime
     }
 
     /// <summary>A tablet held in a glove: 1180 × 820, touch.</summary>
-    public Task<IBrowserContext> TabletAsync(Uri address) => ContextAsync(address, 1180, 820, touch: true);
+    public Task<IBrowserContext> TabletAsync(Uri address, string zone = "Europe/Berlin") => ContextAsync(address, 1180, 820, touch: true, zone);
 
     /// <summary>A desk: 1440 × 900, mouse and keyboard.</summary>
     public Task<IBrowserContext> DeskAsync(Uri address) => ContextAsync(address, 1440, 900, touch: false);
 
-    private async Task<IBrowserContext> ContextAsync(Uri address, int width, int height, bool touch)
+    private async Task<IBrowserContext> ContextAsync(Uri address, int width, int height, bool touch, string zone = "Europe/Berlin")
     {
         var context = await browser!.NewContextAsync(new()
         {
@@ -42,7 +42,7 @@ public sealed class Chromium : IAsyncLifetime
             ViewportSize = new() { Width = width, Height = height },
             HasTouch = touch,
             Locale = "en-GB",
-            TimezoneId = "Europe/Berlin",
+            TimezoneId = zone,
         });
         context.SetDefaultTimeout(20_000);
         return context;

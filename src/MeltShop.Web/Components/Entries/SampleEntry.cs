@@ -53,7 +53,6 @@ public sealed partial class SampleEntry : TypedEntry<long>
         if (Place(path) is not var (burn, symbol)) return base.Field(path);
         if (burn >= MostBurns || !Element.TryParse(symbol, out var element) || element == Element.Fe) return null;
         while (Burns.Burns <= burn) Burns.AddBurn();
-        Burns.Add(element);
         return Burns.Cell(burn, element);
     }
 

@@ -1,3 +1,4 @@
+using MeltShop.Metallurgy.Formulas;
 using Microsoft.AspNetCore.Components;
 
 namespace MeltShop.Web.Components.Fields;
@@ -23,6 +24,10 @@ public sealed partial class QuantityField
     /// <summary>A few words of help; the range is said anyway.</summary>
     [Parameter]
     public string? Help { get; set; }
+
+    /// <summary>The formula that the number goes into or comes from, offered with its source.</summary>
+    [Parameter]
+    public Formula? Formula { get; set; }
 
     [Parameter]
     public bool IsReadOnly { get; set; }

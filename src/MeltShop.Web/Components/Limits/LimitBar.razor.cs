@@ -34,11 +34,17 @@ public sealed partial class LimitBar
     [Parameter, EditorRequired]
     public double? Value { get; set; }
 
-    /// <summary>How far the true value may lie from this one, same unit: scatter of a plan, repeatability of a mean.</summary>
+    /// <summary>How far the true value may lie from this one, same unit: the scatter of what it is made of.</summary>
     [Parameter]
     public double Doubt { get; set; }
 
-    private LimitVerdict Verdict => LimitVerdicts.Of(Value, Least, Most, Doubt);
+    /// <summary>How far the instrument may lie on the next reading of the same, same unit; it adds to the scatter as independent scatters do.</summary>
+    [Parameter]
+    public double Repeatability { get; set; }
+
+    private double Whole => double.Hypot(Doubt, Repeatability);
+
+    private LimitVerdict Verdict => LimitVerdicts.Of(Value, Least, Most, Whole);
 
     private LimitScale Scale => new(Least, Aim, Most, Value);
 

@@ -1,9 +1,10 @@
 using MeltShop.Records.Heats;
+using MeltShop.Web.Components.Ribbon;
 using Microsoft.AspNetCore.Components;
 
 namespace MeltShop.Web.Pages.Heats;
 
-/// <summary>How far the heat is, as a row of steps.</summary>
+/// <summary>The states of a heat as steps of its ribbon.</summary>
 public sealed partial class HeatSteps
 {
     [Parameter, EditorRequired]
@@ -13,4 +14,8 @@ public sealed partial class HeatSteps
     private IReadOnlyList<HeatState> Steps => State is HeatState.Cancelled
         ? [HeatState.Cancelled]
         : [HeatState.Charging, HeatState.Bath, HeatState.Tapping, HeatState.Closed];
+
+    private IReadOnlyList<RibbonStep> Ribbon => [.. Steps.Select(step => new RibbonStep(Text["State." + step].Value, Standing(step)))];
+
+    private RibbonStanding Standing(HeatState step) => step == State ? RibbonStanding.Now : step < State ? RibbonStanding.Done : RibbonStanding.Later;
 }

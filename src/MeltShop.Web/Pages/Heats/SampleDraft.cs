@@ -12,15 +12,16 @@ public sealed class SampleDraft
     private const int UsualBurns = 3;
 
     private readonly EntryForm form;
-    private readonly List<Element> elements = [];
+    private readonly List<Element> elements;
     private readonly List<Dictionary<Element, QuantityEntry>> burns = [];
     private IReadOnlyList<IReadOnlyList<ReadingInput>>? shown;
 
     public SampleDraft(EntryForm form, IEnumerable<Element> elements)
     {
         this.form = form;
+        Usual = [.. elements];
+        this.elements = [.. Usual, .. Element.All.Except(Usual).Where(element => element != Element.Fe)];
         for (var i = 0; i < UsualBurns; i++) AddBurn();
-        foreach (var element in elements) Add(element);
     }
 
     /// <summary>The burns as they stand, to be put right.</summary>
@@ -42,7 +43,10 @@ public sealed class SampleDraft
     public IReadOnlyList<IReadOnlyList<ReadingInput>>? Changed() =>
         shown is { } before && before.Count == Inputs().Count && before.Zip(Inputs()).All(pair => pair.First.SequenceEqual(pair.Second)) ? null : Inputs();
 
-    /// <summary>The columns.</summary>
+    /// <summary>The columns that the grade asks for.</summary>
+    public IReadOnlyList<Element> Usual { get; }
+
+    /// <summary>All columns: the usual ones, then every other element but iron.</summary>
     public IReadOnlyList<Element> Elements => elements;
 
     /// <summary>The rows.</summary>
@@ -54,13 +58,6 @@ public sealed class SampleDraft
     {
         burns.Add([]);
         foreach (var element in elements) AddCell(burns.Count - 1, element);
-    }
-
-    public void Add(Element element)
-    {
-        if (elements.Contains(element)) return;
-        elements.Add(element);
-        for (var burn = 0; burn < burns.Count; burn++) AddCell(burn, element);
     }
 
     /// <summary>What is wrong with a burn as a whole, or with the table; each cell says what is wrong with it.</summary>

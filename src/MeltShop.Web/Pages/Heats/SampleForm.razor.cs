@@ -14,7 +14,6 @@ namespace MeltShop.Web.Pages.Heats;
 /// <summary>A coin from the bath with its burns, made for the keyboard.</summary>
 public sealed partial class SampleForm
 {
-    private readonly TextEntry another = new EntryForm().Words("element", judge: Judge);
     private SampleEntry entry = null!;
 
     [Parameter, EditorRequired]
@@ -42,16 +41,6 @@ public sealed partial class SampleForm
         var limited = Heat.Grade.At(WindowStage.Furnace).Select(window => Element.TryParse(window.Quantity, out var element) ? element : null).OfType<Element>();
         entry = new SampleEntry(limited.Union([Element.C, Element.Si, Element.Mn, Element.P, Element.S]).Order());
         entry.Belongs("heatId", Heat.Heat.Id);
-    }
-
-    private static string? Judge(string symbol) =>
-        !Element.TryParse(symbol, out var element) ? "element.unknown" : element == Element.Fe ? "analysis.iron" : null;
-
-    private void AddElement()
-    {
-        if (another.Finding is not null || !Element.TryParse(another.Value, out var element)) return;
-        entry.Burns.Add(element);
-        another.Showing(null);
     }
 
     private string Name(string path) => SampleEntry.Place(path) is { } cell ? Text["CellOf", cell.Burn + 1, cell.Symbol] : Text[path switch

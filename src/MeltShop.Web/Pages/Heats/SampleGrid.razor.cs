@@ -1,10 +1,11 @@
-using MeltShop.Metallurgy;
+using MeltShop.Metallurgy.Elements;
 using MeltShop.Web.Components.Fields;
+using MeltShop.Web.Components.Grid;
 using Microsoft.AspNetCore.Components;
 
 namespace MeltShop.Web.Pages.Heats;
 
-/// <summary>Plain inputs in one component: a field component a cell costs a hundred times as much to draw. What is wrong is said below, with burn and element.</summary>
+/// <summary>The burns of a coin in the grid of every sample: what the grade limits in sight, every other element one key away.</summary>
 public sealed partial class SampleGrid
 {
     [Parameter, EditorRequired]
@@ -13,14 +14,8 @@ public sealed partial class SampleGrid
     [Parameter, EditorRequired]
     public EntryForm Form { get; set; } = null!;
 
-    private IEnumerable<(string Words, Finding Finding)> Wrong =>
-        Enumerable.Range(0, Draft.Burns).SelectMany(Of).Where(told => told.Found is not null).Select(told => (told.Words, told.Found!));
+    private IReadOnlyList<string> Rows => [.. Enumerable.Range(1, Draft.Burns).Select(burn => Text["BurnOf", burn].Value)];
 
-    private IEnumerable<(string Words, Finding? Found)> Of(int burn) =>
-    [
-        .. Draft.Elements.Select(element => (Text["CellOf", burn + 1, element.Symbol].Value, Draft.Cell(burn, element).Finding)),
-        (Text["BurnOf", burn + 1].Value, Form.At($"burns[{burn}]")),
-    ];
-
-    private static void Type(QuantityEntry cell, ChangeEventArgs typed) => cell.Text = (string?)typed.Value ?? "";
+    private IReadOnlyList<GridColumn> Columns =>
+        [.. Draft.Usual.Select(element => new GridColumn(element.Symbol)), .. Draft.Elements.Except(Draft.Usual).Select(element => new GridColumn(element.Symbol, IsSpare: true))];
 }

@@ -1,11 +1,9 @@
-using System.Globalization;
 using Microsoft.AspNetCore.Components;
 
 namespace MeltShop.Web.Pages.Ladles;
 
 /// <summary>
-/// Minutes since the end of the reaction and minutes left. It ticks in the browser from the server's instants, so it goes on without
-/// a connection and does not mind a tablet whose clock is wrong.
+/// Minutes since the end of the reaction, minutes left, and the minute at which pouring must stop.
 /// </summary>
 public sealed partial class PouringClock
 {
@@ -21,6 +19,4 @@ public sealed partial class PouringClock
     public DateTimeOffset Now { get; set; }
 
     private DateTimeOffset? StopAt => MinutesToFloor is { } minutes ? EndedAt.AddMinutes(minutes) : null;
-
-    private static string Milliseconds(DateTimeOffset instant) => instant.ToUnixTimeMilliseconds().ToString(CultureInfo.InvariantCulture);
 }

@@ -11,6 +11,7 @@ public sealed partial class PartsPage
     private readonly EntryForm form = new();
     private readonly EntryForm refused = new();
     private readonly QuantityEntry quantity;
+    private readonly QuantityEntry empty;
     private readonly QuantityEntry asked;
     private readonly QuantityEntry wrong;
     private readonly TextEntry words;
@@ -19,6 +20,7 @@ public sealed partial class PartsPage
     public PartsPage()
     {
         quantity = form.Quantity("quantity", 0, 60000).Showing(1250.5);
+        empty = form.Quantity("empty", 0, 60000);
         asked = form.Quantity("asked", 0, 60000);
         wrong = form.Quantity("wrong", 0, 60000);
         words = form.Words("words");

@@ -68,6 +68,28 @@ public sealed class QuantityFieldTests : ComponentTest
         Assert.False(field.Find("input").HasAttribute("inputmode"));
     }
 
+    [Fact]
+    public void Help_WithAFormula_SaysWhereItComesFromAndHolds()
+    {
+        var formula = MeltShop.Metallurgy.Treatment.MagnesiumFloor.Formula;
+        var help = Render<QuantityField>(parameters => parameters.Add(p => p.Entry, form.Quantity("mg")).Add(p => p.Label, "Mg").Add(p => p.Unit, "%").Add(p => p.Formula, formula))
+            .Find("[data-testid=formula-help]").TextContent;
+
+        Assert.Contains(formula.Expression, help, StringComparison.Ordinal);
+        Assert.Contains(formula.Range, help, StringComparison.Ordinal);
+        Assert.Contains(formula.Sources[0].ToString(), help, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData(true, null, true, true)]
+    [InlineData(false, 0.0, false, false)]
+    public void Keypad_OfAField_HasBelowAndMinusWhereTheFieldTakesThem(bool allowsBelow, double? least, bool below, bool minus)
+    {
+        var input = Draw(form.Quantity("price", least, 9999, allowsBelow: allowsBelow)).Find("input");
+
+        Assert.Equal((below, minus), (input.HasAttribute("data-below"), input.HasAttribute("data-minus")));
+    }
+
     private IRenderedComponent<QuantityField> Draw(QuantityEntry entry) =>
         Render<QuantityField>(parameters => parameters.Add(p => p.Entry, entry).Add(p => p.Label, "Price").Add(p => p.Unit, "€/t"));
 }

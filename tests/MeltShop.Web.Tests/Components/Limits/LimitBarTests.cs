@@ -32,6 +32,17 @@ public sealed class LimitBarTests : ComponentTest
     public void Drawn_JustOver_PrintsEnoughDecimals() => Assert.Equal("0.404 %", Draw(0.404, 0).Find(".limit-value").TextContent);
 
     [Fact]
+    public void Drawn_ScatterAndRepeatability_AddAsIndependentScattersDo()
+    {
+        // 0.03 and 0.04 make 0.05 (Pythagoras): 0.355 is 0.045 from the most, too close, although neither alone says so.
+        var bar = Render<LimitBar>(parameters => parameters
+            .Add(p => p.Quantity, "Mn").Add(p => p.Least, 0.20).Add(p => p.Most, 0.40).Add(p => p.Value, 0.355).Add(p => p.Doubt, 0.03).Add(p => p.Repeatability, 0.04));
+
+        Assert.Equal("close", bar.Find(".limit").GetAttribute("data-verdict"));
+        Assert.Equal("± 0.05 %", bar.Find("[data-testid=doubt]").TextContent);
+    }
+
+    [Fact]
     public void Drawn_ForAScreenReader_SaysItAll() =>
         Assert.Equal("Mn: 0.30 %; least 0.20 %, aim no limit, most 0.40 %; in", Draw(0.30, 0).Find(".limit").GetAttribute("aria-label"));
 

@@ -16,7 +16,7 @@ public sealed class BathOnTheFloorTests : LadleTest
         await LastMetal(id, 0.042);
         SignIn(Role.Melter);
         var page = Render<ShopFloor>();
-        page.WaitForState(() => page.FindAll("[data-furnace=furnace-1] .steps").Count > 0, Patience);
+        page.WaitForState(() => page.FindAll("[data-furnace=furnace-1] .ribbon").Count > 0, Patience);
 
         // The treated iron has a percent of silicon more than the furnace window allows; the bath has not.
         Assert.DoesNotContain("Si ", page.Find("[data-furnace=furnace-1]").TextContent, StringComparison.Ordinal);

@@ -74,15 +74,14 @@ public sealed class SampleFormTests : HeatTest
     }
 
     [Fact]
-    public void Element_Added_IsAColumnAndAnUnknownOneIsTold()
+    public void Element_OutsideTheWindow_IsASpareColumnUntilItHoldsAValue()
     {
         var page = OpenForm();
-        Type(page, "sample-form", "element", "Xx");
-        Assert.Equal("element.unknown", Error(page, "sample-form", "element"));
+        Assert.NotNull(page.Find("td.spare [data-cell='0.Te']"));
+        Cell(page, 0, "Te").Change("0.001");
 
-        Type(page, "sample-form", "element", "Ni");
-        Assert.NotNull(Cell(page, 0, "Ni"));
-        Assert.Null(Error(page, "sample-form", "element"));
+        Assert.Empty(page.FindAll("td.spare [data-cell='0.Te']"));
+        Assert.Empty(page.FindAll("[data-cell='0.Fe']"));
     }
 
     private IRenderedComponent<HeatDetail> OpenForm()

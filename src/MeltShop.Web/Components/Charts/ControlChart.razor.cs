@@ -1,0 +1,93 @@
+using MeltShop.Metallurgy.Statistics;
+using MeltShop.Web.Components.Fields;
+using Microsoft.AspNetCore.Components;
+
+namespace MeltShop.Web.Components.Charts;
+
+/// <summary>
+/// Single results in their order with control limits, which say what the process does, and specified limits, which say what is wanted:
+/// drawn unlike, so that nobody takes one for the other. A chart of individuals after ISO 7870-2. Reads in black and white.
+/// </summary>
+public sealed partial class ControlChart
+{
+    /// <summary>Fewer results say too little about their own scatter: no control limits are drawn (common practice, no source).</summary>
+    public const int FewestPoints = 20;
+
+    /// <summary>Height of a line of words in the drawing.</summary>
+    private const int WordHeight = 24;
+
+    [Parameter, EditorRequired]
+    public string Title { get; set; } = "";
+
+    [Parameter, EditorRequired]
+    public IReadOnlyList<ChartPoint> Points { get; set; } = [];
+
+    /// <summary>From the scatter of the process itself; null where nobody worked them out.</summary>
+    [Parameter]
+    public ControlLimits? Limits { get; set; }
+
+    /// <summary>Specified least.</summary>
+    [Parameter]
+    public double? Least { get; set; }
+
+    /// <summary>Specified most.</summary>
+    [Parameter]
+    public double? Most { get; set; }
+
+    [Parameter]
+    public int Decimals { get; set; } = 2;
+
+    [Parameter]
+    public string Unit { get; set; } = "%";
+
+    private ControlLimits? Drawn => Points.Count < FewestPoints ? null : Limits;
+
+    private ChartScale Scale => ChartScale.Of(Points.Count, Points.Select(point => point.Value).Concat(Levels.Select(line => line.Value)));
+
+    private IEnumerable<ChartLine> Levels => new (string Kind, double? Value, string Key)[]
+        {
+            ("specified", Most, "Most"), ("control", Drawn?.Action.Upper, "Upper"), ("centre", Drawn?.Centre, "Centre"), ("control", Drawn?.Action.Lower, "Lower"), ("specified", Least, "Least"),
+        }
+        .Where(line => line.Value is not null)
+        .Select(line => new ChartLine(line.Kind, line.Value!.Value, Text[line.Key, Show(line.Value.Value)]));
+
+    /// <summary>The lines from the top, each with the height of its words, which keep clear of those above.</summary>
+    private IEnumerable<(ChartLine Line, double WordsAt)> Lines
+    {
+        get
+        {
+            var free = double.MinValue;
+            foreach (var line in Levels.OrderByDescending(line => line.Value))
+            {
+                var at = Math.Max(Scale.Y(line.Value), free);
+                free = at + WordHeight;
+                yield return (line, at);
+            }
+        }
+    }
+
+    private string Path => string.Join(' ', Points.Select((point, index) => $"{X(index)},{At(point.Value)}"));
+
+    private string Words => Drawn is null ? Text["TooFew", Points.Count, FewestPoints] : Text["Legend"];
+
+    private string Described => Text["Described", Title, Points.Count, $"{Show(Points[^1].Value)} {Unit}".TrimEnd(), Points.Count(point => point.Signal is not null)];
+
+    private string X(int index) => ChartScale.Text(Scale.X(index));
+
+    private string At(double value, double off = 0) => ChartScale.Text(Scale.Y(value) + off);
+
+    /// <summary>Reasons stand above the drawing, in two lines by turns, so that neighbours stay legible.</summary>
+    private double LeadTop(int index) => Points.Take(index).Count(point => point.Reason is not null) % 2 == 0 ? WordHeight : 2 * WordHeight;
+
+    private string LeadFrom(int index) => ChartScale.Text(LeadTop(index) + 4);
+
+    private string Diamond(int index)
+    {
+        var (x, y) = (Scale.X(index), Scale.Y(Points[index].Value));
+        return $"M{ChartScale.Text(x)},{ChartScale.Text(y - 11)} l11,11 -11,11 -11,-11 z";
+    }
+
+    private string Show(double value) => NumberText.Show(value, Decimals);
+
+    private static RenderFragment Word(double x, double y, string anchor, string words) => SvgWord.At(x, y, anchor, words);
+}

@@ -1,0 +1,11 @@
+using MeltShop.Metallurgy.Formulas;
+using Microsoft.AspNetCore.Components;
+
+namespace MeltShop.Web.Components.Fields;
+
+/// <summary>A formula as it stands in its record: what it says, where it holds, where it comes from. Opened by whoever wants to know.</summary>
+public sealed partial class FormulaHelp
+{
+    [Parameter, EditorRequired]
+    public Formula Formula { get; set; } = null!;
+}

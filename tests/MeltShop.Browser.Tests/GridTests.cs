@@ -1,0 +1,100 @@
+using System.Globalization;
+using MeltShop.Browser.Tests.Running;
+using Microsoft.Playwright;
+
+namespace MeltShop.Browser.Tests;
+
+/// <summary>A coin of three burns and twelve elements, typed by the keyboard alone over a slow line.</summary>
+[Collection(typeof(DemoAppCollection))]
+public sealed class GridTests(Chromium chromium, RunningApp app)
+{
+    private const int Burns = 3, MostKeysAValue = 6;
+    private static readonly TimeSpan Between = TimeSpan.FromSeconds(1.0 / 8);
+    private static readonly TimeSpan EachWay = TimeSpan.FromMilliseconds(300);
+
+    private static readonly string[] Values = ["3.62", "1,40", ".301", "0.025", "0.012", ".058", "0.30", "0.05", "<.005", "0.008", ".0034", ".0061"];
+
+    [Fact]
+    public async Task Sample_TypedAtEightKeysASecondOverASlowLine_LosesNoCharacter()
+    {
+        await using var line = new Cable(app.Address, EachWay);
+        await using var context = await chromium.TabletAsync(line.Address);
+        var page = await context.SignInAsync("henning");
+        var heat = await page.StartHeatAsync("furnace-2", 1500);
+        await page.OpenSampleAsync(heat);
+        await page.FocusAsync("[data-cell='0.C']");
+        await page.Keyboard.PressAsync("+");
+        var columns = await page.EvaluateAsync<string[]>("() => [...document.querySelectorAll('[data-cell^=\"0.\"]')].map(cell => cell.dataset.cell.split('.')[1])");
+
+        var keys = 0;
+        foreach (var value in Values)
+        {
+            for (var burn = 0; burn < Burns; burn++)
+            {
+                foreach (var key in value.Select(sign => sign.ToString()).Append("Enter"))
+                {
+                    await page.Keyboard.PressAsync(key);
+                    await Task.Delay(Between, TestContext.Current.CancellationToken);
+                    keys++;
+                }
+            }
+        }
+
+        Assert.InRange(keys / (double)(Burns * Values.Length), 1, MostKeysAValue);
+        var typed = await page.EvaluateAsync<string[]>("() => [...document.querySelectorAll('[data-cell]')].map(cell => cell.value).filter(text => text)");
+        Assert.Equal(Enumerable.Repeat(Values, Burns).SelectMany(row => row), typed);
+
+        // The columns that hold something stay when the others go; the last cell leads to the press that saves.
+        await Assertions.Expect(page.Locator($"td.spare [data-cell='0.{columns[Values.Length - 1]}']")).ToHaveCountAsync(0);
+        foreach (var key in new[] { "+", "Control+End", "Enter", "Enter" }) await page.Keyboard.PressAsync(key);
+        var table = page.Locator("[data-testid=burn-table]").First;
+        await table.WaitForAsync();
+        var heads = await table.Locator("thead th.number").AllInnerTextsAsync();
+        for (var burn = 1; burn <= Burns; burn++)
+        {
+            var shown = heads.Zip(await table.Locator($"[data-burn='{burn}'] td.number").AllInnerTextsAsync()).ToDictionary(cell => cell.First, cell => Number(cell.Second));
+            Assert.Equal(columns.Zip(Values.Select(Number)).ToDictionary(cell => cell.First, cell => cell.Second), shown);
+        }
+    }
+
+    [Fact]
+    public async Task Keys_OfTheGrid_MoveTakeBackAndPaste()
+    {
+        await using var context = await chromium.DeskAsync(app.Address);
+        var page = await context.SignInAsync("henning");
+        await page.VisitAsync("/parts");
+        var grid = page.Locator("table[data-grid]").First;
+        await grid.Locator("[data-cell='0.C']").FocusAsync();
+
+        async Task After(string cell, params string[] keys)
+        {
+            foreach (var key in keys) await page.Keyboard.PressAsync(key);
+            Assert.Equal(cell, await page.EvaluateAsync<string>("() => document.activeElement.dataset.cell"));
+        }
+
+        await After("0.Si", "Tab");
+        await After("1.Si", "ArrowDown");
+        await After("1.C", "ArrowLeft");
+        await After("0.C", "Shift+Tab", "ArrowLeft", "ArrowUp", "Home");
+        await After("0.P", "End");
+        await After("2.P", "Control+End");
+        await After("0.C", "Control+Home");
+        await After("0.C", "9", "9", "Escape");
+        Assert.Equal("", await grid.Locator("[data-cell='0.C']").InputValueAsync());
+        await After("0.C", "+");
+        Assert.True(await grid.Locator("[data-cell='0.Te']").IsVisibleAsync());
+        await After("0.C", "+");
+        Assert.False(await grid.Locator("[data-cell='0.Te']").IsVisibleAsync());
+
+        await page.EvaluateAsync("""
+            () => {
+              const clipboardData = new DataTransfer();
+              clipboardData.setData('text', '3.61\t1.40\r\n3,62\t<0.01\r\n');
+              document.activeElement.dispatchEvent(new ClipboardEvent('paste', { clipboardData, bubbles: true, cancelable: true }));
+            }
+            """);
+        await Assertions.Expect(page.Locator("[data-testid=heard]")).ToHaveTextAsync("3.61 1.40 3,62 <0.01");
+    }
+
+    private static double Number(string text) => double.Parse(text.TrimStart('<').Replace(',', '.'), CultureInfo.InvariantCulture);
+}

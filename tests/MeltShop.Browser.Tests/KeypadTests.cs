@@ -1,0 +1,41 @@
+using MeltShop.Browser.Tests.Looking;
+using MeltShop.Browser.Tests.Running;
+using Microsoft.Playwright;
+
+namespace MeltShop.Browser.Tests;
+
+/// <summary>The keys on the screen of a tablet.</summary>
+[Collection(typeof(DemoAppCollection))]
+public sealed class KeypadTests(Chromium chromium, RunningApp app)
+{
+    [Fact]
+    public async Task Keypad_OnATablet_TypesIntoTheFieldAndGoesOnToTheNext()
+    {
+        await using var context = await chromium.TabletAsync(app.Address);
+        var page = await context.SignInAsync("henning");
+        await page.VisitAsync("/parts");
+        var field = page.Locator("[data-field=empty] input");
+        Task PressAsync(string key) => page.Locator($"[data-key='{key}']").TapAsync();
+
+        Assert.False(await page.Locator("#keypad").IsVisibleAsync());
+        await field.TapAsync();
+        Assert.True(await page.Locator("#keypad").IsVisibleAsync());
+        Assert.Equal("none", await field.EvaluateAsync<string>("field => field.inputMode"));
+        Assert.True(await page.EvaluateAsync<int>("() => Math.min(...[...document.querySelectorAll('.key:not([hidden])')].map(key => Math.min(key.offsetWidth, key.offsetHeight)))") >= 72);
+        Assert.False(await page.Locator("[data-key='<']").IsVisibleAsync());
+        await page.KeepAsync("parts-tablet-keypad");
+        foreach (var key in new[] { "1", "2", ".", "5", "5", "back" }) await PressAsync(key);
+        Assert.Equal("12.5", await field.InputValueAsync());
+        await PressAsync("next");
+        await Assertions.Expect(page.Locator("[data-field=empty] .field-note")).ToContainTextAsync("read as 12.5 kg");
+        Assert.Equal("asked", await page.EvaluateAsync<string>("() => document.activeElement.closest('[data-field]').dataset.field"));
+
+        await page.Locator("[data-cell='0.C']").First.TapAsync();
+        foreach (var key in new[] { ".", "0", "3", "<", "next" }) await PressAsync(key);
+        Assert.Equal("<.03", await page.Locator("[data-cell='0.C']").First.InputValueAsync());
+        Assert.Equal("1.C", await page.EvaluateAsync<string>("() => document.activeElement.dataset.cell"));
+        await Assertions.Expect(page.Locator("[data-testid=heard]")).ToHaveTextAsync("<.03");
+        await PressAsync("close");
+        Assert.False(await page.Locator("#keypad").IsVisibleAsync());
+    }
+}
