@@ -50,8 +50,10 @@
     show(field !== null && isTouch.matches);
   });
 
-  addEventListener("focusout", ({ target }) => {
-    if (target !== field || !isTyped) return;
+  addEventListener("focusout", ({ target, relatedTarget }) => {
+    if (target !== field) return;
+    if (relatedTarget === null) show(false);
+    if (!isTyped) return;
     isTyped = false;
     field.dispatchEvent(new Event("change", { bubbles: true }));
   }, true);

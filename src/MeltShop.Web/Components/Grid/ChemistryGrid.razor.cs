@@ -32,6 +32,10 @@ public sealed partial class ChemistryGrid
     [Parameter]
     public Func<int, Finding?> RowFinding { get; set; } = _ => null;
 
+    /// <summary>After a cell was typed and left.</summary>
+    [Parameter]
+    public EventCallback Changed { get; set; }
+
     private int Spares => Columns.Count(column => column.IsSpare);
 
     private IEnumerable<(string Words, Finding Finding)> Wrong =>
@@ -50,5 +54,9 @@ public sealed partial class ChemistryGrid
     private string? Spare(GridColumn column) =>
         column.IsSpare && Enumerable.Range(0, Rows.Count).All(row => Cell(row, column.Symbol).Text.Length == 0) ? "spare" : null;
 
-    private static void Type(QuantityEntry cell, ChangeEventArgs typed) => cell.Text = (string?)typed.Value ?? "";
+    private Task Type(QuantityEntry cell, ChangeEventArgs typed)
+    {
+        cell.Text = (string?)typed.Value ?? "";
+        return Changed.InvokeAsync();
+    }
 }

@@ -20,6 +20,11 @@ public sealed partial class PartsGrid
 
     private IEnumerable<string> Heard => Enumerable.Range(0, Rows.Count).SelectMany(row => columns.Select(column => Cell(row, column.Symbol).Text)).Where(text => text.Length > 0);
 
+    /// <summary>What was heard is drawn again; nothing else.</summary>
+    private static void Hear()
+    {
+    }
+
     private QuantityEntry Cell(int row, string symbol) => In(form, $"{row}.{symbol}");
 
     private QuantityEntry Wrong(int row, string symbol) => In(wrong, $"wrong{row}.{symbol}");
