@@ -8,7 +8,7 @@ namespace MeltShop.Web.Components.Charts;
 /// <param name="Highest">Highest number drawn.</param>
 internal readonly record struct ChartScale(int Count, double Lowest, double Highest)
 {
-    public const int Width = 1000, Height = 400, Left = 84, Right = 800, Top = 70, Bottom = 360;
+    public const int Width = 1080, Height = 400, Left = 84, Right = 800, Top = 70, Bottom = 360;
 
     /// <summary>Room for every number, and a little more above and below.</summary>
     public static ChartScale Of(int count, IEnumerable<double> numbers)
