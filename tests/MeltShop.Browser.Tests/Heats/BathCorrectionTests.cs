@@ -61,7 +61,7 @@ public sealed class BathCorrectionTests(Chromium chromium, RunningApp app)
     {
         await page.Locator("[data-testid=samples] > .presses button").First.TapAsync();
         await page.WaitForSelectorAsync("[data-testid=sample-form] [data-cell]");
-        foreach (var cell in await page.Locator("[data-testid=sample-form] [data-cell^='0.']").AllAsync())
+        foreach (var cell in await page.Locator("[data-testid=sample-form] [data-cell^='0.']:visible").AllAsync())
         {
             var element = (await cell.GetAttributeAsync("data-cell"))!.Split('.')[1];
             await cell.FillAsync(values.GetValueOrDefault(element, "0.005"));
