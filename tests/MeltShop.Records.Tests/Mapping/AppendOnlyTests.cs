@@ -40,6 +40,7 @@ public abstract class AppendOnlyTests(Database database)
             db.Prices.Add(stamp.Price(foundry.Steel.Id, 300m));
             db.StockFacts.Add(stamp.Stock(foundry.Steel.Id, 1000));
             db.BurnDecisions.Add(stamp.SetAside(story.Bath.Id, 2));
+            db.BathCorrections.Add(stamp.Correction(story.Heat.Id, story.Bath.Id));
         });
         await using var db = database.Open();
         var tables = db.Model.GetEntityTypes().Where(t => AppendOnly.Includes(t.ClrType)).ToList();
