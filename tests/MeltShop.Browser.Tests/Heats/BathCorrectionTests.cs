@@ -45,16 +45,16 @@ public sealed class BathCorrectionTests(Chromium chromium, RunningApp app)
 
     private static async Task StartAsync(IPage page)
     {
-        await page.OpenAsync("/charge?furnace=furnace-2&grade=EN-GJS-500-7&kg=4000");
+        await page.OpenAsync("/charge?furnace=furnace-3&grade=EN-GJS-500-7&kg=1800");
         await page.WaitForSelectorAsync("[data-testid=in-plan]");
         await page.TapAsync("button.press-primary");
         await page.TapAsync("[data-testid=start-ask] .press-primary");
         await page.WaitForSelectorAsync("[data-testid=weigh-form]");
-        var steel = page.Locator("tr[data-material]", new() { HasTextRegex = new("[0-9]{4} kg") }).First;
+        var steel = page.Locator("tr[data-material]", new() { HasTextRegex = new("[0-9]{3} kg") }).First;
         await steel.Locator("button").TapAsync();
-        await page.FillAsync("[data-testid=weigh-form] input", "3500");
+        await page.FillAsync("[data-testid=weigh-form] input", "900");
         await page.TapAsync("[data-testid=weigh-form] button[type=submit]");
-        await Assertions.Expect(steel.Locator("td").Nth(2)).ToContainTextAsync("3500");
+        await Assertions.Expect(steel.Locator("td").Nth(2)).ToContainTextAsync("900");
     }
 
     private static async Task SampleAsync(IPage page, Dictionary<string, string> values)
