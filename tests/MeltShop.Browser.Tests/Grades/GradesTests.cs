@@ -37,11 +37,11 @@ public sealed class GradesTests(Chromium chromium, RunningApp app)
         var page = await GradeAsync(context, "EN-GJL-300");
         await page.Locator("[data-stage=Poured] tr[data-quantity=C] button").TapAsync();
         await page.FillAsync("[data-testid=window-form] [data-field='window.most'] input", "2,0");
-        await page.TapAsync("[data-testid=window-form] button[type=submit]");
+        await page.PressAsync("[data-testid=window-form] [data-field='window.most'] input", "Enter");
         await Assertions.Expect(page.Locator("[data-testid=window-form] .field-error, [data-testid=window-form] [role=alert]").First).ToBeVisibleAsync();
 
         await page.FillAsync("[data-testid=window-form] [data-field='window.most'] input", "3,44");
-        await page.TapAsync("[data-testid=window-form] button[type=submit]");
+        await page.PressAsync("[data-testid=window-form] [data-field='window.most'] input", "Enter");
         await Assertions.Expect(page.Locator("[data-testid=window-form]")).ToHaveCountAsync(0);
         await page.ReloadAsync();
         await Assertions.Expect(page.Locator("[data-stage=Poured] tr[data-quantity=C]")).ToContainTextAsync("3.44");
