@@ -1,4 +1,5 @@
 using MeltShop.Metallurgy.Elements;
+using MeltShop.Metallurgy.Formulas;
 
 namespace MeltShop.Metallurgy.Heat;
 
@@ -7,6 +8,22 @@ public static class AdditionGuide
 {
     private const double CarbonKWhPerTonne = 1180;
     private const double Ferrosilicon75KWhPerTonne = -160;
+
+    /// <summary>The record of these first entries.</summary>
+    public static Formula Formula { get; } = new()
+    {
+        Key = "addition-heat",
+        Name = "Heat of an addition, first entry",
+        Sentence = "The heat that brings a cold addition into solution, where the shop has not measured its own.",
+        Expression = "h = 341 + 0.23 (T − 1450) of iron and steel; 1180 of carburisers; −160 Si / 75 of ferrosilicon",
+        Symbols = [new("T", "bath temperature", "°C"), new("Si", "silicon of the addition", "%")],
+        Unit = "kWh/t, negative where it heats the bath",
+        Sources = [Bibliography.Thermochemistry],
+        Range = "Carburisers of 90 % carbon or more, ferrosilicon of 40 % silicon or more, plain iron and steel; none for anything else.",
+        Doubt = "From heats of solution, from memory: the sign is sure, the size ± 50 %. Measure the bath before and after, and enter your own.",
+        Code = $"{nameof(AdditionGuide)}.{nameof(KWhPerTonne)}",
+        Example = new("ferrosilicon of 45 % silicon → −96 kWh/t (by hand)", () => KWhPerTonne(Analysis.Of((Element.Si, 45)), 1450)!.Value, -96, 1e-9),
+    };
 
     /// <summary>
     /// Heat to bring a material from cold into solution: the line of iron and steel; about 1180 for a carburiser of 90 % carbon or more;
