@@ -110,6 +110,21 @@ public sealed class EntryTests(Chromium chromium, EntryTests.App app) : IClassFi
     }
 
     [Fact]
+    public async Task Touch_WhileTheCircuitIsSilent_IsNotBelieved()
+    {
+        await using var cable = new Cable(app.Running.Address);
+        await using var context = await chromium.TabletAsync(cable.Address);
+        var page = await context.SignInAsync("henning");
+        await page.OpenAsync("/yard");
+        cable.Cut();
+        await page.Locator("#components-reconnect-modal").WaitForAsync();
+
+        await page.TapAsync(".rail a[href='/grades']");
+
+        Assert.Equal("/yard", new Uri(page.Url).AbsolutePath);
+    }
+
+    [Fact]
     public async Task Page_AfterALongAbsence_IsLoadedAnewInTheSamePlace()
     {
         await using var cable = new Cable(app.Running.Address);

@@ -16,7 +16,9 @@ let isNotifying = false;
 let isLoading = false;
 const unheard = new Set();
 
-export const isAlive = () => page !== null && !document.documentElement.dataset.circuit;
+const isSilent = () => Boolean(document.documentElement.dataset.circuit);
+
+export const isAlive = () => page !== null && !isSilent();
 
 // True while the page is told again what was typed during a silence: no new draft.
 export const isQuiet = () => isNotifying;
@@ -50,7 +52,7 @@ function answered() {
   const wasLong = Date.now() - answeredAt > longAbsence;
   answeredAt = Date.now();
   if (wasLong) return load();
-  if (!document.documentElement.dataset.circuit) return;
+  if (!isSilent()) return;
   delete document.documentElement.dataset.circuit;
   unheard.forEach((field) => field.isConnected && notify(field));
   unheard.clear();
@@ -70,14 +72,16 @@ function notify(field) {
   isNotifying = false;
 }
 
+// Whether the program answers at all: nobody leaves the page for one that cannot come.
+export const isThere = async () => (await fetch("health/live", { cache: "no-store", signal: AbortSignal.timeout(5_000) }).catch(() => null))?.ok ?? false;
+
 // Into the same place: its address says where. What was typed and not heard is put back there.
 export async function load() {
   if (isLoading) return;
   isLoading = true;
   const typed = [...unheard].filter((field) => field.isConnected && field.value).map((field) => [field.closest("[data-field]")?.dataset.field ?? field.dataset.cell, field.value]);
   if (typed.length > 0) sessionStorage.meltshopTyped = JSON.stringify({ address: location.href, typed });
-  const answer = await fetch("health/live", { cache: "no-store", signal: AbortSignal.timeout(5_000) }).catch(() => null);
-  if (answer?.ok) return location.reload();
+  if (await isThere()) return location.reload();
   isLoading = false;
   setTimeout(load, 1_000);
 }
@@ -86,7 +90,7 @@ const needsCircuit = (target) => target?.closest("main, .rail") && !target.close
 
 addEventListener("click", (event) => {
   const target = event.target.closest?.("button, a[href], [role=button], input[type=checkbox], input[type=radio]");
-  if (isAlive() || page === null || !needsCircuit(target)) return;
+  if (!isSilent() || !needsCircuit(target)) return;
   event.preventDefault();
   event.stopImmediatePropagation();
   pressed = { target, at: Date.now() };
@@ -105,4 +109,5 @@ setInterval(() => {
 document.getElementById("components-reconnect-modal")?.addEventListener("components-reconnect-state-changed", ({ detail }) => {
   if (["failed", "rejected", "resume-failed"].includes(detail.state)) load();
   else if (detail.state !== "hide") silent();
+  else if (!page) delete document.documentElement.dataset.circuit; // lost before it could be asked: nobody else would take the mark away
 });
