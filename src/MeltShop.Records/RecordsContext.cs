@@ -27,6 +27,7 @@ public abstract class RecordsContext(DbContextOptions options)
     public DbSet<HeatCounter> HeatCounters => Set<HeatCounter>();
     public DbSet<Furnace> Furnaces => Set<Furnace>();
     public DbSet<Ladle> Ladles => Set<Ladle>();
+    public DbSet<LadleFigure> LadleFigures => Set<LadleFigure>();
 
     public DbSet<Material> Materials => Set<Material>();
     public DbSet<MaterialAnalysis> MaterialAnalyses => Set<MaterialAnalysis>();
@@ -54,6 +55,10 @@ public abstract class RecordsContext(DbContextOptions options)
     public DbSet<LadleStep> LadleSteps => Set<LadleStep>();
     public DbSet<PocketCard> PocketCards => Set<PocketCard>();
     public DbSet<Tap> Taps => Set<Tap>();
+    public DbSet<PouredMould> PouredMoulds => Set<PouredMould>();
+    public DbSet<LadleRest> LadleRests => Set<LadleRest>();
+    public DbSet<LadleInoculation> LadleInoculations => Set<LadleInoculation>();
+    public DbSet<MagnesiumDose> MagnesiumDoses => Set<MagnesiumDose>();
     public DbSet<CastingDecision> CastingDecisions => Set<CastingDecision>();
 
     public DbSet<BurnDecision> BurnDecisions => Set<BurnDecision>();

@@ -111,6 +111,39 @@ public static class Facts
         TreatedLadleId = treatedLadleId, Verdict = verdict, SampleId = sampleId, Reason = "magnesium below the floor",
     };
 
+    /// <summary>One of everything that is entered while a ladle is poured, and a figure of the ladle itself.</summary>
+    public static IEnumerable<Keeping.Fact> OfTheLadle(this Stamp stamp, long treatedLadleId, long ladleId, long materialId) =>
+    [
+        new PouredMould
+        {
+            EntryKey = stamp.EntryKey, PersonId = stamp.PersonId, ObservedAt = stamp.ObservedAt, EnteredAt = stamp.EnteredAt,
+            TreatedLadleId = treatedLadleId, Label = "12 b", FirstAt = stamp.ObservedAt.AddSeconds(-18), Kg = 85.5,
+            LateFor = PouringLimitKind.HouseRule, StopAt = stamp.ObservedAt.AddMinutes(-1),
+        },
+        new LadleRest
+        {
+            EntryKey = stamp.EntryKey, PersonId = stamp.PersonId, ObservedAt = stamp.ObservedAt, EnteredAt = stamp.EnteredAt,
+            TreatedLadleId = treatedLadleId, IntoLadleId = treatedLadleId, Kg = 40, MixedMgPercent = 0.0385, MinutesToFloor = 8.5,
+        },
+        new LadleInoculation
+        {
+            EntryKey = stamp.EntryKey, PersonId = stamp.PersonId, ObservedAt = stamp.ObservedAt, EnteredAt = stamp.EnteredAt,
+            TreatedLadleId = treatedLadleId, Place = InoculationPlace.Stream, MaterialId = materialId, Kg = 0.85,
+        },
+        new MagnesiumDose
+        {
+            EntryKey = stamp.EntryKey, PersonId = stamp.PersonId, ObservedAt = stamp.ObservedAt, EnteredAt = stamp.EnteredAt,
+            TreatedLadleId = treatedLadleId, MaterialId = materialId, Kg = 4.2, WireMetres = 36.06, FeedSeconds = 65.6, MgPercent = 0.045,
+            MgLeastPercent = 0.038, MinutesToFloor = 15, LeastMinutesToFloor = 4,
+        },
+        new Sites.LadleFigure
+        {
+            EntryKey = stamp.EntryKey, PersonId = stamp.PersonId, ObservedAt = stamp.ObservedAt, EnteredAt = stamp.EnteredAt,
+            LadleId = ladleId, Kind = Sites.LadleFigureKind.MgRecovery, Value = 50, Least = 35, Most = 70, Standing = Sites.FigureStanding.Published,
+            Source = "invented for a test",
+        },
+    ];
+
     private static List<Laboratory.Reading> Readings(double carbon, bool withMagnesium)
     {
         List<Laboratory.Reading> readings = [new() { Element = Element.C, Percent = carbon, InstrumentText = carbon.ToString("0.00", System.Globalization.CultureInfo.InvariantCulture) }];

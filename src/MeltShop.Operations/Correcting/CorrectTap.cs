@@ -44,8 +44,8 @@ public sealed class CorrectTap(Recorder recorder, TimeProvider time) : Operation
         var treated = await db.TreatedLadles.SingleAsync(l => l.Id == wrong.TreatedLadleId, cancellation);
         if (treated.ReactionEndedAt < at) return Refuse("happenedAt", "time.afterReaction", treated.ReactionEndedAt);
         var card = await db.InForce<PocketCard>().AsNoTracking().Where(c => c.TreatedLadleId == treated.Id).OrderBy(c => c.Id).LastAsync(cancellation);
-        var iron = TapFacts.Iron(card, command.Kg, command.TemperatureC);
-        var right = writing.Tap(treated, command.Kg, command.TemperatureC, iron, card.MgFloorPercent, at, wrong.Id, command.Reason);
+        var startedAt = wrong.StartedAt is { } started ? at - (wrong.ObservedAt - started) : (DateTimeOffset?)null;
+        var right = writing.Tap(treated, card, command.Kg, command.TemperatureC, at, startedAt, wrong.Id, command.Reason);
         db.Add(right);
         db.Expect(treated, treated.Version); // whoever decides about this ladle has to see the new figures first
         await db.SaveChangesAsync(cancellation);

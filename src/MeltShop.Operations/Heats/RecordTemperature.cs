@@ -38,6 +38,7 @@ public sealed class RecordTemperature(Recorder recorder, TimeProvider time) : Op
         };
         writing.Db.Add(reading);
         await writing.Db.SaveChangesAsync(cancellation);
-        return Done(reading.Id, new ChangeNotice(ChangeKind.Heat, heat.Id));
+        ChangeNotice[] notices = [new(ChangeKind.Heat, heat.Id)];
+        return Done(reading.Id, command.TreatedLadleId is { } ladle ? [.. notices, new(ChangeKind.TreatedLadle, ladle)] : notices);
     }
 }

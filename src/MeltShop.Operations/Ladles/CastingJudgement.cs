@@ -1,4 +1,5 @@
 using MeltShop.Metallurgy;
+using MeltShop.Metallurgy.Elements;
 using MeltShop.Operations.Checking;
 using MeltShop.Operations.Laboratory;
 using MeltShop.Records.Laboratory;
@@ -35,7 +36,7 @@ internal static class CastingJudgement
         if (verdict != CastingVerdict.Release) return [];
 
         var verdicts = await PouredIron.Verdicts(writing.Db, treated, sample, cancellation);
-        var outside = verdicts.Where(v => v.Standing != WindowStanding.Inside).Select(Finding).ToList();
+        List<Finding> outside = [.. verdicts.Where(v => v.Standing != WindowStanding.Inside).Select(Finding), .. await Poured(writing, treated, cancellation)];
         if (outside.Count == 0) return [];
         if (!writing.Acting.HoldsAny(AgainstWindowRoles)) return [.. outside, new Finding("", "right.missing", string.Join(", ", AgainstWindowRoles))];
         return string.IsNullOrWhiteSpace(reason) ? [.. outside, new Finding("reason", "text.missing")] : [];
@@ -47,4 +48,20 @@ internal static class CastingJudgement
         WindowStanding.UnderLeast => new Finding("sampleId", "window.underLeast", verdict.Quantity, verdict.Value!, verdict.Least!),
         _ => new Finding("sampleId", "window.overMost", verdict.Quantity, verdict.Value!, verdict.Most!),
     };
+
+    // What was poured after a limit, or while a sample said too little magnesium, is no better for a last metal that is inside.
+    private static async Task<IEnumerable<Finding>> Poured(Writing writing, TreatedLadle treated, CancellationToken cancellation)
+    {
+        var late = await writing.Db.InForce<PouredMould>().AsNoTracking()
+            .Where(m => m.TreatedLadleId == treated.Id && !m.IsWithdrawn && m.LateFor != null).OrderBy(m => m.ObservedAt).ToListAsync(cancellation);
+        var floor = await writing.Db.InForce<PocketCard>().Where(c => c.TreatedLadleId == treated.Id).MaxAsync(c => c.MgFloorPercent, cancellation);
+        var low = await writing.Db.InForce<Sample>().AsNoTracking()
+            .Where(s => s.TreatedLadleId == treated.Id && s.Kind == SampleKind.AfterTreatment)
+            .SelectMany(s => s.Means).Where(m => m.Element == Element.Mg && m.Percent < floor).Select(m => m.Percent).ToListAsync(cancellation);
+        return
+        [
+            .. late.Select(m => new Finding("sampleId", "mould.late", m.Label, m.LateFor!.Value.ToString())),
+            .. low.Select(percent => new Finding("sampleId", "sample.lowMagnesium", percent, floor!.Value)),
+        ];
+    }
 }

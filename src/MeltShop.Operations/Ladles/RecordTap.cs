@@ -16,7 +16,9 @@ namespace MeltShop.Operations.Ladles;
 /// </summary>
 public sealed class RecordTap(Recorder recorder, TimeProvider time) : Operation<RecordTap.Command, RecordTap.Result>(recorder, time)
 {
-    public sealed record Command(Guid EntryKey, DateTimeOffset ObservedAt, long TreatedLadleId, Guid Version, double Kg, double? TemperatureC)
+    /// <param name="ObservedAt">When the tap ended.</param>
+    /// <param name="TapSeconds">How long it took; null where nobody says.</param>
+    public sealed record Command(Guid EntryKey, DateTimeOffset ObservedAt, long TreatedLadleId, Guid Version, double Kg, double? TemperatureC, double? TapSeconds = null)
         : Operations.Command(EntryKey, ObservedAt);
 
     /// <param name="MgAfterTreatmentPercent">Predicted residual magnesium at the end of the reaction, %; null for grey iron.</param>
@@ -31,6 +33,7 @@ public sealed class RecordTap(Recorder recorder, TimeProvider time) : Operation<
     {
         fields.Mass("kg", command.Kg);
         if (command.TemperatureC is { } temperature) fields.Temperature("temperatureC", temperature);
+        if (command.TapSeconds is { } seconds) fields.NotNegative("tapSeconds", seconds);
     }
 
     protected override async Task<Written<Result>> Write(Writing writing, Command command, CancellationToken cancellation)
@@ -49,14 +52,14 @@ public sealed class RecordTap(Recorder recorder, TimeProvider time) : Operation<
         }
 
         var card = await db.PocketCards.AsNoTracking().Where(c => c.TreatedLadleId == treated.Id).OrderBy(c => c.Id).LastAsync(cancellation);
-        var iron = TapFacts.Iron(card, command.Kg, command.TemperatureC);
-        var tap = writing.Tap(treated, command.Kg, command.TemperatureC, iron, card.MgFloorPercent, writing.Stamp.ObservedAt);
+        var at = writing.Stamp.ObservedAt;
+        var tap = writing.Tap(treated, card, command.Kg, command.TemperatureC, at, command.TapSeconds is { } seconds ? at.AddSeconds(-seconds) : null);
         db.Add(tap);
         writing.Book(heat, FurnaceMetalKind.Tapped, -command.Kg);
         var inoculantKg = PocketQuestion.InoculantKg(card.InoculantKg, card.PlannedKg, command.Kg);
         await writing.Book(card.InoculantMaterialId, StockKind.Added, -inoculantKg, heat.Id, cancellation);
 
-        writing.Step(treated, iron is null ? TreatedLadleState.Pouring : TreatedLadleState.Tapped);
+        writing.Step(treated, card.MgFloorPercent is null ? TreatedLadleState.Pouring : TreatedLadleState.Tapped);
         writing.Step(heat, HeatState.Tapping);
         await db.SaveChangesAsync(cancellation);
         return Done(

@@ -30,4 +30,41 @@ public sealed class PocketCard : Fact
     public string? Answer { get; init; }
 
     public required string Versions { get; init; }
+
+    /// <summary>Treatment process of the ladle; null on cards of before it was kept, and for grey iron.</summary>
+    public string? Process { get; init; }
+
+    /// <summary>What the calculation asked for where the scale or whole bags gave another <see cref="AlloyKg"/>, kg.</summary>
+    public double? NeededAlloyKg { get; init; }
+
+    /// <summary>Greatest mass with which the magnesium floor still holds at the last mould, kg; the fill limit is not in it.</summary>
+    public double? LargestIronKg { get; init; }
+
+    public long? CoverMaterialId { get; init; }
+    public double? CoverKg { get; init; }
+
+    /// <summary>Inoculant for the stream and the moulds, kg; beside that of the ladle.</summary>
+    public double? StreamInoculantKg { get; init; }
+
+    public double? MouldInoculantKg { get; init; }
+
+    /// <summary>Copper or tin to bring the iron to its grade.</summary>
+    public long? PearliteMaterialId { get; init; }
+
+    public double? PearliteKg { get; init; }
+
+    /// <summary>Least and most of the band that the card reckoned with: recovery in %, fade in percentage points a minute.</summary>
+    public double? MgRecoveryLeastPercent { get; init; }
+
+    public double? MgRecoveryMostPercent { get; init; }
+    public double? MgFadeMostPercentPerMinute { get; init; }
+
+    public double? HeatLossKPerMinute { get; init; }
+    public double? TreatmentLossK { get; init; }
+    public double? LeastPouringC { get; init; }
+    public double? InoculationMinutes { get; init; }
+    public double? HouseMinutes { get; init; }
+
+    /// <summary>What was looked at before the pocket was loaded, separated by blanks; null on cards of before it was kept.</summary>
+    public string? Checks { get; init; }
 }

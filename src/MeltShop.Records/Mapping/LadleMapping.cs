@@ -23,6 +23,8 @@ internal static class LadleMapping
             card.Refers<PocketCard, TreatedLadle>(c => c.TreatedLadleId);
             card.Refers<PocketCard, Material>(c => c.AlloyMaterialId);
             card.Refers<PocketCard, Material>(c => c.InoculantMaterialId);
+            card.Refers<PocketCard, Material>(c => c.CoverMaterialId);
+            card.Refers<PocketCard, Material>(c => c.PearliteMaterialId);
             card.HasIndex(c => c.TreatedLadleId);
         });
         model.Entity<Tap>(tap =>
@@ -32,6 +34,7 @@ internal static class LadleMapping
             tap.HasIndex(t => t.TreatedLadleId);
             tap.HasIndex(t => t.HeatId);
         });
+        Pouring(model);
         model.Entity<CastingDecision>(decision =>
         {
             decision.Refers<CastingDecision, TreatedLadle>(d => d.TreatedLadleId);
@@ -42,6 +45,34 @@ internal static class LadleMapping
         {
             step.Refers<LadleStep, TreatedLadle>(s => s.TreatedLadleId);
             step.HasIndex(s => s.TreatedLadleId);
+        });
+    }
+
+    private static void Pouring(ModelBuilder model)
+    {
+        model.Entity<PouredMould>(mould =>
+        {
+            mould.Refers<PouredMould, TreatedLadle>(m => m.TreatedLadleId);
+            mould.HasIndex(m => m.TreatedLadleId);
+        });
+        model.Entity<LadleRest>(rest =>
+        {
+            rest.Refers<LadleRest, TreatedLadle>(r => r.TreatedLadleId);
+            rest.Refers<LadleRest, TreatedLadle>(r => r.IntoLadleId);
+            rest.HasIndex(r => r.TreatedLadleId);
+            rest.HasIndex(r => r.IntoLadleId);
+        });
+        model.Entity<LadleInoculation>(inoculation =>
+        {
+            inoculation.Refers<LadleInoculation, TreatedLadle>(i => i.TreatedLadleId);
+            inoculation.Refers<LadleInoculation, Material>(i => i.MaterialId);
+            inoculation.HasIndex(i => i.TreatedLadleId);
+        });
+        model.Entity<MagnesiumDose>(dose =>
+        {
+            dose.Refers<MagnesiumDose, TreatedLadle>(d => d.TreatedLadleId);
+            dose.Refers<MagnesiumDose, Material>(d => d.MaterialId);
+            dose.HasIndex(d => d.TreatedLadleId);
         });
     }
 }

@@ -1,12 +1,53 @@
 // The clock of a ladle: counts from the server's instants by the browser's monotonic clock, never by its wall clock.
+// Sound and vibration are this device's own choice, off until somebody presses.
+const minute = 60_000;
+const choices = ["sound", "vibration"];
+const isChosen = (kind) => localStorage.getItem(`meltshop.clock.${kind}`) === "yes";
+let audio;
+
+function beep(times) {
+  audio ??= new AudioContext();
+  audio.resume?.();
+  for (let n = 0; n < times; n++) {
+    const tone = audio.createOscillator();
+    tone.frequency.value = 880;
+    tone.connect(audio.destination);
+    tone.start(audio.currentTime + n * 0.4);
+    tone.stop(audio.currentTime + n * 0.4 + 0.2);
+  }
+}
+
+function signal(times) {
+  if (isChosen("sound")) beep(times);
+  if (isChosen("vibration")) navigator.vibrate?.(Array(times * 2 - 1).fill(250));
+}
+
+const showChoices = () => {
+  for (const kind of choices) {
+    for (const button of document.querySelectorAll(`[data-clock-choice=${kind}]`)) button.setAttribute("aria-pressed", String(isChosen(kind)));
+  }
+};
+
+addEventListener("click", ({ target }) => {
+  const kind = target.closest?.("[data-clock-choice]")?.dataset.clockChoice;
+  if (!kind) return;
+  localStorage.setItem(`meltshop.clock.${kind}`, isChosen(kind) ? "no" : "yes");
+  showChoices();
+  signal(1);
+});
+
 class LadleClock extends HTMLElement {
-  static observedAttributes = ['data-now', 'data-end', 'data-stop'];
+  static observedAttributes = ['data-now', 'data-end', 'data-stop', 'data-early'];
 
   connectedCallback() {
     if (!this.lines) {
-      this.lines = [document.createElement('span'), document.createElement('span')];
+      this.lines = ['since', 'left', 'band'].map((part) => {
+        const line = document.createElement('span');
+        line.style.display = 'block';
+        line.part = part;
+        return line;
+      });
       this.attachShadow({ mode: 'open' }).append(...this.lines);
-      for (const line of this.lines) line.style.display = 'block';
     }
     this.#show();
     this.timer = setInterval(() => this.#show(), 500);
@@ -18,16 +59,34 @@ class LadleClock extends HTMLElement {
 
   attributeChangedCallback(name) {
     if (name === 'data-now') this.offset = Number(this.dataset.now) - performance.now();
+    if (name === 'data-stop') this.left = undefined;
     if (this.lines) this.#show();
   }
 
   #show() {
+    showChoices();
     const now = performance.now() + this.offset;
     this.lines[0].textContent = `${LadleClock.#minutes(now - Number(this.dataset.end))} ${this.dataset.since}`;
-    if (!this.dataset.stop) return;
+    if (!this.dataset.stop) {
+      for (const line of this.lines.slice(1)) line.textContent = '';
+      return;
+    }
     const left = Number(this.dataset.stop) - now;
     this.lines[1].textContent = left > 0 ? `${LadleClock.#minutes(left)} ${this.dataset.left}` : `${LadleClock.#minutes(-left)} ${this.dataset.over}`;
+    const isEarly = Boolean(this.dataset.early) && now >= Number(this.dataset.early) && left > 0;
+    this.lines[2].textContent = isEarly ? this.dataset.inBand : '';
     this.toggleAttribute('data-is-over', left <= 0);
+    this.toggleAttribute('data-is-early', isEarly);
+    this.#signal(left);
+  }
+
+  // A minute before, and when it is reached; not for what was over before it was seen.
+  #signal(left) {
+    const before = this.left;
+    this.left = left;
+    if (before === undefined || !this.hasAttribute('data-signals')) return;
+    if (before > minute && left <= minute && left > 0) signal(2);
+    if (before > 0 && left <= 0) signal(5);
   }
 
   static #minutes(milliseconds) {

@@ -2,6 +2,7 @@ using MeltShop.Operations.Charging;
 using MeltShop.Operations.Heats;
 using MeltShop.Operations.Laboratory;
 using MeltShop.Operations.Ladles;
+using MeltShop.Operations.Sites;
 using MeltShop.Records.Heats;
 using MeltShop.Records.Laboratory;
 using MeltShop.Records.Ladles;
@@ -42,9 +43,9 @@ public sealed partial class Shop
     }
 
     /// <summary>A ladle tapped with so much and reacted.</summary>
-    public async Task<TreatedLadle> Poured(Heat heat, double plannedKg = 900, double? tappedKg = null)
+    public async Task<TreatedLadle> Poured(Heat heat, double plannedKg = 900, double? tappedKg = null, long? ladleId = null)
     {
-        var treated = await Prepared(heat, plannedKg);
+        var treated = await Prepared(heat, plannedKg, ladleId);
         Clock.Advance(5);
         await Do(Get<RecordTap>(), Melter, new(Guid.NewGuid(), Now, treated.Id, treated.Version, tappedKg ?? plannedKg, null));
         treated = await Treated(treated.Id);
@@ -53,11 +54,19 @@ public sealed partial class Shop
         return await Treated(treated.Id);
     }
 
-    public async Task<TreatedLadle> Prepared(Heat heat, double plannedKg = 900)
+    public async Task<TreatedLadle> Prepared(Heat heat, double plannedKg = 900, long? ladleId = null)
     {
-        var result = await Do(Get<PreparePocket>(), Melter, Pocket(heat, plannedKg));
+        var result = await Do(Get<PreparePocket>(), Melter, Pocket(heat, plannedKg) with { LadleId = ladleId ?? LadleId });
         return await Treated(result.Value.TreatedLadleId);
     }
+
+    /// <summary>A ladle like the first one.</summary>
+    public async Task<long> SecondLadle() => (await Do(Get<AddLadle>(), Administrator, new(
+        Guid.NewGuid(), Now, "L2", "Ladle 2", "sandwich", 1100, 40, 50, null, 0.001, 5, "invented for a test"))).Value;
+
+    /// <summary>A mould of so much, poured in 20 s.</summary>
+    public Task<Outcome<RecordMould.Result>> Mould(TreatedLadle ladle, string label, double kg) =>
+        Do(Get<RecordMould>(), Melter, new(Guid.NewGuid(), Now, ladle.Id, label, kg, 20));
 
     public PreparePocket.Command Pocket(Heat heat, double plannedKg) =>
         new(Guid.NewGuid(), Now, heat.Id, LadleId, plannedKg, 1480, null, null, null, null, null, InoculantId, 0.4);

@@ -3,7 +3,7 @@ using Microsoft.EntityFrameworkCore;
 
 namespace MeltShop.Records.Reading.Floor;
 
-/// <summary>Reads the ladles that the floor shows: two statements a list.</summary>
+/// <summary>Reads the ladles that the floor shows, with their clocks: as many statements however many there are.</summary>
 internal static class FloorLadles
 {
     public const int Most = 50;
@@ -30,12 +30,19 @@ internal static class FloorLadles
         var ids = rows.Select(r => r.Id).ToList();
         var taps = (await db.InForce<Tap>().AsNoTracking().Where(t => ids.Contains(t.TreatedLadleId)).ToListAsync(ct))
             .GroupBy(t => t.TreatedLadleId).ToDictionary(g => g.Key, g => g.MaxBy(t => t.Id)!);
+        var times = await Reading.Ladles.LadleTimesRows.Load(db, ids, null, ct);
+        var late = await db.InForce<PouredMould>().Where(m => ids.Contains(m.TreatedLadleId) && !m.IsWithdrawn && m.LateFor != null)
+            .GroupBy(m => m.TreatedLadleId).Select(g => new { g.Key, Count = g.Count() }).ToDictionaryAsync(g => g.Key, g => g.Count, ct);
         var ladles = rows.Take(Most).Select(r =>
         {
             var tap = taps.GetValueOrDefault(r.Id);
             return new FloorLadle(
                 r.Id, r.HeatId, r.HeatNumber, r.Ordinal, r.Ladle, r.Grade, r.State, r.ReactionEndedAt, tap?.Kg, tap?.MgAfterTreatmentPercent,
-                tap?.MinutesToFloor);
+                tap?.MinutesToFloor)
+            {
+                Times = times[r.Id],
+                LateMoulds = late.GetValueOrDefault(r.Id),
+            };
         });
         return ([.. ladles], rows.Count > Most);
     }

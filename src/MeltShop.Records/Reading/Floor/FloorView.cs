@@ -29,4 +29,11 @@ public sealed record FloorTemperature(double TemperatureC, DateTimeOffset Observ
 /// <param name="MinutesToFloor">Minute after it at which the floor is reached.</param>
 public sealed record FloorLadle(
     long Id, long HeatId, string HeatNumber, int Ordinal, string LadleCode, string GradeCode, TreatedLadleState State,
-    DateTimeOffset? ReactionEndedAt, double? Kg, double? MgAfterTreatmentPercent, double? MinutesToFloor);
+    DateTimeOffset? ReactionEndedAt, double? Kg, double? MgAfterTreatmentPercent, double? MinutesToFloor)
+{
+    /// <summary>What its clocks count from; null where it is held.</summary>
+    public Ladles.LadleTimes? Times { get; init; }
+
+    /// <summary>Moulds that were poured after their limit.</summary>
+    public int LateMoulds { get; init; }
+}

@@ -1,4 +1,6 @@
 using MeltShop.Records.Laboratory;
+using MeltShop.Records.Ladles;
+using MeltShop.Records.Reading.Charge;
 using MeltShop.Records.Reading.Grades;
 using MeltShop.Records.Reading.Heats;
 using MeltShop.Records.Reading.Laboratory;
@@ -37,9 +39,7 @@ public sealed class LadlePage(IDbContextFactory<RecordsContext> contexts)
     {
         if (await HeatHeadView.Load(db, heatId, ct) is not { } head) return null;
         var grade = (await GradeRows.Load(db.Grades.Where(g => g.Id == head.GradeId), ct)).Single();
-        var ladles = await db.Ladles.Where(l => l.IsActive).OrderBy(l => l.Code).Take(Facts.Most).Select(l => new LadleEquipment(
-            l.Id, l.Code, l.Name, l.Process, l.FillLimitKg, l.PocketKg, l.MgRecoveryPercent, l.RecoveryTemperatureC, l.MgFadePercentPerMinute,
-            l.HeatLossKPerMinute, l.FiguresSource)).ToListAsync(ct);
+        var ladles = await Equipment(db, ct);
         var additions = await MaterialRows.Load(
             db, db.Materials.Where(m => m.IsActive && (m.Uses & (MaterialUses.Treatment | MaterialUses.Inoculation)) != 0).OrderBy(m => m.Code).Take(Facts.Most), ct);
         var lastBath = await SampleRows.Last(db, heatId, SampleKinds.OfTheBath, ct);
@@ -56,6 +56,37 @@ public sealed class LadlePage(IDbContextFactory<RecordsContext> contexts)
         return new(
             head, grade, ladles, [.. additions.Where(m => m.Uses.HasFlag(MaterialUses.Treatment))],
             [.. additions.Where(m => m.Uses.HasFlag(MaterialUses.Inoculation))], lastBath, treated, samples,
-            [.. temperatures.Where(t => t.TreatedLadleId == treated?.Id)], (last ?? 0) + 1);
+            [.. temperatures.Where(t => t.TreatedLadleId == treated?.Id)], (last ?? 0) + 1)
+        {
+            Pouring = treated is null ? null : await PouringRows.Load(db, treated, ct),
+            Others = treated is null ? [] : await Others(db, treated.Id, ct),
+            OpenHeats = treated is null ? [] : await OpenHeats(db, ct),
+        };
     }
+
+    private static async Task<List<LadleEquipment>> Equipment(RecordsContext db, CancellationToken ct)
+    {
+        var ladles = await db.Ladles.AsNoTracking().Where(l => l.IsActive).OrderBy(l => l.Code).Take(Facts.Most).ToListAsync(ct);
+        var used = await (
+            from tap in db.InForce<Tap>()
+            join treated in db.TreatedLadles on tap.TreatedLadleId equals treated.Id
+            group tap.ObservedAt by treated.LadleId into taps
+            select new { taps.Key, Last = taps.Max() }).ToDictionaryAsync(t => t.Key, t => t.Last, ct);
+        return [.. ladles.Select(l => LadleEquipment.Of(l, used.TryGetValue(l.Id, out var last) ? last : null))];
+    }
+
+    private static async Task<IReadOnlyList<OtherLadle>> Others(RecordsContext db, long id, CancellationToken ct) => await (
+        from other in db.TreatedLadles
+        join ladle in db.Ladles on other.LadleId equals ladle.Id
+        join heat in db.Heats on other.HeatId equals heat.Id
+        where other.Id != id && (other.State == TreatedLadleState.Tapped || other.State == TreatedLadleState.Pouring)
+        orderby other.Id
+        select new OtherLadle(other.Id, other.Ordinal, heat.Number, ladle.Name)).Take(Facts.Most).ToListAsync(ct);
+
+    private static async Task<IReadOnlyList<OpenHeat>> OpenHeats(RecordsContext db, CancellationToken ct) => await (
+        from heat in db.Heats
+        join furnace in db.Furnaces on heat.FurnaceId equals furnace.Id
+        where FurnaceRows.InTheFurnace.Contains(heat.State)
+        orderby heat.Id
+        select new OpenHeat(heat.Id, heat.Number, furnace.Name)).Take(Facts.Most).ToListAsync(ct);
 }

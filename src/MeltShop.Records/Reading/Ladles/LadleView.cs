@@ -2,6 +2,7 @@ using MeltShop.Records.Reading.Grades;
 using MeltShop.Records.Reading.Heats;
 using MeltShop.Records.Reading.Laboratory;
 using MeltShop.Records.Reading.Yard;
+using MeltShop.Records.Sites;
 
 namespace MeltShop.Records.Reading.Ladles;
 
@@ -17,9 +18,54 @@ namespace MeltShop.Records.Reading.Ladles;
 public sealed record LadleView(
     HeatHeadView Heat, GradeView Grade, IReadOnlyList<LadleEquipment> Ladles, IReadOnlyList<MaterialView> Alloys,
     IReadOnlyList<MaterialView> Inoculants, SampleView? LastBath, TreatedLadleView? Treated, IReadOnlyList<SampleView> Samples,
-    IReadOnlyList<TemperatureView> Temperatures, int NextOrdinal);
+    IReadOnlyList<TemperatureView> Temperatures, int NextOrdinal)
+{
+    /// <summary>What was poured from it; null while it is being prepared.</summary>
+    public PouringView? Pouring { get; init; }
+
+    /// <summary>Ladles that hold iron now, of any heat: where the rest of this one may go.</summary>
+    public IReadOnlyList<OtherLadle> Others { get; init; } = [];
+
+    /// <summary>Heats that are in a furnace now: where the rest of this ladle may go back.</summary>
+    public IReadOnlyList<OpenHeat> OpenHeats { get; init; } = [];
+}
+
+/// <summary>A ladle with iron in it.</summary>
+public sealed record OtherLadle(long Id, int Ordinal, string HeatNumber, string LadleName);
+
+/// <summary>A heat in its furnace.</summary>
+public sealed record OpenHeat(long Id, string Number, string FurnaceName);
+
 
 /// <inheritdoc cref="Sites.Ladle"/>
 public sealed record LadleEquipment(
     long Id, string Code, string Name, string Process, double FillLimitKg, double PocketKg, double MgRecoveryPercent,
-    double? RecoveryTemperatureC, double MgFadePercentPerMinute, double HeatLossKPerMinute, string FiguresSource);
+    double? RecoveryTemperatureC, double MgFadePercentPerMinute, double HeatLossKPerMinute, string FiguresSource)
+{
+    public double? CapacityKg { get; init; }
+    public double? TreatmentLossK { get; init; }
+    public double? LeastPouringC { get; init; }
+    public double? MostTreatmentC { get; init; }
+    public double? InoculationMinutes { get; init; }
+    public double? HouseMinutes { get; init; }
+    public double? WireMgGramsPerMetre { get; init; }
+    public double? WireMetresPerMinute { get; init; }
+    public LadlePreheat? Preheat { get; init; }
+    public DateTimeOffset? PreheatSeenAt { get; init; }
+
+    /// <summary>When it was tapped into last; null where it never was.</summary>
+    public DateTimeOffset? LastUsedAt { get; init; }
+
+    public static LadleEquipment Of(Ladle ladle, DateTimeOffset? lastUsedAt)
+    {
+        ArgumentNullException.ThrowIfNull(ladle);
+        return new(
+            ladle.Id, ladle.Code, ladle.Name, ladle.Process, ladle.FillLimitKg, ladle.PocketKg, ladle.MgRecoveryPercent, ladle.RecoveryTemperatureC,
+            ladle.MgFadePercentPerMinute, ladle.HeatLossKPerMinute, ladle.FiguresSource)
+        {
+            CapacityKg = ladle.CapacityKg, TreatmentLossK = ladle.TreatmentLossK, LeastPouringC = ladle.LeastPouringC, MostTreatmentC = ladle.MostTreatmentC,
+            InoculationMinutes = ladle.InoculationMinutes, HouseMinutes = ladle.HouseMinutes, WireMgGramsPerMetre = ladle.WireMgGramsPerMetre,
+            WireMetresPerMinute = ladle.WireMetresPerMinute, Preheat = ladle.Preheat, PreheatSeenAt = ladle.PreheatSeenAt, LastUsedAt = lastUsedAt,
+        };
+    }
+}

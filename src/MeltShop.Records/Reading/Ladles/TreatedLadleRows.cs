@@ -31,13 +31,17 @@ internal static class TreatedLadleRows
     }
 
     private static TapView View(FactRow<Tap> row) => new(
-        row.Origin, row.Fact.Kg, row.Fact.TemperatureC, row.Fact.MgAfterTreatmentPercent, row.Fact.MinutesToFloor);
+        row.Origin, row.Fact.Kg, row.Fact.TemperatureC, row.Fact.MgAfterTreatmentPercent, row.Fact.MinutesToFloor)
+    {
+        MgLeastPercent = row.Fact.MgLeastPercent,
+        MgMostPercent = row.Fact.MgMostPercent,
+    };
 
     private static async Task<IEnumerable<(long LadleId, PocketCardView Card)>> Cards(
         RecordsContext db, List<long> ladleIds, DateTimeOffset? known, CancellationToken ct)
     {
         var rows = await db.Rows(db.PocketCards.Where(c => ladleIds.Contains(c.TreatedLadleId)), known, ct);
-        var ids = rows.SelectMany(r => new[] { r.Fact.AlloyMaterialId, r.Fact.InoculantMaterialId }).OfType<long>().Distinct().ToList();
+        var ids = rows.SelectMany(r => new[] { r.Fact.AlloyMaterialId, r.Fact.InoculantMaterialId, r.Fact.CoverMaterialId, r.Fact.PearliteMaterialId }).OfType<long>().Distinct().ToList();
         var materials = await db.Materials.Where(m => ids.Contains(m.Id)).ToDictionaryAsync(m => m.Id, m => (m.Code, m.Name), ct);
         return rows.Select(r => (r.Fact.TreatedLadleId, View(r, materials)));
     }
@@ -50,6 +54,20 @@ internal static class TreatedLadleRows
         return new(
             row.Origin, card.PlannedKg, card.TemperatureC, card.BaseSulphurPercent, card.TargetMgPercent, card.MgFloorPercent,
             card.MinutesToLastMould, card.AlloyMaterialId, alloy?.Code, alloy?.Name, card.AlloyKg, card.InoculantMaterialId, inoculant.Code,
-            inoculant.Name, card.InoculantKg, card.StopWeightKg, card.Problem, card.Answer, card.Versions);
+            inoculant.Name, card.InoculantKg, card.StopWeightKg, card.Problem, card.Answer, card.Versions)
+        {
+            Process = card.Process,
+            NeededAlloyKg = card.NeededAlloyKg,
+            LargestIronKg = card.LargestIronKg,
+            CoverName = Name(card.CoverMaterialId),
+            CoverKg = card.CoverKg,
+            StreamInoculantKg = card.StreamInoculantKg,
+            MouldInoculantKg = card.MouldInoculantKg,
+            PearliteName = Name(card.PearliteMaterialId),
+            PearliteKg = card.PearliteKg,
+            Checks = card.Checks,
+        };
+
+        string? Name(long? id) => id is { } known ? materials[known].Name : null;
     }
 }

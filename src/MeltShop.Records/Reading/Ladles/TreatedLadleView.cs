@@ -26,12 +26,27 @@ public sealed record PocketCardView(
     double? MinutesToLastMould, long? AlloyMaterialId, string? AlloyCode, string? AlloyName, double? AlloyKg, long InoculantMaterialId,
     string InoculantCode, string InoculantName, double InoculantKg, double StopWeightKg, string? Problem, string? Answer, string Versions)
 {
+    public string? Process { get; init; }
+    public double? NeededAlloyKg { get; init; }
+    public double? LargestIronKg { get; init; }
+    public string? CoverName { get; init; }
+    public double? CoverKg { get; init; }
+    public double? StreamInoculantKg { get; init; }
+    public double? MouldInoculantKg { get; init; }
+    public string? PearliteName { get; init; }
+    public double? PearliteKg { get; init; }
+    public string? Checks { get; init; }
+
     /// <summary>What it started from and was corrected since.</summary>
     public IReadOnlyList<StaleNote> Stale { get; init; } = [];
 }
 
 /// <inheritdoc cref="Tap"/>
-public sealed record TapView(Origin Origin, double Kg, double? TemperatureC, double? MgAfterTreatmentPercent, double? MinutesToFloor);
+public sealed record TapView(Origin Origin, double Kg, double? TemperatureC, double? MgAfterTreatmentPercent, double? MinutesToFloor)
+{
+    public double? MgLeastPercent { get; init; }
+    public double? MgMostPercent { get; init; }
+}
 
 /// <inheritdoc cref="CastingDecision"/>
 public sealed record CastingDecisionView(Origin Origin, CastingVerdict Verdict, long? SampleId, bool FollowsCorrection = false)

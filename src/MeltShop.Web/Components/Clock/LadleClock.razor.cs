@@ -20,9 +20,21 @@ public sealed partial class LadleClock
     [Parameter]
     public DateTimeOffset? Until { get; set; }
 
+    /// <summary>When it may be over already, by the band; null where there is no band.</summary>
+    [Parameter]
+    public DateTimeOffset? Early { get; set; }
+
+    /// <summary>What it counts from, in words; from the end of the reaction where nothing is said.</summary>
+    [Parameter]
+    public string? SinceWords { get; set; }
+
+    /// <summary>To be read from three metres, with the signals that the device's user chose.</summary>
+    [Parameter]
+    public bool IsLarge { get; set; }
+
     /// <summary>The server's now, from which the browser counts.</summary>
     [Parameter, EditorRequired]
     public DateTimeOffset Now { get; set; }
 
-    private static string Milliseconds(DateTimeOffset instant) => instant.ToUnixTimeMilliseconds().ToString(CultureInfo.InvariantCulture);
+    private static string? Milliseconds(DateTimeOffset? instant) => instant?.ToUnixTimeMilliseconds().ToString(CultureInfo.InvariantCulture);
 }

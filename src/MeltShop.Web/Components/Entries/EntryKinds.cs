@@ -13,6 +13,12 @@ public static class EntryKinds
         [nameof(WeighIn)] = () => new WeighingEntry(),
         [nameof(RecordTap)] = () => new TapEntry(),
         [nameof(EndReaction)] = () => new ReactionEntry(),
+        [nameof(UndoReaction)] = () => new UndoReactionEntry(),
+        [nameof(DoseMagnesium)] = () => new DoseEntry(),
+        [nameof(RecordMould)] = () => new MouldEntry(),
+        [nameof(RecordRest)] = () => new RestEntry(),
+        [nameof(RecordInoculation)] = () => new InoculationEntry(),
+        [nameof(TakeBack)] = () => new TakeBackEntry(),
         [nameof(RecordSample)] = () => new SampleEntry([]),
     };
 

@@ -11,6 +11,7 @@ public sealed class TapEntry : TypedEntry<RecordTap.Result>
     {
         Kg = Form.Quantity("kg", 0, 100_000, isRequired: true);
         Temperature = Form.Quantity("temperatureC", 1100, 1700);
+        Seconds = Form.Quantity("tapSeconds", 0, 3600);
     }
 
     public override string Operation => nameof(RecordTap);
@@ -19,6 +20,9 @@ public sealed class TapEntry : TypedEntry<RecordTap.Result>
 
     public QuantityEntry Temperature { get; }
 
+    /// <summary>How long the tap took.</summary>
+    public QuantityEntry Seconds { get; }
+
     protected override Task<Outcome<RecordTap.Result>> Run(IServiceProvider services, EntryMade made) => services.GetRequiredService<RecordTap>()
-        .Run(made.By, new(made.Key, made.ObservedAt, Id("treatedLadleId"), Version, Kg.Needed, Temperature.Value));
+        .Run(made.By, new(made.Key, made.ObservedAt, Id("treatedLadleId"), Version, Kg.Needed, Temperature.Value, Seconds.Value));
 }

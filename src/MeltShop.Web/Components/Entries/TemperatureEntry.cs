@@ -5,7 +5,7 @@ using MeltShop.Web.Components.Fields;
 
 namespace MeltShop.Web.Components.Entries;
 
-/// <summary>A temperature of the bath.</summary>
+/// <summary>A temperature of the bath, or of a treated ladle.</summary>
 public sealed class TemperatureEntry : TypedEntry<long>
 {
     public TemperatureEntry()
@@ -21,5 +21,5 @@ public sealed class TemperatureEntry : TypedEntry<long>
     public QuantityEntry Minutes { get; }
 
     protected override Task<Outcome<long>> Run(IServiceProvider services, EntryMade made) => services.GetRequiredService<RecordTemperature>()
-        .Run(made.By, new(made.Key, Minutes.Before(made.ObservedAt), Id("heatId"), null, Degrees.Needed));
+        .Run(made.By, new(made.Key, Minutes.Before(made.ObservedAt), Id("heatId"), About.ContainsKey("treatedLadleId") ? Id("treatedLadleId") : null, Degrees.Needed));
 }

@@ -1,9 +1,10 @@
+using MeltShop.Operations.Ladles;
 using MeltShop.Records.Reading.Floor;
 using Microsoft.AspNetCore.Components;
 
 namespace MeltShop.Web.Pages.Floor;
 
-/// <summary>A ladle under treatment and the minute at which its magnesium is predicted to be at the floor.</summary>
+/// <summary>A ladle under treatment with its clock: the minute at which pouring must stop, whichever limit comes first.</summary>
 public sealed partial class LadleCard
 {
     [Parameter, EditorRequired]
@@ -12,6 +13,10 @@ public sealed partial class LadleCard
     [Parameter, EditorRequired]
     public DateTimeOffset Now { get; set; }
 
-    /// <summary>Null before the end of the reaction, and for grey iron, which has no magnesium to fade.</summary>
-    private DateTimeOffset? StopAt => Ladle is { ReactionEndedAt: { } end, MinutesToFloor: { } minutes } ? end.AddMinutes(minutes) : null;
+    /// <summary>Null before the tap, and where nobody set a limit.</summary>
+    private PouringLimit? First => Ladle.Times is { } times && PouringLimits.Of(times) is [var first, ..] ? first : null;
+
+    private bool IsPressed => Ladle.ReactionEndedAt is not null;
+
+    private DateTimeOffset Since => Ladle.ReactionEndedAt ?? Ladle.Times!.TapStartedAt ?? Ladle.Times.TappedAt!.Value;
 }

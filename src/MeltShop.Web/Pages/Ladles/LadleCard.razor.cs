@@ -8,6 +8,4 @@ public sealed partial class LadleCard
 {
     [Parameter, EditorRequired]
     public TreatedLadleView Treated { get; set; } = null!;
-
-    private double Over => Treated is { Card: { } card, Tap: { } tap } ? tap.Kg - card.StopWeightKg : 0;
 }

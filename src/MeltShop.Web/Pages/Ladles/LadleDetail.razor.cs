@@ -23,6 +23,16 @@ public sealed partial class LadleDetail
     [Inject]
     private LadleForecast Forecast { get; set; } = null!;
 
+    [Inject]
+    private RecordMould Moulds { get; set; } = null!;
+
+    [Inject]
+    private UndoReaction Undo { get; set; } = null!;
+
+    private PouringView Pouring => View!.Ladle.Pouring!;
+
+    private DateTimeOffset? LowUntil => LowMagnesiumCard.HeldUntil(View!.Ladle);
+
     private TreatedLadleView Treated => View!.Ladle.Treated!;
 
     protected override async Task<LadleContent?> Read(CancellationToken ct)
@@ -35,7 +45,7 @@ public sealed partial class LadleDetail
     }
 
     protected override bool Concerns(ChangeNotice change) =>
-        change.Kind == ChangeKind.TreatedLadle ? change.Id == Id : change.Kind is ChangeKind.Sample or ChangeKind.Grade;
+        change.Kind == ChangeKind.TreatedLadle ? change.Id == Id : change.Kind is ChangeKind.Sample or ChangeKind.Grade or ChangeKind.Ladle;
 
     private static TreatedIron? Iron(TreatedLadleView treated) => treated is { Card: { Problem: { } problem, AlloyKg: { } alloyKg }, Tap: { } tap }
         ? PocketQuestion.AfterTap(StoredJson.Value<TreatmentProblem>(problem), alloyKg, tap.Kg, tap.TemperatureC) : null;

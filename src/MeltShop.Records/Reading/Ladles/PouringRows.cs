@@ -1,0 +1,37 @@
+using MeltShop.Records.Heats;
+using MeltShop.Records.Ladles;
+using Microsoft.EntityFrameworkCore;
+
+namespace MeltShop.Records.Reading.Ladles;
+
+/// <summary>Reads what was poured from one ladle.</summary>
+internal static class PouringRows
+{
+    public static async Task<PouringView> Load(RecordsContext db, TreatedLadleView treated, CancellationToken ct)
+    {
+        var times = await LadleTimesRows.One(db, treated.Id, null, ct);
+        var moulds = await db.Rows(db.PouredMoulds.Where(m => m.TreatedLadleId == treated.Id), ct);
+        var rests = await db.Rows(db.LadleRests.Where(r => r.TreatedLadleId == treated.Id), ct);
+        var inoculations = await db.Rows(db.LadleInoculations.Where(i => i.TreatedLadleId == treated.Id), ct);
+        var doses = await db.Rows(db.MagnesiumDoses.Where(d => d.TreatedLadleId == treated.Id), ct);
+        var back = await db.Rows(db.FurnaceMetals.Where(m => m.TreatedLadleId == treated.Id && m.Kind == FurnaceMetalKind.PouredBack), ct);
+        var materialIds = inoculations.Select(i => (long?)i.Fact.MaterialId).Concat(doses.Select(d => d.Fact.MaterialId)).OfType<long>().Distinct().ToList();
+        var names = await db.Materials.Where(m => materialIds.Contains(m.Id)).ToDictionaryAsync(m => m.Id, m => m.Name, ct);
+        var others = rests.Select(r => r.Fact.IntoLadleId).OfType<long>().ToList();
+        var ordinals = await db.TreatedLadles.Where(l => others.Contains(l.Id)).ToDictionaryAsync(l => l.Id, l => l.Ordinal, ct);
+        var cameKg = await db.InForce<LadleRest>().Where(r => r.IntoLadleId == treated.Id && !r.IsWithdrawn).SumAsync(r => r.Kg, ct);
+        return new(
+            times,
+            [.. moulds.Select(r => new MouldView(Entry(r), r.Fact.Label, r.Fact.FirstAt, r.Fact.Kg, r.Fact.LateFor, r.Fact.StopAt))],
+            [.. rests.Select(r => new RestView(Entry(r), r.Fact.IntoLadleId, Ordinal(r.Fact), r.Fact.Kg, r.Fact.MixedMgPercent))],
+            [.. inoculations.Select(r => new InoculationView(Entry(r), r.Fact.Place, names[r.Fact.MaterialId], r.Fact.Kg))],
+            [.. doses.Select(r => new DoseView(r.Origin, r.Fact.MaterialId is { } id ? names[id] : null, r.Fact.Kg, r.Fact.WireMetres, r.Fact.FeedSeconds, r.Fact.MgPercent, r.Fact.MinutesToFloor))],
+            [.. back.Select(r => new BackView(r.Origin, r.Fact.Kg))],
+            cameKg);
+
+        int? Ordinal(LadleRest rest) => rest.IntoLadleId is { } id ? ordinals[id] : null;
+    }
+
+    private static LadleEntry Entry<TFact>(FactRow<TFact> row)
+        where TFact : Keeping.Fact, IWithdrawable => new(row.Origin, row.Fact.IsWithdrawn);
+}

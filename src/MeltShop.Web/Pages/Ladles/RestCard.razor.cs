@@ -1,0 +1,38 @@
+using MeltShop.Operations.Ladles;
+using MeltShop.Records.Reading.Ladles;
+using MeltShop.Web.Components.Entries;
+using MeltShop.Web.Components.Fields;
+using Microsoft.AspNetCore.Components;
+
+namespace MeltShop.Web.Pages.Ladles;
+
+/// <summary>What is left in the ladle: into dry pig moulds, back into a furnace, or into another ladle, each with its caution.</summary>
+public sealed partial class RestCard
+{
+    private RestEntry entry = new();
+    private int entered = -1;
+
+    [Parameter, EditorRequired]
+    public LadleView View { get; set; } = null!;
+
+    private PouringView Pouring => View.Pouring!;
+
+    private IEnumerable<Choice> Ways => Enum.GetValues<RestWay>()
+        .Where(way => way switch { RestWay.PouredBack => View.OpenHeats.Count > 0, RestWay.IntoLadle => View.Others.Count > 0, _ => true })
+        .Select(way => new Choice(way.ToString(), Text["Way." + way]));
+
+    private IEnumerable<Choice> Furnaces => View.OpenHeats.Select(h => new Choice(PocketDraft.Text(h.Id), $"{h.FurnaceName}, {h.Number}"));
+
+    private IEnumerable<Choice> Others => View.Others.Select(o => new Choice(PocketDraft.Text(o.Id), Text["OtherLadle", o.Ordinal, o.HeatNumber, o.LadleName]));
+
+    protected override void OnParametersSet()
+    {
+        var count = Pouring.Rests.Count + Pouring.PouredBack.Count;
+        if (count == entered) return;
+        (entry, entered) = (new(), count);
+        entry.Belongs("treatedLadleId", Pouring.Times.TreatedLadleId);
+    }
+
+    private string Words(RestView rest) => rest.IntoLadleId is null ? Text["Way.Pigged"]
+        : rest.MixedMgPercent is { } mixed ? Text["IntoMixed", rest.IntoOrdinal!, NumberText.Show(mixed, 4)] : Text["IntoGrey", rest.IntoOrdinal!];
+}
