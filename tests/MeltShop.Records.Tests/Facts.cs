@@ -112,7 +112,7 @@ public static class Facts
     };
 
     /// <summary>One of everything that is entered while a ladle is poured, and a figure of the ladle itself.</summary>
-    public static IEnumerable<Keeping.Fact> OfTheLadle(this Stamp stamp, long treatedLadleId, long ladleId, long materialId) =>
+    public static IEnumerable<Records.Keeping.Fact> OfTheLadle(this Stamp stamp, long treatedLadleId, long ladleId, long materialId) =>
     [
         new PouredMould
         {

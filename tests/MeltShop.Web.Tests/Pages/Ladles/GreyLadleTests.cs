@@ -27,6 +27,6 @@ public sealed class GreyLadleTests : LadleTest
         page.WaitForState(() => page.FindAll("[data-ladle-state=Pouring]").Count > 0, Patience);
         Assert.Empty(page.FindAll("[data-testid=mg-curve]"));
         Assert.Empty(page.FindAll("[data-testid=reaction-ended]"));
-        Assert.Empty(page.FindAll("[data-testid=pouring-clock]"));
+        Assert.Empty(page.FindAll("[data-limit=Magnesium], [data-missing=Magnesium]"));
     }
 }
