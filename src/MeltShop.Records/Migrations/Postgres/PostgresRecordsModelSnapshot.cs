@@ -970,6 +970,118 @@ namespace MeltShop.Records.Migrations.Postgres
                     b.ToTable("CastingDecisions");
                 });
 
+            modelBuilder.Entity("MeltShop.Records.Ladles.LadleInoculation", b =>
+                {
+                    b.Property<long>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("bigint");
+
+                    NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<long>("Id"));
+
+                    b.Property<DateTimeOffset>("EnteredAt")
+                        .HasColumnType("timestamp with time zone");
+
+                    b.Property<Guid>("EntryKey")
+                        .HasColumnType("uuid");
+
+                    b.Property<bool>("IsWithdrawn")
+                        .HasColumnType("boolean");
+
+                    b.Property<double>("Kg")
+                        .HasColumnType("double precision");
+
+                    b.Property<long>("MaterialId")
+                        .HasColumnType("bigint");
+
+                    b.Property<DateTimeOffset>("ObservedAt")
+                        .HasColumnType("timestamp with time zone");
+
+                    b.Property<long>("PersonId")
+                        .HasColumnType("bigint");
+
+                    b.Property<string>("Place")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<string>("Reason")
+                        .HasColumnType("text");
+
+                    b.Property<long?>("SupersedesId")
+                        .HasColumnType("bigint");
+
+                    b.Property<long>("TreatedLadleId")
+                        .HasColumnType("bigint");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("EntryKey");
+
+                    b.HasIndex("SupersedesId")
+                        .IsUnique();
+
+                    b.HasIndex("TreatedLadleId");
+
+                    b.ToTable("LadleInoculations");
+                });
+
+            modelBuilder.Entity("MeltShop.Records.Ladles.LadleRest", b =>
+                {
+                    b.Property<long>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("bigint");
+
+                    NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<long>("Id"));
+
+                    b.Property<DateTimeOffset>("EnteredAt")
+                        .HasColumnType("timestamp with time zone");
+
+                    b.Property<Guid>("EntryKey")
+                        .HasColumnType("uuid");
+
+                    b.Property<long?>("IntoLadleId")
+                        .HasColumnType("bigint");
+
+                    b.Property<bool>("IsWithdrawn")
+                        .HasColumnType("boolean");
+
+                    b.Property<double>("Kg")
+                        .HasColumnType("double precision");
+
+                    b.Property<double?>("MinutesToFloor")
+                        .HasColumnType("double precision");
+
+                    b.Property<double?>("MixedMgPercent")
+                        .HasColumnType("double precision");
+
+                    b.Property<DateTimeOffset>("ObservedAt")
+                        .HasColumnType("timestamp with time zone");
+
+                    b.Property<long>("PersonId")
+                        .HasColumnType("bigint");
+
+                    b.Property<string>("Reason")
+                        .HasColumnType("text");
+
+                    b.Property<long?>("SupersedesId")
+                        .HasColumnType("bigint");
+
+                    b.Property<long>("TreatedLadleId")
+                        .HasColumnType("bigint");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("EntryKey");
+
+                    b.HasIndex("IntoLadleId");
+
+                    b.HasIndex("SupersedesId")
+                        .IsUnique();
+
+                    b.HasIndex("TreatedLadleId");
+
+                    b.ToTable("LadleRests");
+                });
+
             modelBuilder.Entity("MeltShop.Records.Ladles.LadleStep", b =>
                 {
                     b.Property<long>("Id")
@@ -1015,6 +1127,71 @@ namespace MeltShop.Records.Migrations.Postgres
                     b.ToTable("LadleSteps");
                 });
 
+            modelBuilder.Entity("MeltShop.Records.Ladles.MagnesiumDose", b =>
+                {
+                    b.Property<long>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("bigint");
+
+                    NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<long>("Id"));
+
+                    b.Property<DateTimeOffset>("EnteredAt")
+                        .HasColumnType("timestamp with time zone");
+
+                    b.Property<Guid>("EntryKey")
+                        .HasColumnType("uuid");
+
+                    b.Property<double?>("FeedSeconds")
+                        .HasColumnType("double precision");
+
+                    b.Property<double>("Kg")
+                        .HasColumnType("double precision");
+
+                    b.Property<double?>("LeastMinutesToFloor")
+                        .HasColumnType("double precision");
+
+                    b.Property<long?>("MaterialId")
+                        .HasColumnType("bigint");
+
+                    b.Property<double?>("MgLeastPercent")
+                        .HasColumnType("double precision");
+
+                    b.Property<double>("MgPercent")
+                        .HasColumnType("double precision");
+
+                    b.Property<double?>("MinutesToFloor")
+                        .HasColumnType("double precision");
+
+                    b.Property<DateTimeOffset>("ObservedAt")
+                        .HasColumnType("timestamp with time zone");
+
+                    b.Property<long>("PersonId")
+                        .HasColumnType("bigint");
+
+                    b.Property<string>("Reason")
+                        .HasColumnType("text");
+
+                    b.Property<long?>("SupersedesId")
+                        .HasColumnType("bigint");
+
+                    b.Property<long>("TreatedLadleId")
+                        .HasColumnType("bigint");
+
+                    b.Property<double?>("WireMetres")
+                        .HasColumnType("double precision");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("EntryKey");
+
+                    b.HasIndex("SupersedesId")
+                        .IsUnique();
+
+                    b.HasIndex("TreatedLadleId");
+
+                    b.ToTable("MagnesiumDoses");
+                });
+
             modelBuilder.Entity("MeltShop.Records.Ladles.PocketCard", b =>
                 {
                     b.Property<long>("Id")
@@ -1035,11 +1212,26 @@ namespace MeltShop.Records.Migrations.Postgres
                     b.Property<double?>("BaseSulphurPercent")
                         .HasColumnType("double precision");
 
+                    b.Property<string>("Checks")
+                        .HasColumnType("text");
+
+                    b.Property<double?>("CoverKg")
+                        .HasColumnType("double precision");
+
+                    b.Property<long?>("CoverMaterialId")
+                        .HasColumnType("bigint");
+
                     b.Property<DateTimeOffset>("EnteredAt")
                         .HasColumnType("timestamp with time zone");
 
                     b.Property<Guid>("EntryKey")
                         .HasColumnType("uuid");
+
+                    b.Property<double?>("HeatLossKPerMinute")
+                        .HasColumnType("double precision");
+
+                    b.Property<double?>("HouseMinutes")
+                        .HasColumnType("double precision");
 
                     b.Property<double>("InoculantKg")
                         .HasColumnType("double precision");
@@ -1047,14 +1239,44 @@ namespace MeltShop.Records.Migrations.Postgres
                     b.Property<long>("InoculantMaterialId")
                         .HasColumnType("bigint");
 
+                    b.Property<double?>("InoculationMinutes")
+                        .HasColumnType("double precision");
+
+                    b.Property<double?>("LargestIronKg")
+                        .HasColumnType("double precision");
+
+                    b.Property<double?>("LeastPouringC")
+                        .HasColumnType("double precision");
+
+                    b.Property<double?>("MgFadeMostPercentPerMinute")
+                        .HasColumnType("double precision");
+
                     b.Property<double?>("MgFloorPercent")
+                        .HasColumnType("double precision");
+
+                    b.Property<double?>("MgRecoveryLeastPercent")
+                        .HasColumnType("double precision");
+
+                    b.Property<double?>("MgRecoveryMostPercent")
                         .HasColumnType("double precision");
 
                     b.Property<double?>("MinutesToLastMould")
                         .HasColumnType("double precision");
 
+                    b.Property<double?>("MouldInoculantKg")
+                        .HasColumnType("double precision");
+
+                    b.Property<double?>("NeededAlloyKg")
+                        .HasColumnType("double precision");
+
                     b.Property<DateTimeOffset>("ObservedAt")
                         .HasColumnType("timestamp with time zone");
+
+                    b.Property<double?>("PearliteKg")
+                        .HasColumnType("double precision");
+
+                    b.Property<long?>("PearliteMaterialId")
+                        .HasColumnType("bigint");
 
                     b.Property<long>("PersonId")
                         .HasColumnType("bigint");
@@ -1065,10 +1287,16 @@ namespace MeltShop.Records.Migrations.Postgres
                     b.Property<string>("Problem")
                         .HasColumnType("text");
 
+                    b.Property<string>("Process")
+                        .HasColumnType("text");
+
                     b.Property<string>("Reason")
                         .HasColumnType("text");
 
                     b.Property<double>("StopWeightKg")
+                        .HasColumnType("double precision");
+
+                    b.Property<double?>("StreamInoculantKg")
                         .HasColumnType("double precision");
 
                     b.Property<long?>("SupersedesId")
@@ -1082,6 +1310,9 @@ namespace MeltShop.Records.Migrations.Postgres
 
                     b.Property<long>("TreatedLadleId")
                         .HasColumnType("bigint");
+
+                    b.Property<double?>("TreatmentLossK")
+                        .HasColumnType("double precision");
 
                     b.Property<string>("Versions")
                         .IsRequired()
@@ -1097,6 +1328,66 @@ namespace MeltShop.Records.Migrations.Postgres
                     b.HasIndex("TreatedLadleId");
 
                     b.ToTable("PocketCards");
+                });
+
+            modelBuilder.Entity("MeltShop.Records.Ladles.PouredMould", b =>
+                {
+                    b.Property<long>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("bigint");
+
+                    NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<long>("Id"));
+
+                    b.Property<DateTimeOffset>("EnteredAt")
+                        .HasColumnType("timestamp with time zone");
+
+                    b.Property<Guid>("EntryKey")
+                        .HasColumnType("uuid");
+
+                    b.Property<DateTimeOffset>("FirstAt")
+                        .HasColumnType("timestamp with time zone");
+
+                    b.Property<bool>("IsWithdrawn")
+                        .HasColumnType("boolean");
+
+                    b.Property<double>("Kg")
+                        .HasColumnType("double precision");
+
+                    b.Property<string>("Label")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<string>("LateFor")
+                        .HasColumnType("text");
+
+                    b.Property<DateTimeOffset>("ObservedAt")
+                        .HasColumnType("timestamp with time zone");
+
+                    b.Property<long>("PersonId")
+                        .HasColumnType("bigint");
+
+                    b.Property<string>("Reason")
+                        .HasColumnType("text");
+
+                    b.Property<DateTimeOffset?>("StopAt")
+                        .HasColumnType("timestamp with time zone");
+
+                    b.Property<long?>("SupersedesId")
+                        .HasColumnType("bigint");
+
+                    b.Property<long>("TreatedLadleId")
+                        .HasColumnType("bigint");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("EntryKey");
+
+                    b.HasIndex("SupersedesId")
+                        .IsUnique();
+
+                    b.HasIndex("TreatedLadleId");
+
+                    b.ToTable("PouredMoulds");
                 });
 
             modelBuilder.Entity("MeltShop.Records.Ladles.Tap", b =>
@@ -1119,7 +1410,16 @@ namespace MeltShop.Records.Migrations.Postgres
                     b.Property<double>("Kg")
                         .HasColumnType("double precision");
 
+                    b.Property<double?>("LeastMinutesToFloor")
+                        .HasColumnType("double precision");
+
                     b.Property<double?>("MgAfterTreatmentPercent")
+                        .HasColumnType("double precision");
+
+                    b.Property<double?>("MgLeastPercent")
+                        .HasColumnType("double precision");
+
+                    b.Property<double?>("MgMostPercent")
                         .HasColumnType("double precision");
 
                     b.Property<double?>("MinutesToFloor")
@@ -1133,6 +1433,9 @@ namespace MeltShop.Records.Migrations.Postgres
 
                     b.Property<string>("Reason")
                         .HasColumnType("text");
+
+                    b.Property<DateTimeOffset?>("StartedAt")
+                        .HasColumnType("timestamp with time zone");
 
                     b.Property<long?>("SupersedesId")
                         .HasColumnType("bigint");
@@ -1373,6 +1676,9 @@ namespace MeltShop.Records.Migrations.Postgres
 
                     NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<long>("Id"));
 
+                    b.Property<double?>("CapacityKg")
+                        .HasColumnType("double precision");
+
                     b.Property<string>("Code")
                         .IsRequired()
                         .HasColumnType("text");
@@ -1384,16 +1690,34 @@ namespace MeltShop.Records.Migrations.Postgres
                     b.Property<double>("FillLimitKg")
                         .HasColumnType("double precision");
 
+                    b.Property<bool?>("HasLid")
+                        .HasColumnType("boolean");
+
                     b.Property<double>("HeatLossKPerMinute")
+                        .HasColumnType("double precision");
+
+                    b.Property<double?>("HeightToDiameter")
+                        .HasColumnType("double precision");
+
+                    b.Property<double?>("HouseMinutes")
+                        .HasColumnType("double precision");
+
+                    b.Property<double?>("InoculationMinutes")
                         .HasColumnType("double precision");
 
                     b.Property<bool>("IsActive")
                         .HasColumnType("boolean");
 
+                    b.Property<double?>("LeastPouringC")
+                        .HasColumnType("double precision");
+
                     b.Property<double>("MgFadePercentPerMinute")
                         .HasColumnType("double precision");
 
                     b.Property<double>("MgRecoveryPercent")
+                        .HasColumnType("double precision");
+
+                    b.Property<double?>("MostTreatmentC")
                         .HasColumnType("double precision");
 
                     b.Property<string>("Name")
@@ -1403,6 +1727,12 @@ namespace MeltShop.Records.Migrations.Postgres
                     b.Property<double>("PocketKg")
                         .HasColumnType("double precision");
 
+                    b.Property<string>("Preheat")
+                        .HasColumnType("text");
+
+                    b.Property<DateTimeOffset?>("PreheatSeenAt")
+                        .HasColumnType("timestamp with time zone");
+
                     b.Property<string>("Process")
                         .IsRequired()
                         .HasColumnType("text");
@@ -1410,9 +1740,18 @@ namespace MeltShop.Records.Migrations.Postgres
                     b.Property<double?>("RecoveryTemperatureC")
                         .HasColumnType("double precision");
 
+                    b.Property<double?>("TreatmentLossK")
+                        .HasColumnType("double precision");
+
                     b.Property<Guid>("Version")
                         .IsConcurrencyToken()
                         .HasColumnType("uuid");
+
+                    b.Property<double?>("WireMetresPerMinute")
+                        .HasColumnType("double precision");
+
+                    b.Property<double?>("WireMgGramsPerMetre")
+                        .HasColumnType("double precision");
 
                     b.HasKey("Id");
 
@@ -1420,6 +1759,68 @@ namespace MeltShop.Records.Migrations.Postgres
                         .IsUnique();
 
                     b.ToTable("Ladles");
+                });
+
+            modelBuilder.Entity("MeltShop.Records.Sites.LadleFigure", b =>
+                {
+                    b.Property<long>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("bigint");
+
+                    NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<long>("Id"));
+
+                    b.Property<DateTimeOffset>("EnteredAt")
+                        .HasColumnType("timestamp with time zone");
+
+                    b.Property<Guid>("EntryKey")
+                        .HasColumnType("uuid");
+
+                    b.Property<string>("Kind")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<long>("LadleId")
+                        .HasColumnType("bigint");
+
+                    b.Property<double?>("Least")
+                        .HasColumnType("double precision");
+
+                    b.Property<double?>("Most")
+                        .HasColumnType("double precision");
+
+                    b.Property<DateTimeOffset>("ObservedAt")
+                        .HasColumnType("timestamp with time zone");
+
+                    b.Property<long>("PersonId")
+                        .HasColumnType("bigint");
+
+                    b.Property<string>("Reason")
+                        .HasColumnType("text");
+
+                    b.Property<string>("Source")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<string>("Standing")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<long?>("SupersedesId")
+                        .HasColumnType("bigint");
+
+                    b.Property<double>("Value")
+                        .HasColumnType("double precision");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("EntryKey");
+
+                    b.HasIndex("LadleId");
+
+                    b.HasIndex("SupersedesId")
+                        .IsUnique();
+
+                    b.ToTable("LadleFigures");
                 });
 
             modelBuilder.Entity("MeltShop.Records.Sites.Site", b =>
@@ -2283,6 +2684,69 @@ namespace MeltShop.Records.Migrations.Postgres
                         .IsRequired();
                 });
 
+            modelBuilder.Entity("MeltShop.Records.Ladles.LadleInoculation", b =>
+                {
+                    b.HasOne("MeltShop.Records.Keeping.Entry", null)
+                        .WithMany()
+                        .HasForeignKey("EntryKey")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("MeltShop.Records.Yard.Material", null)
+                        .WithMany()
+                        .HasForeignKey("MaterialId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("MeltShop.Records.People.Person", null)
+                        .WithMany()
+                        .HasForeignKey("PersonId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("MeltShop.Records.Ladles.LadleInoculation", null)
+                        .WithMany()
+                        .HasForeignKey("SupersedesId")
+                        .OnDelete(DeleteBehavior.Restrict);
+
+                    b.HasOne("MeltShop.Records.Ladles.TreatedLadle", null)
+                        .WithMany()
+                        .HasForeignKey("TreatedLadleId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("MeltShop.Records.Ladles.LadleRest", b =>
+                {
+                    b.HasOne("MeltShop.Records.Keeping.Entry", null)
+                        .WithMany()
+                        .HasForeignKey("EntryKey")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("MeltShop.Records.Ladles.TreatedLadle", null)
+                        .WithMany()
+                        .HasForeignKey("IntoLadleId")
+                        .OnDelete(DeleteBehavior.Restrict);
+
+                    b.HasOne("MeltShop.Records.People.Person", null)
+                        .WithMany()
+                        .HasForeignKey("PersonId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("MeltShop.Records.Ladles.LadleRest", null)
+                        .WithMany()
+                        .HasForeignKey("SupersedesId")
+                        .OnDelete(DeleteBehavior.Restrict);
+
+                    b.HasOne("MeltShop.Records.Ladles.TreatedLadle", null)
+                        .WithMany()
+                        .HasForeignKey("TreatedLadleId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
             modelBuilder.Entity("MeltShop.Records.Ladles.LadleStep", b =>
                 {
                     b.HasOne("MeltShop.Records.Keeping.Entry", null)
@@ -2309,11 +2773,47 @@ namespace MeltShop.Records.Migrations.Postgres
                         .IsRequired();
                 });
 
+            modelBuilder.Entity("MeltShop.Records.Ladles.MagnesiumDose", b =>
+                {
+                    b.HasOne("MeltShop.Records.Keeping.Entry", null)
+                        .WithMany()
+                        .HasForeignKey("EntryKey")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("MeltShop.Records.Yard.Material", null)
+                        .WithMany()
+                        .HasForeignKey("MaterialId")
+                        .OnDelete(DeleteBehavior.Restrict);
+
+                    b.HasOne("MeltShop.Records.People.Person", null)
+                        .WithMany()
+                        .HasForeignKey("PersonId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("MeltShop.Records.Ladles.MagnesiumDose", null)
+                        .WithMany()
+                        .HasForeignKey("SupersedesId")
+                        .OnDelete(DeleteBehavior.Restrict);
+
+                    b.HasOne("MeltShop.Records.Ladles.TreatedLadle", null)
+                        .WithMany()
+                        .HasForeignKey("TreatedLadleId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
             modelBuilder.Entity("MeltShop.Records.Ladles.PocketCard", b =>
                 {
                     b.HasOne("MeltShop.Records.Yard.Material", null)
                         .WithMany()
                         .HasForeignKey("AlloyMaterialId")
+                        .OnDelete(DeleteBehavior.Restrict);
+
+                    b.HasOne("MeltShop.Records.Yard.Material", null)
+                        .WithMany()
+                        .HasForeignKey("CoverMaterialId")
                         .OnDelete(DeleteBehavior.Restrict);
 
                     b.HasOne("MeltShop.Records.Keeping.Entry", null)
@@ -2328,6 +2828,11 @@ namespace MeltShop.Records.Migrations.Postgres
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
 
+                    b.HasOne("MeltShop.Records.Yard.Material", null)
+                        .WithMany()
+                        .HasForeignKey("PearliteMaterialId")
+                        .OnDelete(DeleteBehavior.Restrict);
+
                     b.HasOne("MeltShop.Records.People.Person", null)
                         .WithMany()
                         .HasForeignKey("PersonId")
@@ -2335,6 +2840,32 @@ namespace MeltShop.Records.Migrations.Postgres
                         .IsRequired();
 
                     b.HasOne("MeltShop.Records.Ladles.PocketCard", null)
+                        .WithMany()
+                        .HasForeignKey("SupersedesId")
+                        .OnDelete(DeleteBehavior.Restrict);
+
+                    b.HasOne("MeltShop.Records.Ladles.TreatedLadle", null)
+                        .WithMany()
+                        .HasForeignKey("TreatedLadleId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("MeltShop.Records.Ladles.PouredMould", b =>
+                {
+                    b.HasOne("MeltShop.Records.Keeping.Entry", null)
+                        .WithMany()
+                        .HasForeignKey("EntryKey")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("MeltShop.Records.People.Person", null)
+                        .WithMany()
+                        .HasForeignKey("PersonId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("MeltShop.Records.Ladles.PouredMould", null)
                         .WithMany()
                         .HasForeignKey("SupersedesId")
                         .OnDelete(DeleteBehavior.Restrict);
@@ -2400,6 +2931,32 @@ namespace MeltShop.Records.Migrations.Postgres
                         .HasForeignKey("SiteId")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
+                });
+
+            modelBuilder.Entity("MeltShop.Records.Sites.LadleFigure", b =>
+                {
+                    b.HasOne("MeltShop.Records.Keeping.Entry", null)
+                        .WithMany()
+                        .HasForeignKey("EntryKey")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("MeltShop.Records.Sites.Ladle", null)
+                        .WithMany()
+                        .HasForeignKey("LadleId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("MeltShop.Records.People.Person", null)
+                        .WithMany()
+                        .HasForeignKey("PersonId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("MeltShop.Records.Sites.LadleFigure", null)
+                        .WithMany()
+                        .HasForeignKey("SupersedesId")
+                        .OnDelete(DeleteBehavior.Restrict);
                 });
 
             modelBuilder.Entity("MeltShop.Records.Yard.MaterialAnalysis", b =>

@@ -927,6 +927,114 @@ namespace MeltShop.Records.Migrations.Sqlite
                     b.ToTable("CastingDecisions");
                 });
 
+            modelBuilder.Entity("MeltShop.Records.Ladles.LadleInoculation", b =>
+                {
+                    b.Property<long>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("INTEGER");
+
+                    b.Property<long>("EnteredAt")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<Guid>("EntryKey")
+                        .HasColumnType("TEXT");
+
+                    b.Property<bool>("IsWithdrawn")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<double>("Kg")
+                        .HasColumnType("REAL");
+
+                    b.Property<long>("MaterialId")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<long>("ObservedAt")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<long>("PersonId")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Place")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Reason")
+                        .HasColumnType("TEXT");
+
+                    b.Property<long?>("SupersedesId")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<long>("TreatedLadleId")
+                        .HasColumnType("INTEGER");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("EntryKey");
+
+                    b.HasIndex("SupersedesId")
+                        .IsUnique();
+
+                    b.HasIndex("TreatedLadleId");
+
+                    b.ToTable("LadleInoculations");
+                });
+
+            modelBuilder.Entity("MeltShop.Records.Ladles.LadleRest", b =>
+                {
+                    b.Property<long>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("INTEGER");
+
+                    b.Property<long>("EnteredAt")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<Guid>("EntryKey")
+                        .HasColumnType("TEXT");
+
+                    b.Property<long?>("IntoLadleId")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<bool>("IsWithdrawn")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<double>("Kg")
+                        .HasColumnType("REAL");
+
+                    b.Property<double?>("MinutesToFloor")
+                        .HasColumnType("REAL");
+
+                    b.Property<double?>("MixedMgPercent")
+                        .HasColumnType("REAL");
+
+                    b.Property<long>("ObservedAt")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<long>("PersonId")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Reason")
+                        .HasColumnType("TEXT");
+
+                    b.Property<long?>("SupersedesId")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<long>("TreatedLadleId")
+                        .HasColumnType("INTEGER");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("EntryKey");
+
+                    b.HasIndex("IntoLadleId");
+
+                    b.HasIndex("SupersedesId")
+                        .IsUnique();
+
+                    b.HasIndex("TreatedLadleId");
+
+                    b.ToTable("LadleRests");
+                });
+
             modelBuilder.Entity("MeltShop.Records.Ladles.LadleStep", b =>
                 {
                     b.Property<long>("Id")
@@ -970,6 +1078,69 @@ namespace MeltShop.Records.Migrations.Sqlite
                     b.ToTable("LadleSteps");
                 });
 
+            modelBuilder.Entity("MeltShop.Records.Ladles.MagnesiumDose", b =>
+                {
+                    b.Property<long>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("INTEGER");
+
+                    b.Property<long>("EnteredAt")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<Guid>("EntryKey")
+                        .HasColumnType("TEXT");
+
+                    b.Property<double?>("FeedSeconds")
+                        .HasColumnType("REAL");
+
+                    b.Property<double>("Kg")
+                        .HasColumnType("REAL");
+
+                    b.Property<double?>("LeastMinutesToFloor")
+                        .HasColumnType("REAL");
+
+                    b.Property<long?>("MaterialId")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<double?>("MgLeastPercent")
+                        .HasColumnType("REAL");
+
+                    b.Property<double>("MgPercent")
+                        .HasColumnType("REAL");
+
+                    b.Property<double?>("MinutesToFloor")
+                        .HasColumnType("REAL");
+
+                    b.Property<long>("ObservedAt")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<long>("PersonId")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Reason")
+                        .HasColumnType("TEXT");
+
+                    b.Property<long?>("SupersedesId")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<long>("TreatedLadleId")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<double?>("WireMetres")
+                        .HasColumnType("REAL");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("EntryKey");
+
+                    b.HasIndex("SupersedesId")
+                        .IsUnique();
+
+                    b.HasIndex("TreatedLadleId");
+
+                    b.ToTable("MagnesiumDoses");
+                });
+
             modelBuilder.Entity("MeltShop.Records.Ladles.PocketCard", b =>
                 {
                     b.Property<long>("Id")
@@ -988,11 +1159,26 @@ namespace MeltShop.Records.Migrations.Sqlite
                     b.Property<double?>("BaseSulphurPercent")
                         .HasColumnType("REAL");
 
+                    b.Property<string>("Checks")
+                        .HasColumnType("TEXT");
+
+                    b.Property<double?>("CoverKg")
+                        .HasColumnType("REAL");
+
+                    b.Property<long?>("CoverMaterialId")
+                        .HasColumnType("INTEGER");
+
                     b.Property<long>("EnteredAt")
                         .HasColumnType("INTEGER");
 
                     b.Property<Guid>("EntryKey")
                         .HasColumnType("TEXT");
+
+                    b.Property<double?>("HeatLossKPerMinute")
+                        .HasColumnType("REAL");
+
+                    b.Property<double?>("HouseMinutes")
+                        .HasColumnType("REAL");
 
                     b.Property<double>("InoculantKg")
                         .HasColumnType("REAL");
@@ -1000,13 +1186,43 @@ namespace MeltShop.Records.Migrations.Sqlite
                     b.Property<long>("InoculantMaterialId")
                         .HasColumnType("INTEGER");
 
+                    b.Property<double?>("InoculationMinutes")
+                        .HasColumnType("REAL");
+
+                    b.Property<double?>("LargestIronKg")
+                        .HasColumnType("REAL");
+
+                    b.Property<double?>("LeastPouringC")
+                        .HasColumnType("REAL");
+
+                    b.Property<double?>("MgFadeMostPercentPerMinute")
+                        .HasColumnType("REAL");
+
                     b.Property<double?>("MgFloorPercent")
+                        .HasColumnType("REAL");
+
+                    b.Property<double?>("MgRecoveryLeastPercent")
+                        .HasColumnType("REAL");
+
+                    b.Property<double?>("MgRecoveryMostPercent")
                         .HasColumnType("REAL");
 
                     b.Property<double?>("MinutesToLastMould")
                         .HasColumnType("REAL");
 
+                    b.Property<double?>("MouldInoculantKg")
+                        .HasColumnType("REAL");
+
+                    b.Property<double?>("NeededAlloyKg")
+                        .HasColumnType("REAL");
+
                     b.Property<long>("ObservedAt")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<double?>("PearliteKg")
+                        .HasColumnType("REAL");
+
+                    b.Property<long?>("PearliteMaterialId")
                         .HasColumnType("INTEGER");
 
                     b.Property<long>("PersonId")
@@ -1018,10 +1234,16 @@ namespace MeltShop.Records.Migrations.Sqlite
                     b.Property<string>("Problem")
                         .HasColumnType("TEXT");
 
+                    b.Property<string>("Process")
+                        .HasColumnType("TEXT");
+
                     b.Property<string>("Reason")
                         .HasColumnType("TEXT");
 
                     b.Property<double>("StopWeightKg")
+                        .HasColumnType("REAL");
+
+                    b.Property<double?>("StreamInoculantKg")
                         .HasColumnType("REAL");
 
                     b.Property<long?>("SupersedesId")
@@ -1035,6 +1257,9 @@ namespace MeltShop.Records.Migrations.Sqlite
 
                     b.Property<long>("TreatedLadleId")
                         .HasColumnType("INTEGER");
+
+                    b.Property<double?>("TreatmentLossK")
+                        .HasColumnType("REAL");
 
                     b.Property<string>("Versions")
                         .IsRequired()
@@ -1050,6 +1275,64 @@ namespace MeltShop.Records.Migrations.Sqlite
                     b.HasIndex("TreatedLadleId");
 
                     b.ToTable("PocketCards");
+                });
+
+            modelBuilder.Entity("MeltShop.Records.Ladles.PouredMould", b =>
+                {
+                    b.Property<long>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("INTEGER");
+
+                    b.Property<long>("EnteredAt")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<Guid>("EntryKey")
+                        .HasColumnType("TEXT");
+
+                    b.Property<long>("FirstAt")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<bool>("IsWithdrawn")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<double>("Kg")
+                        .HasColumnType("REAL");
+
+                    b.Property<string>("Label")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("LateFor")
+                        .HasColumnType("TEXT");
+
+                    b.Property<long>("ObservedAt")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<long>("PersonId")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Reason")
+                        .HasColumnType("TEXT");
+
+                    b.Property<long?>("StopAt")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<long?>("SupersedesId")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<long>("TreatedLadleId")
+                        .HasColumnType("INTEGER");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("EntryKey");
+
+                    b.HasIndex("SupersedesId")
+                        .IsUnique();
+
+                    b.HasIndex("TreatedLadleId");
+
+                    b.ToTable("PouredMoulds");
                 });
 
             modelBuilder.Entity("MeltShop.Records.Ladles.Tap", b =>
@@ -1070,7 +1353,16 @@ namespace MeltShop.Records.Migrations.Sqlite
                     b.Property<double>("Kg")
                         .HasColumnType("REAL");
 
+                    b.Property<double?>("LeastMinutesToFloor")
+                        .HasColumnType("REAL");
+
                     b.Property<double?>("MgAfterTreatmentPercent")
+                        .HasColumnType("REAL");
+
+                    b.Property<double?>("MgLeastPercent")
+                        .HasColumnType("REAL");
+
+                    b.Property<double?>("MgMostPercent")
                         .HasColumnType("REAL");
 
                     b.Property<double?>("MinutesToFloor")
@@ -1084,6 +1376,9 @@ namespace MeltShop.Records.Migrations.Sqlite
 
                     b.Property<string>("Reason")
                         .HasColumnType("TEXT");
+
+                    b.Property<long?>("StartedAt")
+                        .HasColumnType("INTEGER");
 
                     b.Property<long?>("SupersedesId")
                         .HasColumnType("INTEGER");
@@ -1314,6 +1609,9 @@ namespace MeltShop.Records.Migrations.Sqlite
                         .ValueGeneratedOnAdd()
                         .HasColumnType("INTEGER");
 
+                    b.Property<double?>("CapacityKg")
+                        .HasColumnType("REAL");
+
                     b.Property<string>("Code")
                         .IsRequired()
                         .HasColumnType("TEXT");
@@ -1325,16 +1623,34 @@ namespace MeltShop.Records.Migrations.Sqlite
                     b.Property<double>("FillLimitKg")
                         .HasColumnType("REAL");
 
+                    b.Property<bool?>("HasLid")
+                        .HasColumnType("INTEGER");
+
                     b.Property<double>("HeatLossKPerMinute")
+                        .HasColumnType("REAL");
+
+                    b.Property<double?>("HeightToDiameter")
+                        .HasColumnType("REAL");
+
+                    b.Property<double?>("HouseMinutes")
+                        .HasColumnType("REAL");
+
+                    b.Property<double?>("InoculationMinutes")
                         .HasColumnType("REAL");
 
                     b.Property<bool>("IsActive")
                         .HasColumnType("INTEGER");
 
+                    b.Property<double?>("LeastPouringC")
+                        .HasColumnType("REAL");
+
                     b.Property<double>("MgFadePercentPerMinute")
                         .HasColumnType("REAL");
 
                     b.Property<double>("MgRecoveryPercent")
+                        .HasColumnType("REAL");
+
+                    b.Property<double?>("MostTreatmentC")
                         .HasColumnType("REAL");
 
                     b.Property<string>("Name")
@@ -1344,6 +1660,12 @@ namespace MeltShop.Records.Migrations.Sqlite
                     b.Property<double>("PocketKg")
                         .HasColumnType("REAL");
 
+                    b.Property<string>("Preheat")
+                        .HasColumnType("TEXT");
+
+                    b.Property<long?>("PreheatSeenAt")
+                        .HasColumnType("INTEGER");
+
                     b.Property<string>("Process")
                         .IsRequired()
                         .HasColumnType("TEXT");
@@ -1351,9 +1673,18 @@ namespace MeltShop.Records.Migrations.Sqlite
                     b.Property<double?>("RecoveryTemperatureC")
                         .HasColumnType("REAL");
 
+                    b.Property<double?>("TreatmentLossK")
+                        .HasColumnType("REAL");
+
                     b.Property<Guid>("Version")
                         .IsConcurrencyToken()
                         .HasColumnType("TEXT");
+
+                    b.Property<double?>("WireMetresPerMinute")
+                        .HasColumnType("REAL");
+
+                    b.Property<double?>("WireMgGramsPerMetre")
+                        .HasColumnType("REAL");
 
                     b.HasKey("Id");
 
@@ -1361,6 +1692,66 @@ namespace MeltShop.Records.Migrations.Sqlite
                         .IsUnique();
 
                     b.ToTable("Ladles");
+                });
+
+            modelBuilder.Entity("MeltShop.Records.Sites.LadleFigure", b =>
+                {
+                    b.Property<long>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("INTEGER");
+
+                    b.Property<long>("EnteredAt")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<Guid>("EntryKey")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Kind")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<long>("LadleId")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<double?>("Least")
+                        .HasColumnType("REAL");
+
+                    b.Property<double?>("Most")
+                        .HasColumnType("REAL");
+
+                    b.Property<long>("ObservedAt")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<long>("PersonId")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Reason")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Source")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Standing")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<long?>("SupersedesId")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<double>("Value")
+                        .HasColumnType("REAL");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("EntryKey");
+
+                    b.HasIndex("LadleId");
+
+                    b.HasIndex("SupersedesId")
+                        .IsUnique();
+
+                    b.ToTable("LadleFigures");
                 });
 
             modelBuilder.Entity("MeltShop.Records.Sites.Site", b =>
@@ -2204,6 +2595,69 @@ namespace MeltShop.Records.Migrations.Sqlite
                         .IsRequired();
                 });
 
+            modelBuilder.Entity("MeltShop.Records.Ladles.LadleInoculation", b =>
+                {
+                    b.HasOne("MeltShop.Records.Keeping.Entry", null)
+                        .WithMany()
+                        .HasForeignKey("EntryKey")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("MeltShop.Records.Yard.Material", null)
+                        .WithMany()
+                        .HasForeignKey("MaterialId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("MeltShop.Records.People.Person", null)
+                        .WithMany()
+                        .HasForeignKey("PersonId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("MeltShop.Records.Ladles.LadleInoculation", null)
+                        .WithMany()
+                        .HasForeignKey("SupersedesId")
+                        .OnDelete(DeleteBehavior.Restrict);
+
+                    b.HasOne("MeltShop.Records.Ladles.TreatedLadle", null)
+                        .WithMany()
+                        .HasForeignKey("TreatedLadleId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("MeltShop.Records.Ladles.LadleRest", b =>
+                {
+                    b.HasOne("MeltShop.Records.Keeping.Entry", null)
+                        .WithMany()
+                        .HasForeignKey("EntryKey")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("MeltShop.Records.Ladles.TreatedLadle", null)
+                        .WithMany()
+                        .HasForeignKey("IntoLadleId")
+                        .OnDelete(DeleteBehavior.Restrict);
+
+                    b.HasOne("MeltShop.Records.People.Person", null)
+                        .WithMany()
+                        .HasForeignKey("PersonId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("MeltShop.Records.Ladles.LadleRest", null)
+                        .WithMany()
+                        .HasForeignKey("SupersedesId")
+                        .OnDelete(DeleteBehavior.Restrict);
+
+                    b.HasOne("MeltShop.Records.Ladles.TreatedLadle", null)
+                        .WithMany()
+                        .HasForeignKey("TreatedLadleId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
             modelBuilder.Entity("MeltShop.Records.Ladles.LadleStep", b =>
                 {
                     b.HasOne("MeltShop.Records.Keeping.Entry", null)
@@ -2230,11 +2684,47 @@ namespace MeltShop.Records.Migrations.Sqlite
                         .IsRequired();
                 });
 
+            modelBuilder.Entity("MeltShop.Records.Ladles.MagnesiumDose", b =>
+                {
+                    b.HasOne("MeltShop.Records.Keeping.Entry", null)
+                        .WithMany()
+                        .HasForeignKey("EntryKey")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("MeltShop.Records.Yard.Material", null)
+                        .WithMany()
+                        .HasForeignKey("MaterialId")
+                        .OnDelete(DeleteBehavior.Restrict);
+
+                    b.HasOne("MeltShop.Records.People.Person", null)
+                        .WithMany()
+                        .HasForeignKey("PersonId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("MeltShop.Records.Ladles.MagnesiumDose", null)
+                        .WithMany()
+                        .HasForeignKey("SupersedesId")
+                        .OnDelete(DeleteBehavior.Restrict);
+
+                    b.HasOne("MeltShop.Records.Ladles.TreatedLadle", null)
+                        .WithMany()
+                        .HasForeignKey("TreatedLadleId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
             modelBuilder.Entity("MeltShop.Records.Ladles.PocketCard", b =>
                 {
                     b.HasOne("MeltShop.Records.Yard.Material", null)
                         .WithMany()
                         .HasForeignKey("AlloyMaterialId")
+                        .OnDelete(DeleteBehavior.Restrict);
+
+                    b.HasOne("MeltShop.Records.Yard.Material", null)
+                        .WithMany()
+                        .HasForeignKey("CoverMaterialId")
                         .OnDelete(DeleteBehavior.Restrict);
 
                     b.HasOne("MeltShop.Records.Keeping.Entry", null)
@@ -2249,6 +2739,11 @@ namespace MeltShop.Records.Migrations.Sqlite
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
 
+                    b.HasOne("MeltShop.Records.Yard.Material", null)
+                        .WithMany()
+                        .HasForeignKey("PearliteMaterialId")
+                        .OnDelete(DeleteBehavior.Restrict);
+
                     b.HasOne("MeltShop.Records.People.Person", null)
                         .WithMany()
                         .HasForeignKey("PersonId")
@@ -2256,6 +2751,32 @@ namespace MeltShop.Records.Migrations.Sqlite
                         .IsRequired();
 
                     b.HasOne("MeltShop.Records.Ladles.PocketCard", null)
+                        .WithMany()
+                        .HasForeignKey("SupersedesId")
+                        .OnDelete(DeleteBehavior.Restrict);
+
+                    b.HasOne("MeltShop.Records.Ladles.TreatedLadle", null)
+                        .WithMany()
+                        .HasForeignKey("TreatedLadleId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("MeltShop.Records.Ladles.PouredMould", b =>
+                {
+                    b.HasOne("MeltShop.Records.Keeping.Entry", null)
+                        .WithMany()
+                        .HasForeignKey("EntryKey")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("MeltShop.Records.People.Person", null)
+                        .WithMany()
+                        .HasForeignKey("PersonId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("MeltShop.Records.Ladles.PouredMould", null)
                         .WithMany()
                         .HasForeignKey("SupersedesId")
                         .OnDelete(DeleteBehavior.Restrict);
@@ -2321,6 +2842,32 @@ namespace MeltShop.Records.Migrations.Sqlite
                         .HasForeignKey("SiteId")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
+                });
+
+            modelBuilder.Entity("MeltShop.Records.Sites.LadleFigure", b =>
+                {
+                    b.HasOne("MeltShop.Records.Keeping.Entry", null)
+                        .WithMany()
+                        .HasForeignKey("EntryKey")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("MeltShop.Records.Sites.Ladle", null)
+                        .WithMany()
+                        .HasForeignKey("LadleId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("MeltShop.Records.People.Person", null)
+                        .WithMany()
+                        .HasForeignKey("PersonId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("MeltShop.Records.Sites.LadleFigure", null)
+                        .WithMany()
+                        .HasForeignKey("SupersedesId")
+                        .OnDelete(DeleteBehavior.Restrict);
                 });
 
             modelBuilder.Entity("MeltShop.Records.Yard.MaterialAnalysis", b =>
