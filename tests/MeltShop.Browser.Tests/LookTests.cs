@@ -4,7 +4,7 @@ using Microsoft.Playwright;
 
 namespace MeltShop.Browser.Tests;
 
-/// <summary>Every page at both sizes and in every look: measured, read by axe, and kept as a picture.</summary>
+/// <summary>Every page at every size and in every look: measured, read by axe, and kept as a picture.</summary>
 [Collection(typeof(DemoAppCollection))]
 public sealed class LookTests(Chromium chromium, RunningApp app)
 {
@@ -13,7 +13,10 @@ public sealed class LookTests(Chromium chromium, RunningApp app)
     {
         await using var tablet = await chromium.TabletAsync(app.Address);
         await using var desk = await chromium.DeskAsync(app.Address);
-        var faults = await Task.WhenAll(OnTabletAsync(await tablet.SignInAsync("henning")), OnDeskAsync(await desk.SignInAsync("henning")));
+        await using var phone = await chromium.PhoneAsync(app.Address);
+        var faults = await Task.WhenAll(
+            OnTabletAsync(await tablet.SignInAsync("henning")), InOneLookAsync(await desk.SignInAsync("henning"), "desk"),
+            InOneLookAsync(await phone.SignInAsync("ruta"), "phone"));
 
         Assert.True(Places.All.Count > 12);
         Assert.True(faults.All(found => found.Count == 0), string.Join('\n', faults.SelectMany(found => found)));
@@ -41,14 +44,14 @@ public sealed class LookTests(Chromium chromium, RunningApp app)
         return faults;
     }
 
-    private static async Task<List<string>> OnDeskAsync(IPage page)
+    private static async Task<List<string>> InOneLookAsync(IPage page, string screen)
     {
         var faults = new List<string>();
         foreach (var path in Places.All)
         {
             await page.VisitAsync(path);
             faults.AddRange(await page.FaultsAsync());
-            await page.KeepAsync($"{Places.Name(path)}-desk");
+            await page.KeepAsync($"{Places.Name(path)}-{screen}");
         }
 
         return faults;

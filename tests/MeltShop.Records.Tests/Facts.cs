@@ -59,10 +59,10 @@ public static class Facts
         MaterialId = materialId, Kind = StockKind.Received, Kg = kg,
     };
 
-    public static Weighing Weighing(this Stamp stamp, long heatId, long materialId, double kg, long? supersedes = null) => new()
+    public static Weighing Weighing(this Stamp stamp, long heatId, long materialId, double kg, long? supersedes = null, bool intoBath = false) => new()
     {
         EntryKey = stamp.EntryKey, PersonId = stamp.PersonId, ObservedAt = stamp.ObservedAt, EnteredAt = stamp.EnteredAt,
-        HeatId = heatId, MaterialId = materialId, Kg = kg, SupersedesId = supersedes, Reason = supersedes is null ? null : "digits swapped",
+        HeatId = heatId, MaterialId = materialId, Kg = kg, IntoBath = intoBath, SupersedesId = supersedes, Reason = supersedes is null ? null : "digits swapped",
     };
 
     public static TemperatureReading Temperature(this Stamp stamp, long heatId, double celsius, long? treatedLadleId = null) => new()

@@ -1,5 +1,6 @@
 using MeltShop.Records.Reading.Charge;
 using MeltShop.Records.Reading.Drafts;
+using MeltShop.Records.Reading.Finding;
 using MeltShop.Records.Reading.Floor;
 using MeltShop.Records.Reading.Grades;
 using MeltShop.Records.Reading.Heats;
@@ -8,6 +9,7 @@ using MeltShop.Records.Reading.Ladles;
 using MeltShop.Records.Reading.People;
 using MeltShop.Records.Reading.Sites;
 using MeltShop.Records.Reading.Trail;
+using MeltShop.Records.Reading.Waiting;
 using MeltShop.Records.Reading.Yard;
 using Microsoft.Extensions.DependencyInjection;
 
@@ -19,6 +21,8 @@ internal static class PageQueries
     public static void AddTo(IServiceCollection services)
     {
         services.AddSingleton<FloorPage>();
+        services.AddSingleton<WaitingPage>();
+        services.AddSingleton<FindPage>();
         services.AddSingleton<YardPage>();
         services.AddSingleton<GradesPage>();
         services.AddSingleton<ChargePage>();

@@ -23,7 +23,7 @@ public sealed class ActingPerson(AuthenticationStateProvider state)
             id,
             user.FindFirstValue(PersonClaims.Name) ?? "",
             user.FindFirstValue(PersonClaims.Station) ?? UnnamedStation,
-            [.. user.FindAll(PersonClaims.Role).Select(claim => claim.Value)]);
+            user.Roles());
     }
 
     /// <summary>The person.</summary>

@@ -34,6 +34,9 @@ public sealed class Chromium : IAsyncLifetime
     /// <summary>A desk: 1440 × 900, mouse and keyboard.</summary>
     public Task<IBrowserContext> DeskAsync(Uri address) => ContextAsync(address, 1440, 900, touch: false);
 
+    /// <summary>A phone in one hand: 390 × 844, touch.</summary>
+    public Task<IBrowserContext> PhoneAsync(Uri address) => ContextAsync(address, 390, 844, touch: true);
+
     private async Task<IBrowserContext> ContextAsync(Uri address, int width, int height, bool touch, string zone = "Europe/Berlin")
     {
         var context = await browser!.NewContextAsync(new()

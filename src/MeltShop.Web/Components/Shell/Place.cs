@@ -1,3 +1,5 @@
+using MeltShop.Records.People;
+using MeltShop.Records.Reading.Trail;
 using Microsoft.AspNetCore.Components.Routing;
 using MudBlazor;
 
@@ -7,16 +9,29 @@ namespace MeltShop.Web.Components.Shell;
 /// <param name="Address">Where it leads.</param>
 /// <param name="Word">Key of its word in the texts.</param>
 /// <param name="Icon">Its mark.</param>
-public sealed record Place(string Address, string Word, string Icon)
+/// <param name="Daily">Roles whose daily work it is; the others find it under "More".</param>
+public sealed record Place(string Address, string Word, string Icon, params IReadOnlyList<string> Daily)
 {
     public static IReadOnlyList<Place> All { get; } =
     [
-        new("/", "Floor", Icons.Material.Filled.ViewAgenda),
-        new("/charge", "Charge", Icons.Material.Filled.Balance),
-        new("/history", "Heats", Icons.Material.Filled.ListAlt),
-        new("/yard", "Yard", Icons.Material.Filled.Inventory2),
-        new("/grades", "Grades", Icons.Material.Filled.Rule),
+        new("/", "Floor", Icons.Material.Filled.ViewAgenda, [.. Role.All]),
+        new("/charge", "Charge", Icons.Material.Filled.Balance, Role.Melter, Role.Metallurgist),
+        new("/history", "Heats", Icons.Material.Filled.ListAlt, Role.Melter, Role.Metallurgist, Role.Supervisor, Role.Inspector),
+        new("/yard", "Yard", Icons.Material.Filled.Inventory2, Role.Metallurgist, Role.Supervisor),
+        new("/grades", "Grades", Icons.Material.Filled.Rule, Role.Metallurgist, Role.Inspector),
+        new("/trail", "Trail", Icons.Material.Filled.Link, Role.Inspector, Role.Administrator) { SeenBy = TrailPage.Roles },
     ];
 
+    /// <summary>Roles that may open it; null: everybody.</summary>
+    public IReadOnlyList<string>? SeenBy { get; init; }
+
     public NavLinkMatch Match => Address == "/" ? NavLinkMatch.All : NavLinkMatch.Prefix;
+
+    /// <summary>What somebody with these roles may open: the daily work, and the rest. Without a role all of it is at hand.</summary>
+    public static (IReadOnlyList<Place> Daily, IReadOnlyList<Place> More) For(IReadOnlyCollection<string> roles)
+    {
+        var seen = All.Where(place => place.SeenBy is null || place.SeenBy.Any(roles.Contains)).ToList();
+        if (roles.Count == 0) return (seen, []);
+        return ([.. seen.Where(place => place.Daily.Any(roles.Contains))], [.. seen.Where(place => !place.Daily.Any(roles.Contains))]);
+    }
 }

@@ -6,6 +6,7 @@ import "./drafts.js";
 import "./notice.js";
 import "./idle.js";
 import "./typed.js";
+import "./find.js";
 import { fetchTicket, send } from "./sending.js";
 
 if (document.querySelector("[data-live]")) {

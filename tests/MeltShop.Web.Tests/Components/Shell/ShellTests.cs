@@ -1,5 +1,7 @@
 using Bunit;
+using MeltShop.Records.People;
 using MeltShop.Web.Components.Shell;
+using MeltShop.Web.SignIn;
 using MeltShop.Web.Tests.Texts;
 using MeltShop.Web.Texts;
 using Microsoft.Extensions.Configuration;
@@ -16,8 +18,24 @@ public sealed class ShellTests : ComponentTest
         var rail = Render<Navigation>();
 
         Assert.Equal("Test Melter", rail.Find("[data-testid=person]").TextContent);
-        Assert.Equal(["Floor", "Charge", "Heats", "Yard", "Grades"], rail.FindAll("nav li").Select(place => place.TextContent.Trim()));
+        Assert.Equal(["Floor", "Charge", "Heats", "Yard", "Grades", "Find"], rail.FindAll("nav li").Select(place => place.TextContent.Trim()));
         Assert.Equal("/sign-out", rail.Find("form[method=post]").GetAttribute("action"));
+    }
+
+    [Theory]
+    [InlineData(Role.Melter, "Floor Charge Heats", "Yard Grades")]
+    [InlineData(Role.Metallurgist, "Floor Charge Heats Yard Grades", "")]
+    [InlineData(Role.Supervisor, "Floor Heats Yard", "Charge Grades Trail")]
+    [InlineData(Role.Inspector, "Floor Heats Grades Trail", "Charge Yard")]
+    [InlineData(Role.Administrator, "Floor Trail", "Charge Heats Yard Grades")]
+    public void Navigation_OfARole_ShowsItsDailyWorkAndHasTheRestBehindOnePress(string role, string daily, string more)
+    {
+        var person = AddAuthorization().SetAuthorized("Test Person");
+        person.SetClaims([new(PersonClaims.Role, role)]);
+        var rail = Render<Navigation>();
+
+        Assert.Equal(daily.Split(' '), rail.FindAll("nav > ul > li > a:not([data-find])").Select(place => place.TextContent.Trim()));
+        Assert.Equal(more.Split(' ', StringSplitOptions.RemoveEmptyEntries), rail.FindAll("nav details li").Select(place => place.TextContent.Trim()));
     }
 
     [Fact]

@@ -10,6 +10,21 @@ namespace MeltShop.Web.Tests.Pages.Floor;
 
 public sealed class ShopFloorTests : DemoShopTest
 {
+    [Theory]
+    [InlineData(Role.Inspector, true)]
+    [InlineData(Role.Supervisor, true)]
+    [InlineData(Role.Melter, false)]
+    public void Floor_HeldCastings_WaitForThoseWhoDecide(string role, bool wait)
+    {
+        SignIn(role);
+        var page = Render<ShopFloor>();
+        page.WaitForState(() => page.FindAll("[data-state=ready]").Count > 0);
+
+        Assert.Equal(wait ? 1 : 0, page.FindAll("[data-waiting=Decision]").Count);
+        Assert.Equal(wait ? 0 : 1, page.FindAll("[data-testid=nothing-waits]").Count);
+        if (wait) Assert.StartsWith("/ladles/", page.Find("[data-waiting=Decision]").GetAttribute("href"), StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Floor_AfterAHeat_ShowsTheHeelAndTheHeldCastings()
     {
