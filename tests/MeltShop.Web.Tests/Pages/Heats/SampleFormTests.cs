@@ -42,7 +42,7 @@ public sealed class SampleFormTests : HeatTest
         Burn(page, 1, ("Si", typed));
         await page.Find("[data-testid=sample-form]").SubmitAsync();
 
-        var told = page.Find("[data-testid=cell-findings] li");
+        var told = page.WaitForElement("[data-testid=cell-findings] li");
         Assert.Equal(code, told.GetAttribute("data-code"));
         Assert.StartsWith("Burn 2, Si", told.TextContent, StringComparison.Ordinal);
         Assert.Equal(typed, Cell(page, 1, "Si").GetAttribute("value"));
@@ -57,7 +57,7 @@ public sealed class SampleFormTests : HeatTest
         Burn(page, 2, ("C", "60"), ("Si", "60"));
         await page.Find("[data-testid=sample-form]").SubmitAsync();
 
-        var told = page.Find("[data-testid=cell-findings] li");
+        var told = page.WaitForElement("[data-testid=cell-findings] li");
         Assert.Equal("analysis.sum", told.GetAttribute("data-code"));
         Assert.StartsWith("Burn 3", told.TextContent, StringComparison.Ordinal);
         Assert.Equal("60", Cell(page, 2, "C").GetAttribute("value"));
