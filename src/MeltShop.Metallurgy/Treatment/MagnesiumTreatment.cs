@@ -11,11 +11,12 @@ public static class MagnesiumTreatment
     public static TreatmentResult? Solve(TreatmentProblem problem)
     {
         ArgumentNullException.ThrowIfNull(problem);
-        var ratio = Ratio(problem, problem.TargetMgPercent, problem.AtMinutes);
+        var covered = Covered(problem, Metal.Of(problem.IronKg, problem.BaseAnalysis));
+        var ratio = Ratio(problem, problem.TargetMgPercent, problem.AtMinutes, covered.Percent(Element.S));
         if (ratio is not { } perKilogram || !double.IsFinite(perKilogram)) return null;
-        var alloyKg = problem.IronKg * perKilogram;
+        var alloyKg = covered.Kg * perKilogram;
         IReadOnlyList<Element> assumed = problem.BaseAnalysis.Has(Element.S) ? [] : [Element.S];
-        return new TreatmentResult(alloyKg, 100 * perKilogram, After(problem, alloyKg, problem.IronKg), assumed);
+        return new TreatmentResult(alloyKg, 100 * alloyKg / problem.IronKg, After(problem, alloyKg, problem.IronKg), assumed);
     }
 
     /// <summary>After the tap: what the alloy in the pocket made of the iron really tapped. The alloy is never worked out anew.</summary>
@@ -26,7 +27,7 @@ public static class MagnesiumTreatment
     {
         ArgumentNullException.ThrowIfNull(problem);
         var before = Metal.Of(ironKg, problem.BaseAnalysis);
-        var after = TreatmentBalance.After(before, problem.Recipe.ArrivalAt(problem.TemperatureC), alloyKg, problem.Recipe.SulphurLeftPercent);
+        var after = TreatmentBalance.After(Covered(problem, before), problem.Recipe.ArrivalAt(problem.TemperatureC), alloyKg, problem.Recipe.SulphurLeftPercent);
         return new TreatedIron(after, before, problem.Recipe.Fade);
     }
 
@@ -38,7 +39,7 @@ public static class MagnesiumTreatment
     public static double LargestIronKg(TreatmentProblem problem, double alloyKg, double floorMgPercent)
     {
         ArgumentNullException.ThrowIfNull(problem);
-        return Serves(Ratio(problem, floorMgPercent, problem.AtMinutes), alloyKg);
+        return Serves(problem, alloyKg, floorMgPercent, problem.AtMinutes);
     }
 
     /// <summary>The smallest mass of iron for a pocket: a lighter tap starts above the most magnesium allowed.</summary>
@@ -49,15 +50,21 @@ public static class MagnesiumTreatment
     public static double SmallestIronKg(TreatmentProblem problem, double alloyKg, double mostMgPercent)
     {
         ArgumentNullException.ThrowIfNull(problem);
-        return Serves(Ratio(problem, mostMgPercent, minutes: 0), alloyKg);
+        return Serves(problem, alloyKg, mostMgPercent, minutes: 0);
     }
 
-    private static double Serves(double? perKilogram, double alloyKg) => perKilogram is > 0 and var ratio ? alloyKg / ratio : 0;
+    // The balance is linear in the metals that are treated: what the cover needs of the alloy is taken off first.
+    private static double Serves(TreatmentProblem problem, double alloyKg, double mgPercent, double minutes)
+    {
+        if (Ratio(problem, mgPercent, minutes, problem.BaseAnalysis.OrZero(Element.S)) is not (> 0 and var perKilogram)) return 0;
+        if (problem.Cover is not { } cover) return alloyKg / perKilogram;
+        var (coverKg, sulphur) = cover.Melted;
+        return Math.Max(0, (alloyKg - coverKg * (Ratio(problem, mgPercent, minutes, sulphur) ?? 0)) / perKilogram);
+    }
 
-    private static double? Ratio(TreatmentProblem problem, double mgPercent, double minutes) =>
+    private static Metal Covered(TreatmentProblem problem, Metal iron) => problem.Cover?.Into(iron) ?? iron;
+
+    private static double? Ratio(TreatmentProblem problem, double mgPercent, double minutes, double sulphurPercent) =>
         TreatmentBalance.AlloyPerKilogram(
-            problem.Recipe.ArrivalAt(problem.TemperatureC),
-            problem.Recipe.Fade.Before(mgPercent, minutes),
-            problem.BaseAnalysis.OrZero(Element.S),
-            problem.Recipe.SulphurLeftPercent);
+            problem.Recipe.ArrivalAt(problem.TemperatureC), problem.Recipe.Fade.Before(mgPercent, minutes), sulphurPercent, problem.Recipe.SulphurLeftPercent);
 }

@@ -20,6 +20,9 @@ public sealed record TreatmentProblem
     /// <summary>Minutes from the end of the reaction to the end of the pour of the last mould.</summary>
     public required double AtMinutes { get; init; }
 
+    /// <summary>Cover steel that lies on the alloy and melts in; null where there is none.</summary>
+    public TreatmentCover? Cover { get; init; }
+
     /// <summary>How it is treated.</summary>
     public required TreatmentRecipe Recipe { get; init; }
 

@@ -9,13 +9,14 @@ namespace MeltShop.Operations.Ladles;
 public sealed class LadleForecast(IDbContextFactory<RecordsContext> contexts)
 {
     /// <summary>What a pocket card needs; null where the heat or the ladle is unknown, or where no bath sample counts.</summary>
-    public async Task<PocketFacts?> Facts(long heatId, long ladleId, long? alloyMaterialId, CancellationToken ct)
+    public async Task<PocketFacts?> Facts(
+        long heatId, long ladleId, long? alloyMaterialId, long? inoculantMaterialId, PocketExtras extras, CancellationToken ct)
     {
         await using var db = await contexts.CreateDbContextAsync(ct);
         var heat = await db.Heats.AsNoTracking().SingleOrDefaultAsync(h => h.Id == heatId, ct);
         var ladle = await db.Ladles.AsNoTracking().SingleOrDefaultAsync(l => l.Id == ladleId, ct);
         return heat is not null && ladle is not null && await BathNow.Load(db, heat, ct) is { } bath
-            ? await PocketFacts.Load(db, heat, ladle, bath, alloyMaterialId, ct)
+            ? await PocketFacts.Load(db, heat, ladle, bath, alloyMaterialId, inoculantMaterialId, extras, ct)
             : null;
     }
 

@@ -7,7 +7,7 @@ namespace MeltShop.Operations.Ladles;
 /// <param name="TargetMgPercent">Residual magnesium wanted at the last mould, %; null for the recipe's.</param>
 /// <param name="MgFloorPercent">Least residual magnesium at the last mould, %; null for the recipe's.</param>
 /// <param name="MinutesToLastMould">End of the reaction to the end of the pour of the last mould; null for the recipe's.</param>
-/// <param name="InoculantRatePercent">Inoculant, % of the tapped mass.</param>
+/// <param name="InoculantRatePercent">Inoculant for the ladle, % of the tapped mass.</param>
 public sealed record PocketChoice(
     double PlannedKg,
     double TemperatureC,
@@ -15,4 +15,31 @@ public sealed record PocketChoice(
     double? TargetMgPercent,
     double? MgFloorPercent,
     double? MinutesToLastMould,
-    double InoculantRatePercent);
+    double InoculantRatePercent)
+{
+    public PocketExtras Extras { get; init; } = new();
+}
+
+/// <summary>What a pocket card may hold besides.</summary>
+public sealed record PocketExtras
+{
+    /// <summary>Alloy that the scale or whole bags gave, kg; null for what the calculation asks for.</summary>
+    public double? AlloyKg { get; init; }
+
+    /// <summary>Cover steel; null for none.</summary>
+    public long? CoverMaterialId { get; init; }
+
+    /// <summary>Cover, % of the planned mass.</summary>
+    public double? CoverRatePercent { get; init; }
+
+    /// <summary>Inoculant for the stream and for the moulds, % of the tapped mass.</summary>
+    public double? StreamRatePercent { get; init; }
+
+    public double? MouldRatePercent { get; init; }
+
+    /// <summary>Copper or tin to bring the iron to its grade; null for none.</summary>
+    public long? PearliteMaterialId { get; init; }
+
+    /// <summary>What was looked at before the pocket was loaded: <see cref="PocketChecks"/>.</summary>
+    public IReadOnlyList<string> Checks { get; init; } = [];
+}

@@ -1,5 +1,6 @@
 using MeltShop.Metallurgy.Chain;
 using MeltShop.Metallurgy.Elements;
+using MeltShop.Metallurgy.Treatment;
 using MeltShop.Operations.Heats;
 using MeltShop.Operations.Yard;
 using MeltShop.Records;
@@ -27,9 +28,35 @@ public sealed record PocketFacts(
     long? AlloyAnalysisId,
     long BathSampleId)
 {
+    /// <summary>Figures of the ladle with their bands, the last of each kind.</summary>
+    public IReadOnlyDictionary<LadleFigureKind, LadleFigure> Figures { get; init; } = new Dictionary<LadleFigureKind, LadleFigure>();
+
+    /// <summary>Cover steel that was chosen; null for none.</summary>
+    public MaterialComposition? Cover { get; init; }
+
+    /// <summary>The inoculant that was chosen; null before one was.</summary>
+    public MaterialComposition? Inoculant { get; init; }
+
+    /// <summary>Copper or tin that was chosen; null for none.</summary>
+    public MaterialComposition? Pearlite { get; init; }
+
+    /// <summary>Windows of the poured iron.</summary>
+    public IReadOnlyList<GradeWindow> Poured { get; init; } = [];
+
+    /// <summary>How the ladle is treated, with what is printed for it; null where nothing is.</summary>
+    public MagnesiumProcess? Process => LadleProcess.Of(Ladle.Process);
+
+    public bool IsDosedOnWeighedMass => Process?.DosedOnWeighedMass == true;
+
+    /// <summary>Recovery of magnesium as a band, %: the ladle's own figure, or what is printed for its process.</summary>
+    public (double Least, double Most)? RecoveryBand =>
+        Figures.GetValueOrDefault(LadleFigureKind.MgRecovery) is { Least: { } least, Most: { } most } ? (least, most)
+        : Process is { } process ? (process.RecoveryLeast, process.RecoveryMost) : null;
+
     /// <summary>Reads them; the alloy is the recipe's where none is named.</summary>
     public static async Task<PocketFacts> Load(
-        RecordsContext db, Heat heat, Ladle ladle, BathNow bath, long? alloyMaterialId, CancellationToken cancellation)
+        RecordsContext db, Heat heat, Ladle ladle, BathNow bath, long? alloyMaterialId, long? inoculantMaterialId, PocketExtras extras,
+        CancellationToken cancellation)
     {
         var grade = await db.Grades.AsNoTracking().SingleAsync(g => g.Id == heat.GradeId, cancellation);
         var alloyCode = grade.Recipe?.TreatmentAlloyCode;
@@ -45,6 +72,17 @@ public sealed record PocketFacts(
             alloy is null ? null : await db.CompositionOf(alloy.Id, cancellation),
             alloy?.Id,
             alloy?.AnalysisId,
-            bath.SampleId);
+            bath.SampleId)
+        {
+            Figures = (await db.LadleFigures.AsNoTracking().Where(f => f.LadleId == ladle.Id).ToListAsync(cancellation))
+                .GroupBy(f => f.Kind).ToDictionary(g => g.Key, g => g.MaxBy(f => f.Id)!),
+            Cover = await Composition(db, extras.CoverMaterialId, cancellation),
+            Inoculant = await Composition(db, inoculantMaterialId, cancellation),
+            Pearlite = await Composition(db, extras.PearliteMaterialId, cancellation),
+            Poured = await db.GradeWindows.AsNoTracking().Where(w => w.GradeId == grade.Id && w.Stage == WindowStage.Poured).ToListAsync(cancellation),
+        };
     }
+
+    private static async Task<MaterialComposition?> Composition(RecordsContext db, long? materialId, CancellationToken cancellation) =>
+        materialId is { } id ? await db.CompositionOf(id, cancellation) : null;
 }

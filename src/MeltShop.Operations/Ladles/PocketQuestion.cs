@@ -8,15 +8,6 @@ using MeltShop.Records.Grades;
 
 namespace MeltShop.Operations.Ladles;
 
-/// <summary>What goes into a ladle before the tap.</summary>
-/// <param name="Problem">The treatment as it was worked out; null for grey iron.</param>
-/// <param name="Treatment">Its answer; null for grey iron.</param>
-/// <param name="InoculantKg">Inoculant for the planned mass, kg.</param>
-/// <param name="StopWeightKg">Greatest mass to tap, kg: the magnesium floor at the last mould and the fill limit both hold.</param>
-/// <param name="MgFloorPercent">The floor that it keeps, %; null for grey iron.</param>
-public sealed record PocketAnswer(
-    TreatmentProblem? Problem, TreatmentResult? Treatment, double InoculantKg, double StopWeightKg, double? MgFloorPercent);
-
 /// <summary>The question "what goes into this ladle?", the same for the page that shows it and the operation that records it.</summary>
 public static class PocketQuestion
 {
@@ -25,6 +16,9 @@ public static class PocketQuestion
     /// (common practice, no source). More of it is refused.
     /// </summary>
     public const double MgOfBaseIron = 0.005;
+
+    /// <summary>How far the mass that will be tapped may be off the plan, %: 5 % is normal (P.-M. Cabanne, S.G. Iron Conclave, Mumbai, 2011).</summary>
+    public const double MassDoubtPercent = 5;
 
     /// <returns>The answer, or findings at the fields of the choice.</returns>
     public static (PocketAnswer? Answer, IReadOnlyList<Finding> Findings) Build(PocketFacts facts, PocketChoice choice)
@@ -38,6 +32,9 @@ public static class PocketQuestion
         }
 
         var answer = facts.Family == IronFamily.Grey ? Grey(facts, choice, fields) : Ductile(facts, choice, fields);
+        if (answer is null || fields.Findings.Count > 0) return (null, fields.Findings);
+        answer = PocketAdditions.With(facts, choice, answer, fields);
+        PocketRefusals.Check(facts, choice, answer, fields);
         return fields.Findings.Count > 0 ? (null, fields.Findings) : (answer, []);
     }
 
@@ -58,6 +55,11 @@ public static class PocketQuestion
         fields.Percent("mgFloorPercent", choice.MgFloorPercent);
         if (choice.MinutesToLastMould is { } minutes) fields.NotNegative("minutesToLastMould", minutes);
         fields.Percent("inoculantRatePercent", choice.InoculantRatePercent);
+        fields.Percent("coverRatePercent", choice.Extras.CoverRatePercent);
+        fields.Percent("streamRatePercent", choice.Extras.StreamRatePercent);
+        fields.Percent("mouldRatePercent", choice.Extras.MouldRatePercent);
+        if (choice.Extras.AlloyKg is { } kg) fields.Mass("alloyKg", kg);
+        if (choice.Extras is { CoverMaterialId: not null, CoverRatePercent: null }) fields.Add("coverRatePercent", "number.missing");
     }
 
     private static PocketAnswer Grey(PocketFacts facts, PocketChoice choice, FieldCheck fields)
@@ -82,24 +84,39 @@ public static class PocketQuestion
             return null;
         }
 
-        var ladle = facts.Ladle;
-        var fill = ladle.FillLimitKg - treatment.AlloyKg;
-        if (treatment.AlloyKg > ladle.PocketKg) fields.Add("plannedKg", "pocket.full", treatment.AlloyKg, ladle.PocketKg);
+        var alloyKg = choice.Extras.AlloyKg ?? treatment.AlloyKg;
+        var coverKg = problem.Cover?.Kg ?? 0;
+        var isInPocket = !facts.IsDosedOnWeighedMass;
+        var fill = facts.Ladle.FillLimitKg - alloyKg - coverKg;
+        if (isInPocket && facts.Ladle.Process != LadleProcess.InMould && alloyKg + coverKg > facts.Ladle.PocketKg)
+        {
+            fields.Add("plannedKg", "pocket.full", alloyKg + coverKg, facts.Ladle.PocketKg);
+        }
+
         if (choice.PlannedKg > fill) fields.Add("plannedKg", "ladle.overfilled", Whole(fill));
-        var stop = Math.Min(fill, MagnesiumTreatment.LargestIronKg(problem, treatment.AlloyKg, floorPercent));
-        return new(problem, treatment, Inoculation.InoculantKg(choice.PlannedKg, choice.InoculantRatePercent), stop, floorPercent);
+        var largest = MagnesiumTreatment.LargestIronKg(problem, alloyKg, floorPercent);
+        return new(problem, treatment, Inoculation.InoculantKg(choice.PlannedKg, choice.InoculantRatePercent), isInPocket ? Math.Min(fill, largest) : fill, floorPercent)
+        {
+            AlloyKg = isInPocket ? alloyKg : null,
+            Iron = MagnesiumTreatment.After(problem, alloyKg, choice.PlannedKg),
+            LargestIronKg = isInPocket ? largest : null,
+            CoverKg = problem.Cover?.Kg,
+            RecoveryBand = facts.RecoveryBand,
+            Band = facts.RecoveryBand is { } band
+                ? TreatmentBand.Of(problem, alloyKg, MassDoubtPercent, band, (choice.TemperatureC, choice.TemperatureC)) : null,
+        };
     }
 
     private static TreatmentProblem? Problem(PocketFacts facts, PocketChoice choice, FieldCheck fields)
     {
         var sulphur = choice.BaseSulphurPercent ?? facts.Bath[Element.S];
         var target = choice.TargetMgPercent ?? facts.Recipe?.TargetMgPercent;
-        var minutes = choice.MinutesToLastMould ?? facts.Recipe?.MinutesToLastMould;
+        double? minutes = facts.Ladle.Process == LadleProcess.InMould ? 0 : choice.MinutesToLastMould ?? facts.Recipe?.MinutesToLastMould;
         if (sulphur is null) fields.Add("baseSulphurPercent", "sulphur.missing");
         if (target is null) fields.Add("targetMgPercent", "magnesium.missing");
         if (minutes is null) fields.Add("minutesToLastMould", "minutes.missing");
         if (facts.Recipe?.SulphurLeftPercent is null) fields.Add("gradeId", "recipe.sulphurLeftMissing");
-        if (facts.Alloy is null) fields.Add("alloyMaterialId", "material.unknown");
+        if (facts.Alloy is null && facts.Ladle.WireMgGramsPerMetre is null) fields.Add("alloyMaterialId", "material.unknown");
         if (facts.Bath.OrZero(Element.Mg) >= MgOfBaseIron) fields.Add("heatId", "base.magnesium", facts.Bath.OrZero(Element.Mg));
         if (fields.Findings.Count > 0) return null;
 
@@ -110,6 +127,7 @@ public static class PocketQuestion
             BaseAnalysis = Analysis.Of(facts.Bath.Where(p => p.Key != Element.Mg)).With(Element.S, sulphur!.Value),
             TargetMgPercent = target!.Value,
             AtMinutes = minutes!.Value,
+            Cover = facts.Cover is { } cover ? new(cover, choice.PlannedKg * (choice.Extras.CoverRatePercent ?? 0) / 100) : null,
             Recipe = Recipe(facts),
         };
         fields.AddAll(problem.Check());
@@ -119,7 +137,8 @@ public static class PocketQuestion
     private static TreatmentRecipe Recipe(PocketFacts facts) => new()
     {
         // Magnesium has the recovery of the ladle, whatever the yard says of the alloy in a charge.
-        Alloy = facts.Alloy! with { RecoveryPercent = facts.Alloy.RecoveryPercent.Where(r => r.Key != Element.Mg).ToDictionary() },
+        Alloy = facts.Ladle.WireMgGramsPerMetre is null
+            ? facts.Alloy! with { RecoveryPercent = facts.Alloy.RecoveryPercent.Where(r => r.Key != Element.Mg).ToDictionary() } : DoseQuestion.Wire,
         MgRecoveryPercent = facts.Ladle.MgRecoveryPercent,
         RecoveryTemperatureC = facts.Ladle.RecoveryTemperatureC,
         Fade = new Fade.Linear(facts.Ladle.MgFadePercentPerMinute),

@@ -38,9 +38,12 @@ public static class PouredIron
         if (card.Problem is null) return null;
         var tap = await db.InForce<Tap>().AsNoTracking().SingleAsync(t => t.TreatedLadleId == treated.Id, cancellation);
         var problem = await Problem(db, treated, card, tap, cancellation);
+        var alloyKg = card.AlloyKg ?? await db.InForce<MagnesiumDose>().Where(d => d.TreatedLadleId == treated.Id).OrderBy(d => d.Id)
+            .Select(d => (double?)d.Kg).FirstOrDefaultAsync(cancellation);
+        if (alloyKg is null) return null; // not dosed yet
         var inoculant = await db.CompositionOf(card.InoculantMaterialId, cancellation);
         var treatedIron = PocketQuestion.AfterTap(
-            problem, card.AlloyKg!.Value, tap.Kg, tap.TemperatureC);
+            problem, alloyKg.Value, tap.Kg, tap.TemperatureC);
         var lost = (treatedIron.MgPercent - treatedIron.MgPercentAt(minutes)) / 100 * treatedIron.AtStart.Kg;
         var iron = Inoculation.After(
             treatedIron.AtStart.Without(Element.Mg, lost), inoculant!, PocketQuestion.InoculantKg(card.InoculantKg, card.PlannedKg, tap.Kg));

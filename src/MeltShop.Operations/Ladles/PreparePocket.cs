@@ -5,6 +5,7 @@ using MeltShop.Operations.Yard;
 using MeltShop.Records.Heats;
 using MeltShop.Records.Ladles;
 using MeltShop.Records.People;
+using MeltShop.Records.Sites;
 using MeltShop.Records.Writing;
 using MeltShop.Records.Yard;
 using Microsoft.EntityFrameworkCore;
@@ -33,8 +34,11 @@ public sealed class PreparePocket(Recorder recorder, TimeProvider time) : Operat
         long InoculantMaterialId,
         double InoculantRatePercent) : Operations.Command(EntryKey, ObservedAt)
     {
+        /// <inheritdoc cref="PocketExtras"/>
+        public PocketExtras Extras { get; init; } = new();
+
         internal PocketChoice Choice => new(
-            PlannedKg, TemperatureC, BaseSulphurPercent, TargetMgPercent, MgFloorPercent, MinutesToLastMould, InoculantRatePercent);
+            PlannedKg, TemperatureC, BaseSulphurPercent, TargetMgPercent, MgFloorPercent, MinutesToLastMould, InoculantRatePercent) { Extras = Extras };
     }
 
     public sealed record Result(long TreatedLadleId);
@@ -64,7 +68,8 @@ public sealed class PreparePocket(Recorder recorder, TimeProvider time) : Operat
         await db.LockFurnace(heat.FurnaceId, cancellation);
         var bath = await BathNow.Load(db, heat, cancellation);
         if (bath is null) return Refuse("heatId", "heat.noBathSample");
-        var facts = await PocketFacts.Load(db, heat, ladle, bath, command.AlloyMaterialId, cancellation);
+        var facts = await PocketFacts.Load(db, heat, ladle, bath, command.AlloyMaterialId, command.InoculantMaterialId, command.Extras, cancellation);
+        if (PocketChecks.For(facts.Family).Except(command.Extras.Checks).Any()) return Refuse("", "checks.open");
         var (answer, findings) = PocketQuestion.Build(facts, command.Choice);
         if (answer is null) return Written<Result>.Refused(findings);
 
@@ -75,9 +80,13 @@ public sealed class PreparePocket(Recorder recorder, TimeProvider time) : Operat
         await db.SaveChangesAsync(cancellation);
 
         db.Add(Card(writing.Stamp, treated.Id, command, facts, answer));
-        if (answer.Treatment is { } treatment)
+        (long? MaterialId, double? Kg)[] loaded =
+        [
+            (facts.AlloyMaterialId, answer.AlloyKg), (command.Extras.CoverMaterialId, answer.CoverKg), (command.Extras.PearliteMaterialId, answer.PearliteKg),
+        ];
+        foreach (var (materialId, kg) in loaded)
         {
-            await writing.Book(facts.AlloyMaterialId!.Value, StockKind.Added, -treatment.AlloyKg, heat.Id, cancellation);
+            if (materialId is { } id && kg > 0) await writing.Book(id, StockKind.Added, -kg.Value, heat.Id, cancellation);
         }
 
         await db.SaveChangesAsync(cancellation);
@@ -104,7 +113,25 @@ public sealed class PreparePocket(Recorder recorder, TimeProvider time) : Operat
         MgFloorPercent = answer.MgFloorPercent,
         MinutesToLastMould = answer.Problem?.AtMinutes,
         AlloyMaterialId = answer.Problem is null ? null : facts.AlloyMaterialId,
-        AlloyKg = answer.Treatment?.AlloyKg,
+        AlloyKg = answer.AlloyKg,
+        NeededAlloyKg = answer.Treatment?.AlloyKg,
+        LargestIronKg = answer.LargestIronKg,
+        CoverMaterialId = answer.CoverKg is null ? null : command.Extras.CoverMaterialId,
+        CoverKg = answer.CoverKg,
+        StreamInoculantKg = answer.StreamInoculantKg,
+        MouldInoculantKg = answer.MouldInoculantKg,
+        PearliteMaterialId = answer.PearliteKg is null ? null : command.Extras.PearliteMaterialId,
+        PearliteKg = answer.PearliteKg,
+        Process = answer.Problem is null ? null : facts.Ladle.Process,
+        MgRecoveryLeastPercent = answer.RecoveryBand?.Least,
+        MgRecoveryMostPercent = answer.RecoveryBand?.Most,
+        MgFadeMostPercentPerMinute = facts.Figures.GetValueOrDefault(LadleFigureKind.MgFade)?.Most,
+        HeatLossKPerMinute = facts.Ladle.HeatLossKPerMinute,
+        TreatmentLossK = facts.Ladle.TreatmentLossK,
+        LeastPouringC = facts.Ladle.LeastPouringC,
+        InoculationMinutes = facts.Ladle.InoculationMinutes,
+        HouseMinutes = facts.Ladle.HouseMinutes,
+        Checks = string.Join(' ', PocketChecks.For(facts.Family)),
         InoculantMaterialId = command.InoculantMaterialId,
         InoculantKg = answer.InoculantKg,
         StopWeightKg = answer.StopWeightKg,

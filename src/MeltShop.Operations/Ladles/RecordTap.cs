@@ -59,7 +59,7 @@ public sealed class RecordTap(Recorder recorder, TimeProvider time) : Operation<
         var inoculantKg = PocketQuestion.InoculantKg(card.InoculantKg, card.PlannedKg, command.Kg);
         await writing.Book(card.InoculantMaterialId, StockKind.Added, -inoculantKg, heat.Id, cancellation);
 
-        writing.Step(treated, card.MgFloorPercent is null ? TreatedLadleState.Pouring : TreatedLadleState.Tapped);
+        writing.Step(treated, card.MgFloorPercent is null || card.Process == LadleProcess.InMould ? TreatedLadleState.Pouring : TreatedLadleState.Tapped);
         writing.Step(heat, HeatState.Tapping);
         await db.SaveChangesAsync(cancellation);
         return Done(

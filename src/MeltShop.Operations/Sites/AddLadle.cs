@@ -62,6 +62,14 @@ public sealed class AddLadle(Recorder recorder, TimeProvider time) : Operation<A
         };
         writing.Db.Add(ladle);
         await writing.Db.SaveChangesAsync(cancellation);
+        foreach (var (kind, value) in Figures(command)) writing.Add(ladle.Id, new(kind, value, null, null, FigureStanding.Shop, command.FiguresSource));
+        await writing.Db.SaveChangesAsync(cancellation);
         return Done(ladle.Id, new ChangeNotice(ChangeKind.Ladle, ladle.Id));
     }
+
+    private static IEnumerable<(LadleFigureKind Kind, double Value)> Figures(Command command) =>
+    [
+        (LadleFigureKind.FillLimit, command.FillLimitKg), (LadleFigureKind.Pocket, command.PocketKg), (LadleFigureKind.MgRecovery, command.MgRecoveryPercent),
+        (LadleFigureKind.MgFade, command.MgFadePercentPerMinute), (LadleFigureKind.HeatLoss, command.HeatLossKPerMinute),
+    ];
 }

@@ -30,6 +30,7 @@ internal static class PageQueries
         services.AddSingleton<CorrectionPage>();
         services.AddSingleton<NearbyHeats>();
         services.AddSingleton<LadlePage>();
+        services.AddSingleton<EquipmentPage>();
         services.AddSingleton<HistoryPage>();
         services.AddSingleton<HistoryChoices>();
         services.AddSingleton<DraftRows>();

@@ -69,6 +69,7 @@ internal sealed class DemoFoundry(IServiceProvider services, IDbContextFactory<R
             ids[ladle.Code] = await hands.Do(hands.The<AddLadle>(), Role.Administrator, new(
                 DemoKey.Of($"ladle/{ladle.Code}"), hands.Now, ladle.Code, ladle.Name, DemoYard.Word(ladle.Process), ladle.LargestTreatedKg,
                 ladle.PocketKg, ladle.MagnesiumRecoveryPercent, null, ladle.FadePercentPerMinute, ladle.HeatLossKelvinPerMinute, Figures(ladle.Sources)));
+            await DemoLadleFigures.Say(hands, ids[ladle.Code], ladle);
         }
 
         return ids;

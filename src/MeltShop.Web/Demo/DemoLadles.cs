@@ -2,6 +2,7 @@ using MeltShop.Metallurgy.Elements;
 using MeltShop.Operations.Ladles;
 using MeltShop.Operations.Laboratory;
 using MeltShop.Records;
+using MeltShop.Records.Grades;
 using MeltShop.Records.Laboratory;
 using MeltShop.Records.Ladles;
 using MeltShop.Records.People;
@@ -34,7 +35,10 @@ internal sealed class DemoLadles(
     {
         var prepared = await hands.Do(hands.The<PreparePocket>(), Role.Melter, new(
             Key(filling, "pocket"), heat.At(filling.Minute - 6), heatId, equipment[filling.Ladle], filling.PlannedKg, filling.TemperatureC + 4,
-            null, null, null, null, null, materials["inoculant-barium"], 0.4));
+            null, null, null, null, null, materials["inoculant-barium"], 0.4)
+        {
+            Extras = new() { Checks = PocketChecks.For(IronFamily.Ductile), CoverMaterialId = materials["cover-punchings"], CoverRatePercent = 1 },
+        });
         var id = prepared.TreatedLadleId;
         await hands.Do(hands.The<RecordTap>(), Role.Melter, new(
             Key(filling, "tap"), heat.At(filling.Minute), id, await Version(id, cancellation), filling.TappedKg, filling.TemperatureC));

@@ -3,6 +3,7 @@ using MeltShop.Operations.Heats;
 using MeltShop.Operations.Laboratory;
 using MeltShop.Operations.Ladles;
 using MeltShop.Operations.Sites;
+using MeltShop.Records.Grades;
 using MeltShop.Records.Heats;
 using MeltShop.Records.Laboratory;
 using MeltShop.Records.Ladles;
@@ -69,7 +70,10 @@ public sealed partial class Shop
         Do(Get<RecordMould>(), Melter, new(Guid.NewGuid(), Now, ladle.Id, label, kg, 20));
 
     public PreparePocket.Command Pocket(Heat heat, double plannedKg) =>
-        new(Guid.NewGuid(), Now, heat.Id, LadleId, plannedKg, 1480, null, null, null, null, null, InoculantId, 0.4);
+        new(Guid.NewGuid(), Now, heat.Id, LadleId, plannedKg, 1480, null, null, null, null, null, InoculantId, 0.4)
+        {
+            Extras = new() { Checks = [.. PocketChecks.For(IronFamily.Ductile), .. PocketChecks.For(IronFamily.Grey)] },
+        };
 
     public async Task<long> WeighIn(Heat heat, long materialId, double kg, bool intoBath = false) =>
         (await Do(Get<WeighIn>(), Melter, new(Guid.NewGuid(), Now, heat.Id, materialId, kg, intoBath))).Value;

@@ -1,3 +1,4 @@
+using MeltShop.Metallurgy.Elements;
 using MeltShop.Records.Laboratory;
 using MeltShop.Records.Ladles;
 using MeltShop.Records.Reading.Charge;
@@ -41,7 +42,8 @@ public sealed class LadlePage(IDbContextFactory<RecordsContext> contexts)
         var grade = (await GradeRows.Load(db.Grades.Where(g => g.Id == head.GradeId), ct)).Single();
         var ladles = await Equipment(db, ct);
         var additions = await MaterialRows.Load(
-            db, db.Materials.Where(m => m.IsActive && (m.Uses & (MaterialUses.Treatment | MaterialUses.Inoculation)) != 0).OrderBy(m => m.Code).Take(Facts.Most), ct);
+            db, db.Materials.Where(m => m.IsActive && (m.Uses & (MaterialUses.Treatment | MaterialUses.Inoculation | MaterialUses.BathAddition)) != 0)
+                .OrderBy(m => m.Code).Take(Facts.Most), ct);
         var lastBath = await SampleRows.Last(db, heatId, SampleKinds.OfTheBath, ct);
         var samples = treated is null ? [] : await SampleRows.Load(db, db.Samples.Where(s => s.TreatedLadleId == treated.Id), null, ct);
         if (treated is not null)
@@ -58,20 +60,25 @@ public sealed class LadlePage(IDbContextFactory<RecordsContext> contexts)
             [.. additions.Where(m => m.Uses.HasFlag(MaterialUses.Inoculation))], lastBath, treated, samples,
             [.. temperatures.Where(t => t.TreatedLadleId == treated?.Id)], (last ?? 0) + 1)
         {
+            Covers = [.. additions.Where(m => m.Kind == MaterialKind.Cover)],
+            PearliteFormers = [.. additions.Where(IsPearliteFormer)],
             Pouring = treated is null ? null : await PouringRows.Load(db, treated, ct),
             Others = treated is null ? [] : await Others(db, treated.Id, ct),
             OpenHeats = treated is null ? [] : await OpenHeats(db, ct),
         };
     }
 
+    // Nearly pure copper or tin: what else the yard has for the bath brings other elements along.
+    private static bool IsPearliteFormer(MaterialView material)
+    {
+        var analysis = material.Composition().Analysis;
+        return analysis.OrZero(Element.Cu) + analysis.OrZero(Element.Sn) >= 90;
+    }
+
     private static async Task<List<LadleEquipment>> Equipment(RecordsContext db, CancellationToken ct)
     {
         var ladles = await db.Ladles.AsNoTracking().Where(l => l.IsActive).OrderBy(l => l.Code).Take(Facts.Most).ToListAsync(ct);
-        var used = await (
-            from tap in db.InForce<Tap>()
-            join treated in db.TreatedLadles on tap.TreatedLadleId equals treated.Id
-            group tap.ObservedAt by treated.LadleId into taps
-            select new { taps.Key, Last = taps.Max() }).ToDictionaryAsync(t => t.Key, t => t.Last, ct);
+        var used = await EquipmentPage.LastUsed(db, ct);
         return [.. ladles.Select(l => LadleEquipment.Of(l, used.TryGetValue(l.Id, out var last) ? last : null))];
     }
 

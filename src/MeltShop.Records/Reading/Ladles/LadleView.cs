@@ -20,6 +20,12 @@ public sealed record LadleView(
     IReadOnlyList<MaterialView> Inoculants, SampleView? LastBath, TreatedLadleView? Treated, IReadOnlyList<SampleView> Samples,
     IReadOnlyList<TemperatureView> Temperatures, int NextOrdinal)
 {
+    /// <summary>Materials in use that may cover the treatment alloy.</summary>
+    public IReadOnlyList<MaterialView> Covers { get; init; } = [];
+
+    /// <summary>Copper and tin in use.</summary>
+    public IReadOnlyList<MaterialView> PearliteFormers { get; init; } = [];
+
     /// <summary>What was poured from it; null while it is being prepared.</summary>
     public PouringView? Pouring { get; init; }
 

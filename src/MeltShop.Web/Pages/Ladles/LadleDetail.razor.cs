@@ -37,16 +37,18 @@ public sealed partial class LadleDetail
 
     protected override async Task<LadleContent?> Read(CancellationToken ct)
     {
-        if (await Page.Load(Id, ct) is not { Treated: { } treated } ladle) return null;
+        if (await Page.Load(Id, ct) is not { Treated: not null } ladle) return null;
         var last = ladle.Samples.Where(s => s.Kind == SampleKind.LastMetal && !s.Origin.IsCorrected && s.Means.Count > 0)
             .MaxBy(s => (s.Origin.ObservedAt, s.Id));
         var verdicts = last is null ? [] : await Forecast.LastMetal(Id, last.Id, ct);
-        return new(ladle, Iron(treated), last, verdicts);
+        return new(ladle, Iron(ladle), last, verdicts);
     }
 
     protected override bool Concerns(ChangeNotice change) =>
         change.Kind == ChangeKind.TreatedLadle ? change.Id == Id : change.Kind is ChangeKind.Sample or ChangeKind.Grade or ChangeKind.Ladle;
 
-    private static TreatedIron? Iron(TreatedLadleView treated) => treated is { Card: { Problem: { } problem, AlloyKg: { } alloyKg }, Tap: { } tap }
-        ? PocketQuestion.AfterTap(StoredJson.Value<TreatmentProblem>(problem), alloyKg, tap.Kg, tap.TemperatureC) : null;
+    // Where no alloy lay in a pocket, the first dose stands for it.
+    private static TreatedIron? Iron(LadleView ladle) =>
+        ladle.Treated is { Card: { Problem: { } problem } card, Tap: { } tap } && (card.AlloyKg ?? ladle.Pouring!.Doses.FirstOrDefault(d => !d.Origin.IsCorrected)?.Kg) is { } alloyKg
+            ? PocketQuestion.AfterTap(StoredJson.Value<TreatmentProblem>(problem), alloyKg, tap.Kg, tap.TemperatureC) : null;
 }

@@ -56,7 +56,7 @@ public sealed partial class LadlePreparation
             return;
         }
 
-        var known = await Forecast.Facts(HeatId, ladleId, draft.AlloyId, Leaving);
+        var known = await Forecast.Facts(HeatId, ladleId, draft.AlloyId, draft.InoculantId, choice.Extras, Leaving);
         if (mine != asked || known is null) return;
         (facts, (answer, var findings)) = (known, PocketQuestion.Build(known, choice));
         draft.Form.Find(findings);
@@ -69,5 +69,5 @@ public sealed partial class LadlePreparation
         if (outcome?.Succeeded == true) Addresses.NavigateTo($"/ladles/{outcome.Value.TreatedLadleId}");
     }
 
-    private IEnumerable<Finding> Unchecked() => draft.IsChecked ? [] : [new Finding("", "checks.open")];
+    private IEnumerable<Finding> Unchecked() => draft.IsChecked(View!.Grade.Family) ? [] : [new Finding("", "checks.open")];
 }

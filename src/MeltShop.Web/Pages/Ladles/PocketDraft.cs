@@ -1,6 +1,7 @@
 using System.Globalization;
 using MeltShop.Metallurgy.Elements;
 using MeltShop.Operations.Ladles;
+using MeltShop.Records.Grades;
 using MeltShop.Records.Reading.Ladles;
 using MeltShop.Records.Reading.Yard;
 using MeltShop.Web.Components.Fields;
@@ -24,10 +25,14 @@ public sealed class PocketDraft
         Alloy = Form.Choice("alloyMaterialId");
         Inoculant = Form.Choice("inoculantMaterialId", isRequired: true);
         InoculantRate = Form.Quantity("inoculantRatePercent", 0, 5, isRequired: true);
+        Cover = Form.Choice("coverMaterialId");
+        CoverRate = Form.Quantity("coverRatePercent", 0, 5);
+        StreamRate = Form.Quantity("streamRatePercent", 0, 1);
+        MouldRate = Form.Quantity("mouldRatePercent", 0, 1);
+        Pearlite = Form.Choice("pearliteMaterialId");
+        BagKg = Form.Quantity("bagKg", 0.1, 2000);
+        AlloyKg = Form.Quantity("alloyKg", 0, 5000);
     }
-
-    /// <summary>What has to be looked at before the pocket is loaded; texts under <c>Check.</c></summary>
-    public static IReadOnlyList<string> Checks { get; } = ["Pocket", "Ladle", "Alloy", "Hoist"];
 
     public EntryForm Form { get; } = new();
     public TextEntry Ladle { get; }
@@ -40,15 +45,39 @@ public sealed class PocketDraft
     public TextEntry Alloy { get; }
     public TextEntry Inoculant { get; }
     public QuantityEntry InoculantRate { get; }
-    public HashSet<string> Done { get; } = [];
+    public TextEntry Cover { get; }
+    public QuantityEntry CoverRate { get; }
+    public QuantityEntry StreamRate { get; }
+    public QuantityEntry MouldRate { get; }
+    public TextEntry Pearlite { get; }
 
-    public bool IsChecked => Done.Count == Checks.Count;
+    /// <summary>Mass of a bag of the alloy, for whole bags.</summary>
+    public QuantityEntry BagKg { get; }
+
+    /// <summary>What the scale, or whole bags, really gave; empty for what the card asks for.</summary>
+    public QuantityEntry AlloyKg { get; }
+
+    public HashSet<string> Done { get; } = [];
     public long? LadleId => Id(Ladle);
     public long? AlloyId => Id(Alloy);
+    public long? InoculantId => Id(Inoculant);
+
+    public PocketExtras Extras => new()
+    {
+        AlloyKg = AlloyKg.Value,
+        CoverMaterialId = Id(Cover),
+        CoverRatePercent = CoverRate.Value,
+        StreamRatePercent = StreamRate.Value,
+        MouldRatePercent = MouldRate.Value,
+        PearliteMaterialId = Id(Pearlite),
+        Checks = [.. Done],
+    };
+
+    public bool IsChecked(IronFamily family) => !PocketChecks.For(family).Except(Done).Any();
 
     /// <summary>Null until the card can be worked out.</summary>
     public PocketChoice? Choice => PlannedKg.Value is { } kg && TemperatureC.Value is { } temperature && InoculantRate.Value is { } rate
-        ? new(kg, temperature, BaseSulphur.Value, TargetMg.Value, MgFloor.Value, Minutes.Value, rate) : null;
+        ? new(kg, temperature, BaseSulphur.Value, TargetMg.Value, MgFloor.Value, Minutes.Value, rate) { Extras = Extras } : null;
 
     public void Toggle(string check)
     {
@@ -74,7 +103,7 @@ public sealed class PocketDraft
 
     public PreparePocket.Command Command(Guid key, DateTimeOffset observedAt, long heatId) => new(
         key, observedAt, heatId, LadleId!.Value, PlannedKg.Needed, TemperatureC.Needed, BaseSulphur.Value, TargetMg.Value, MgFloor.Value, Minutes.Value,
-        AlloyId, Id(Inoculant)!.Value, InoculantRate.Needed);
+        AlloyId, Id(Inoculant)!.Value, InoculantRate.Needed) { Extras = Extras };
 
     public static string Text(long id) => id.ToString(CultureInfo.InvariantCulture);
 

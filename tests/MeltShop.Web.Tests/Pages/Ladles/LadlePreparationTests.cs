@@ -1,6 +1,8 @@
 using Bunit;
 using MeltShop.Metallurgy.Treatment;
+using MeltShop.Operations.Ladles;
 using MeltShop.Operations.Storing;
+using MeltShop.Records.Grades;
 using MeltShop.Records.People;
 using MeltShop.Web.Pages.Ladles;
 using Microsoft.AspNetCore.Components;
@@ -69,7 +71,7 @@ public sealed class LadlePreparationTests : LadleTest
         var page = Open();
         Type(page, "temperatureC", "1480");
         Type(page, "plannedKg", "800");
-        foreach (var check in PocketDraft.Checks) page.Find($"[data-check={check}]").Change(true);
+        foreach (var check in PocketChecks.For(IronFamily.Ductile)) page.Find($"[data-check={check}]").Change(true);
         page.Find("[data-testid=pocket-form]").Submit();
         page.WaitForState(() => The<NavigationManager>().Uri.Contains("/ladles/", StringComparison.Ordinal), Patience);
 

@@ -48,7 +48,7 @@ public abstract class LadleTest : DemoShopTest
         return (await The<PreparePocket>().Run(Founder, new(
             Guid.NewGuid(), Now, HeatId, view.Ladles[0].Id, 800, 1480, null, recipe.TargetMgPercent, recipe.MgFloorPercent, recipe.MinutesToLastMould,
             view.Alloys.FirstOrDefault(m => m.Code == recipe.TreatmentAlloyCode)?.Id, view.Inoculants.Single(m => m.Code == recipe.InoculantCode).Id,
-            recipe.InoculantRatePercent!.Value), Cancellation)).Value.TreatedLadleId;
+            recipe.InoculantRatePercent!.Value) { Extras = new() { Checks = PocketChecks.For(view.Grade.Family) } }, Cancellation)).Value.TreatedLadleId;
     }
 
     protected async Task Tap(long id, double kg) => Assert.True((await The<RecordTap>().Run(

@@ -1,0 +1,20 @@
+using MeltShop.Metallurgy.Treatment;
+using MeltShop.Records.Reading.Ladles;
+
+namespace MeltShop.Operations.Ladles;
+
+/// <summary>The process of a ladle, with the ranges that are printed for it.</summary>
+public static class LadleProcess
+{
+    public const string InMould = LadleTimesRows.InMould;
+
+    /// <summary>Keys as a ladle keeps them, with their processes.</summary>
+    public static IReadOnlyDictionary<string, MagnesiumProcess> All { get; } = MagnesiumProcess.All.ToDictionary(p => Key(p.Key), StringComparer.Ordinal);
+
+    /// <summary>Null for a process that nothing is printed about.</summary>
+    public static MagnesiumProcess? Of(string process) => All.GetValueOrDefault(process);
+
+    // tundish-cover is kept as tundishCover.
+    private static string Key(string printed) =>
+        string.Concat(printed.Split('-').Select((word, n) => n == 0 ? word : char.ToUpperInvariant(word[0]) + word[1..]));
+}

@@ -1,0 +1,25 @@
+using MeltShop.Records.Reading.Ladles;
+using MeltShop.Web.Components.Fields;
+using Microsoft.AspNetCore.Components;
+
+namespace MeltShop.Web.Pages.Ladles;
+
+/// <summary>One ladle or station with its figures; what nobody said stands there as not said.</summary>
+public sealed partial class EquipmentCard
+{
+    [Parameter, EditorRequired]
+    public EquipmentLadle Ladle { get; set; } = null!;
+
+    [Parameter, EditorRequired]
+    public bool IsOffered { get; set; }
+
+    [Parameter, EditorRequired]
+    public DateTimeOffset Now { get; set; }
+
+    [Parameter]
+    public EventCallback Changed { get; set; }
+
+    private static string Band(LadleFigureView figure) => $"{Shown(figure.Least)} … {Shown(figure.Most)}";
+
+    private static string Shown(double? value) => value is { } number ? NumberText.Show(number) : "";
+}

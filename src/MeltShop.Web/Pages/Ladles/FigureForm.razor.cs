@@ -1,0 +1,76 @@
+using MeltShop.Operations.Sites;
+using MeltShop.Records.Reading.Ladles;
+using MeltShop.Records.Sites;
+using MeltShop.Web.Components.Fields;
+using Microsoft.AspNetCore.Components;
+
+namespace MeltShop.Web.Pages.Ladles;
+
+/// <summary>Says a figure of a ladle anew, with its band and where it comes from.</summary>
+public sealed partial class FigureForm
+{
+    private readonly EntryForm form = new();
+    private readonly SeenVersion seen = new();
+    private readonly TextEntry kind, standing, source;
+    private readonly QuantityEntry value, least, most;
+    private bool isOpen;
+
+    public FigureForm()
+    {
+        kind = form.Choice("kind", isRequired: true);
+        value = form.Quantity("value", 0, 200_000, isRequired: true);
+        least = form.Quantity("least", 0, 200_000);
+        most = form.Quantity("most", 0, 200_000);
+        standing = form.Choice("standing", isRequired: true);
+        source = form.Words("source", isRequired: true);
+    }
+
+    [Parameter, EditorRequired]
+    public EquipmentLadle Ladle { get; set; } = null!;
+
+    [Parameter]
+    public EventCallback Changed { get; set; }
+
+    [Inject]
+    private SetLadleFigure Operation { get; set; } = null!;
+
+    [Inject]
+    private HandingIn HandingIn { get; set; } = null!;
+
+    private LadleFigureKind? Kind => Enum.TryParse<LadleFigureKind>(kind.Value, out var chosen) ? chosen : null;
+
+    private string Unit => Kind is { } chosen ? FigureUnits.Of(chosen) : "";
+
+    private IEnumerable<Choice> Kinds => Enum.GetValues<LadleFigureKind>().Select(k => new Choice(k.ToString(), Text["Figure." + k]));
+
+    private IEnumerable<Choice> Standings => Enum.GetValues<FigureStanding>().Select(s => new Choice(s.ToString(), Text["Standing." + s]));
+
+    protected override void OnParametersSet() => seen.Arrived(Ladle.Version);
+
+    private void Open()
+    {
+        isOpen = true;
+        seen.Open(Ladle.Version);
+        form.Open();
+    }
+
+    /// <summary>What stands already is where a person starts from.</summary>
+    private void Chosen()
+    {
+        var figure = Ladle.Figures.FirstOrDefault(f => f.Kind == Kind);
+        value.Showing(figure?.Value);
+        least.Showing(figure?.Least);
+        most.Showing(figure?.Most);
+    }
+
+    private async Task Save()
+    {
+        var outcome = await HandingIn.Send(form, made => Operation.Run(made.By, new(
+            made.Key, made.ObservedAt, Ladle.Ladle.Id, seen.Value, Kind!.Value, value.Needed, least.Value, most.Value, Enum.Parse<FigureStanding>(standing.Value!),
+            source.Value!)));
+        if (outcome is null) return;
+        if (outcome.IsStale()) seen.Outdated();
+        else isOpen = !outcome.Succeeded;
+        await Changed.InvokeAsync();
+    }
+}
