@@ -1,5 +1,4 @@
 using MeltShop.Records.Reading.Ladles;
-using MeltShop.Web.Components.Fields;
 using Microsoft.AspNetCore.Components;
 
 namespace MeltShop.Web.Pages.Ladles;
@@ -18,8 +17,4 @@ public sealed partial class EquipmentCard
 
     [Parameter]
     public EventCallback Changed { get; set; }
-
-    private static string Band(LadleFigureView figure) => $"{Shown(figure.Least)} … {Shown(figure.Most)}";
-
-    private static string Shown(double? value) => value is { } number ? NumberText.Show(number) : "";
 }

@@ -49,14 +49,14 @@ public sealed class LadleDetailTests : LadleTest
         await Tap(id, 790);
         var page = Open(id);
         page.Find("[data-testid=reaction-ended]").Click();
-        page.WaitForState(() => page.FindAll("ladle-clock").Count > 0, Patience);
+        page.WaitForState(() => page.FindAll("[data-ladle-state=Pouring]").Count > 0, Patience);
 
         var clock = page.Find("ladle-clock");
-        var treated = (await Treated(id)).Treated!;
-        Assert.Equal(treated.ReactionEndedAt!.Value.ToUnixTimeMilliseconds().ToString(System.Globalization.CultureInfo.InvariantCulture), clock.GetAttribute("data-end"));
-        Assert.Equal(
-            treated.ReactionEndedAt.Value.AddMinutes(treated.Tap!.MinutesToFloor!.Value).ToUnixTimeMilliseconds().ToString(System.Globalization.CultureInfo.InvariantCulture),
-            clock.GetAttribute("data-stop"));
+        var view = await Treated(id);
+        Assert.Equal(Milliseconds(view.Treated!.ReactionEndedAt!.Value), clock.GetAttribute("data-end"));
+        var first = Operations.Ladles.PouringLimits.Of(view.Pouring!.Times)[0];
+        Assert.Equal(Milliseconds(first.StopAt), clock.GetAttribute("data-stop"));
+        Assert.Equal(first.Kind.ToString(), page.Find("[data-testid=stop-at]").GetAttribute("data-first"));
     }
 
     [Fact]
@@ -97,6 +97,8 @@ public sealed class LadleDetailTests : LadleTest
         Assert.Equal(TreatedLadleState.Held, (await Treated(id)).Treated!.State);
         Assert.Empty((await Treated(id)).Treated!.Decisions);
     }
+
+    private static string Milliseconds(DateTimeOffset at) => at.ToUnixTimeMilliseconds().ToString(System.Globalization.CultureInfo.InvariantCulture);
 
     private async Task<long> Poured(double magnesium)
     {

@@ -1,0 +1,131 @@
+using MeltShop.Browser.Tests.Running;
+using Microsoft.Playwright;
+
+namespace MeltShop.Browser.Tests.Ladles;
+
+/// <summary>
+/// From the pocket card to the refused release on a tablet, with a program of its own: a tap over the stop weight, a cut of 8 s while
+/// moulds are ticked off, one mould after the house's limit, a last sample that came back low.
+/// </summary>
+public sealed class PouringStoryTests(Chromium chromium) : IAsyncLifetime
+{
+    /// <summary>The house's limit of this story, minutes: long enough for the first moulds, short enough to wait for.</summary>
+    private const double HouseMinutes = 0.6;
+
+    private static readonly Dictionary<string, string> Bath =
+        new() { ["C"] = "3,62", ["Si"] = "1,40", ["Mn"] = "0,30", ["P"] = "0,025", ["S"] = "0,012", ["Cu"] = "0,30" };
+
+    private readonly RunningApp app = new();
+
+    public async ValueTask InitializeAsync() => await app.StartAsync();
+
+    public ValueTask DisposeAsync() => app.DisposeAsync();
+
+    [Fact]
+    public async Task Ladle_TappedOverTheStopWeight_PouredLateAndLow_IsNotReleased()
+    {
+        await using var cable = new Cable(app.Address);
+        await using var context = await chromium.TabletAsync(cable.Address);
+        var page = await context.SignInAsync("henning");
+        await SetHouseRuleAsync(page);
+        await PrepareAsync(page, await SampledHeatAsync(page));
+        var ladle = page.Url.Split('/')[^1];
+
+        var stop = int.Parse((await page.Locator("[data-testid=stop-weight]").InnerTextAsync()).Split(' ')[^2], System.Globalization.CultureInfo.InvariantCulture);
+        await page.EnterAsync("[data-testid=tap-form] [data-field=kg] input", $"{stop + 25}");
+        await page.TapAsync("[data-testid=tap-form] button[type=submit]");
+        await Assertions.Expect(page.Locator("[data-testid=over-stop-card]")).ToContainTextAsync("Never add alloy");
+        await Assertions.Expect(page.Locator("[data-limit=Magnesium] [data-testid=assumed]")).ToBeVisibleAsync();
+        await page.TapAsync("[data-testid=reaction-ended]");
+        await page.WaitForSelectorAsync("[data-ladle-state=Pouring]");
+        await page.EnterAsync("[data-testid=mould-form] [data-field=kg] input", "90");
+        await page.EnterAsync("[data-testid=mould-form] [data-field=pourSeconds] input", "12");
+        await page.DblClickAsync("[data-testid=mould-poured]"); // pressed twice, ticked off once
+        await page.WaitForSelectorAsync("[data-mould='1']");
+
+        await CutAsync(page, cable);
+        await page.WaitForSelectorAsync("[data-mould='2']");
+        await WaitUntilLateAsync(page);
+        await page.TapAsync("[data-testid=mould-poured]");
+        await Assertions.Expect(page.Locator("[data-mould='3'] [data-testid=held-mould]")).ToContainTextAsync("after the house's limit");
+        Assert.Equal(
+            ["1:", "2:", "3:HouseRule"],
+            (await app.ReadAsync($"SELECT Label || ':' || COALESCE(LateFor, '') FROM PouredMoulds WHERE TreatedLadleId = {ladle} ORDER BY Id")).Select(row => (string)row[0]));
+
+        await LastMetalAsync(page, "0.021");
+        await Assertions.Expect(page.Locator("[data-testid=low-magnesium]")).ToContainTextAsync("1, 2, 3");
+        await page.TapAsync("[data-testid=release]");
+        await page.TapAsync("[data-testid=release-yes]");
+        await page.WaitForSelectorAsync("[data-testid=decision] [data-testid=findings]");
+        Assert.Empty(await app.ReadAsync($"SELECT 1 FROM CastingDecisions WHERE TreatedLadleId = {ladle}"));
+    }
+
+    private static async Task SetHouseRuleAsync(IPage page)
+    {
+        await page.OpenAsync("/equipment");
+        await page.TapAsync("[data-ladle=ladle-1000] [data-testid=say-figure]");
+        await page.SelectOptionAsync("[data-testid=figure-form] [data-field=kind] select", "HouseMinutes");
+        await page.EnterAsync("[data-testid=figure-form] [data-field=value] input", HouseMinutes.ToString(System.Globalization.CultureInfo.InvariantCulture));
+        await page.SelectOptionAsync("[data-testid=figure-form] [data-field=standing] select", "Shop");
+        await page.EnterAsync("[data-testid=figure-form] [data-field=source] input", "house rule of this test");
+        await page.TapAsync("[data-testid=figure-form] button[type=submit]");
+        await Assertions.Expect(page.Locator("[data-ladle=ladle-1000] [data-figure=HouseMinutes]")).ToContainTextAsync("min");
+    }
+
+    private static async Task<string> SampledHeatAsync(IPage page)
+    {
+        var heat = await page.StartHeatAsync("furnace-1");
+        await page.EnterAsync("[data-testid=weigh-form] input", "2500");
+        await page.TapAsync("[data-testid=weigh-form] button[type=submit]");
+        await page.OpenSampleAsync(heat);
+        foreach (var cell in await page.Locator("[data-testid=sample-form] [data-cell^='0.']:visible").AllAsync())
+        {
+            var element = (await cell.GetAttributeAsync("data-cell"))!.Split('.')[1];
+            await cell.FillAsync(Bath.GetValueOrDefault(element, "0.005"));
+        }
+
+        await page.TapAsync("[data-testid=sample-form] button[type=submit]");
+        await page.WaitForSelectorAsync("[data-testid=sample] .limit");
+        return heat;
+    }
+
+    private static async Task PrepareAsync(IPage page, string heat)
+    {
+        await page.OpenAsync(heat + "/ladle");
+        await page.EnterAsync("[data-field=plannedKg] input", "800");
+        await page.EnterAsync("[data-field=temperatureC] input", "1490");
+        await page.WaitForSelectorAsync("[data-testid=stop-weight]");
+        foreach (var check in await page.Locator("[data-check]").AllAsync()) await check.CheckAsync();
+        await page.TapAsync("[data-testid=load-pocket]");
+        await page.WaitForSelectorAsync("[data-testid=tap-form]");
+    }
+
+    private static async Task CutAsync(IPage page, Cable cable)
+    {
+        await Assertions.Expect(page.Locator("[data-testid=mould-form] [data-field=label] input")).ToHaveValueAsync("2");
+        cable.Cut();
+        await page.TapAsync("[data-testid=mould-poured]");
+        await Assertions.Expect(page.Locator("#entry-queue")).ToHaveAttributeAsync("data-count", "1");
+        await Task.Delay(TimeSpan.FromSeconds(8), TestContext.Current.CancellationToken);
+        cable.Mend();
+        await Assertions.Expect(page.Locator("#entry-queue")).ToBeHiddenAsync(new() { Timeout = 30_000 });
+    }
+
+    private static async Task WaitUntilLateAsync(IPage page)
+    {
+        await page.WaitForSelectorAsync("ladle-clock[data-is-over]", new() { Timeout = 60_000 });
+        await Assertions.Expect(page.Locator("[data-testid=mould-form] [data-field=label] input")).ToHaveValueAsync("3");
+    }
+
+    private static async Task LastMetalAsync(IPage page, string magnesium)
+    {
+        foreach (var cell in await page.Locator("[data-testid=last-metal-form] [data-cell^='0.']:visible").AllAsync())
+        {
+            var element = (await cell.GetAttributeAsync("data-cell"))!.Split('.')[1];
+            await cell.FillAsync(element == "Mg" ? magnesium : element == "Si" ? "2.50" : element == "C" ? "3.50" : "0.02");
+        }
+
+        await page.TapAsync("[data-testid=save-last-metal]");
+        await page.WaitForSelectorAsync("[data-ladle-state=Held]");
+    }
+}

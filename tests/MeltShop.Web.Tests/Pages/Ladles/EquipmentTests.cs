@@ -1,0 +1,113 @@
+using Bunit;
+using MeltShop.Operations.Sites;
+using MeltShop.Records.People;
+using MeltShop.Records.Reading.Ladles;
+using MeltShop.Records.Sites;
+using MeltShop.Web.Pages.Ladles;
+
+namespace MeltShop.Web.Tests.Pages.Ladles;
+
+/// <summary>The page of ladles and stations, and what the card and the pour make of their figures.</summary>
+public sealed class EquipmentTests : LadleTest
+{
+    [Fact]
+    public void Equipment_Opened_ShowsEachFigureWithItsSourceAndHowSureItIs()
+    {
+        var page = Open(Role.Metallurgist);
+        var row = page.Find("[data-ladle=ladle-1000] [data-figure=MgRecovery]");
+
+        Assert.Contains("48 %", row.TextContent, StringComparison.Ordinal);
+        Assert.Contains("35 … 70", row.TextContent, StringComparison.Ordinal);
+        Assert.Contains("published", row.TextContent, StringComparison.Ordinal);
+        Assert.Contains("Elkem", row.TextContent, StringComparison.Ordinal);
+        Assert.Contains("nobody said", page.Find("[data-ladle=ladle-1000] [data-figure=HouseMinutes]").TextContent, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Figure_SaidAnewWithABandBesideIt_IsRefusedAtTheFieldAndThenTaken()
+    {
+        var page = Open(Role.Metallurgist);
+        await page.InvokeAsync(() => page.Find("[data-ladle=ladle-1000] [data-testid=say-figure]").Click());
+        await page.InvokeAsync(() => page.Find("[data-testid=figure-form] [data-field=kind] select").Change(nameof(LadleFigureKind.HouseMinutes)));
+        Type(page, "value", "10");
+        Type(page, "least", "11");
+        await page.InvokeAsync(() => page.Find("[data-testid=figure-form] [data-field=standing] select").Change(nameof(FigureStanding.Shop)));
+        Type(page, "source", "house rule");
+        await page.InvokeAsync(() => page.Find("[data-testid=figure-form]").Submit());
+        page.WaitForState(() => page.FindAll("[data-field=least] .field-error").Count > 0, Patience);
+        Type(page, "least", "8");
+        await page.InvokeAsync(() => page.Find("[data-testid=figure-form]").Submit());
+
+        page.WaitForState(() => page.Find("[data-ladle=ladle-1000] [data-figure=HouseMinutes]").TextContent.Contains("10 min", StringComparison.Ordinal), Patience);
+    }
+
+    [Fact]
+    public void Equipment_ForAMelter_SaysWhoMayButTakesHowWarmALadleIs()
+    {
+        var page = Open(Role.Melter);
+
+        Assert.Contains("metallurgist", page.Find(".read-only").TextContent, StringComparison.Ordinal);
+        Assert.Empty(page.FindAll("[data-testid=say-figure], [data-testid=add-ladle]"));
+        page.Find("[data-ladle=ladle-1000] [data-say=Cold]").Click();
+        page.WaitForState(() => page.FindAll("[data-ladle=ladle-1000] [data-preheat=Cold]").Count > 0, Patience);
+        Assert.Contains("damp", page.Find("[data-ladle=ladle-1000] .caution").TextContent, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Card_WithFiguresOfTheLadle_ShowsBandTemperaturesLargestMassAndWholeBags()
+    {
+        await BathSample();
+        SignIn(Role.Melter);
+        var page = Render<LadlePreparation>(parameters => parameters.Add(p => p.HeatId, HeatId));
+        page.WaitForState(() => page.FindAll("[data-state=ready]").Count > 0, Patience);
+        page.Find("[data-field=temperatureC] input").Change("1490");
+        page.Find("[data-field=plannedKg] input").Change("800");
+        page.WaitForState(() => page.FindAll("[data-testid=stop-weight]").Count > 0, Patience);
+
+        Assert.Matches(@"0\.\d+ % at the last mould to 0\.\d+ %", page.Find("[data-testid=mg-band]").TextContent);
+        Assert.Equal("1375 °C", page.Find("[data-testid=last-mould-c]").TextContent); // 60 K by the treatment, 10 min at 5.5 K
+        Assert.NotNull(page.Find("[data-testid=largest-iron]"));
+        page.Find("[data-field=bagKg] input").Change("10");
+        await page.InvokeAsync(() => page.Find("[data-testid=take-bags]").Click());
+        page.WaitForState(() => page.FindAll("[data-testid=needed-alloy]").Count > 0, Patience);
+        Assert.StartsWith("20.0 kg", page.Find("[data-testid=alloy-kg]").TextContent.Trim(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task WireStation_OverTheStopWeight_OffersMetresAndSecondsOnceAndTakesThem()
+    {
+        var id = await Prepared();
+        var station = (await The<AddLadle>().Run(Founder, new(
+            Guid.NewGuid(), Now, "wire-station", "Wire station", "coredWire", 2000, 0, 40, null, 0.001, 4, "invented for a test"), Cancellation)).Value;
+        await Say(station, LadleFigureKind.WireMagnesium, 35);
+        await Say(station, LadleFigureKind.WireSpeed, 33);
+        await Tap(id, (await Treated(id)).Treated!.Card!.StopWeightKg + 20);
+        SignIn(Role.Melter);
+        var page = Render<LadleDetail>(parameters => parameters.Add(p => p.Id, id));
+        page.WaitForState(() => page.FindAll("[data-choice=wire]").Count > 0, Patience);
+
+        Assert.Matches(@"\d+(\.\d)? m of wire, \d+ s", page.Find("[data-testid=dose]").TextContent);
+        page.Find("[data-testid=dose-form] [data-field=amount] input").Change("9");
+        await page.InvokeAsync(() => page.Find("[data-testid=dose-form]").Submit());
+        page.WaitForState(() => page.FindAll("[data-choice=wire]").Count == 0 || !page.Find("[data-testid=dose]").TextContent.Contains("9 m", StringComparison.Ordinal), Patience);
+        Assert.Equal(9, (await Treated(id)).Pouring!.Doses.Single().WireMetres);
+    }
+
+    private async Task Say(long ladleId, LadleFigureKind kind, double value)
+    {
+        var version = (await The<EquipmentPage>().Load(Cancellation)).Ladles.Single(l => l.Ladle.Id == ladleId).Version;
+        Assert.True((await The<SetLadleFigure>().Run(Founder, new(
+            Guid.NewGuid(), Now, ladleId, version, kind, value, null, null, FigureStanding.Shop, "invented for a test"), Cancellation)).Succeeded);
+    }
+
+    private IRenderedComponent<EquipmentList> Open(string role)
+    {
+        SignIn(role);
+        var page = Render<EquipmentList>();
+        page.WaitForState(() => page.FindAll("[data-state=ready]").Count > 0, Patience);
+        return page;
+    }
+
+    private static void Type(IRenderedComponent<EquipmentList> page, string path, string text) =>
+        page.Find($"[data-testid=figure-form] [data-field={path}] input").Change(text);
+}
