@@ -1,5 +1,3 @@
-using MeltShop.Metallurgy.Treatment;
-using MeltShop.Operations.Ladles;
 using MeltShop.Operations.Sites;
 using MeltShop.Records;
 using MeltShop.Records.People;
@@ -12,15 +10,14 @@ namespace MeltShop.Web.Demo;
 internal static class DemoLadleFigures
 {
     /// <summary>The house's limits of the demo: invented, within what is printed (pouring within 7 to 12 minutes of the inoculation).</summary>
-    private const double LeastPouringC = 1330, MostTreatmentC = 1540, InoculationMinutes = 12;
+    private const double LeastPouringC = 1330, MostTreatmentC = 1540, InoculationMinutes = 12, RecoveryBand = 3;
 
     public static async Task Say(DemoHands hands, long ladleId, DemoLadle ladle)
     {
-        var process = LadleProcess.Of(DemoYard.Word(ladle.Process))!;
         IReadOnlyList<LadleFigureInput> figures =
         [
             new(LadleFigureKind.Capacity, ladle.CapacityKg, null, null, FigureStanding.Shop, "Invented for the demo"),
-            new(LadleFigureKind.MgRecovery, ladle.MagnesiumRecoveryPercent, process.RecoveryLeast, process.RecoveryMost, FigureStanding.Published, ladle.Sources.Recovery.Text),
+            new(LadleFigureKind.MgRecovery, ladle.MagnesiumRecoveryPercent, ladle.MagnesiumRecoveryPercent - RecoveryBand, ladle.MagnesiumRecoveryPercent + RecoveryBand, FigureStanding.Shop, $"Own heats, invented for the demo, within what is printed: {ladle.Sources.Recovery.Text}"),
             new(LadleFigureKind.MgFade, ladle.FadePercentPerMinute, 0.001, 0.002, FigureStanding.Published, ladle.Sources.Fade.Text),
             new(LadleFigureKind.TreatmentLoss, ladle.TreatmentLossKelvin, null, null, FigureStanding.Assumed, ladle.Sources.HeatLoss.Text),
             new(LadleFigureKind.LeastPouring, LeastPouringC, null, null, FigureStanding.Shop, "House rule, invented for the demo"),

@@ -14,12 +14,13 @@ public sealed class EquipmentTests : LadleTest
     public void Equipment_Opened_ShowsEachFigureWithItsSourceAndHowSureItIs()
     {
         var page = Open(Role.Metallurgist);
-        var row = page.Find("[data-ladle=ladle-1000] [data-figure=MgRecovery]");
+        var row = page.Find("[data-ladle=ladle-1000] [data-figure=MgFade]");
 
-        Assert.Contains("48 %", row.TextContent, StringComparison.Ordinal);
-        Assert.Contains("35 … 70", row.TextContent, StringComparison.Ordinal);
+        Assert.Contains("0.0012 %/min", row.TextContent, StringComparison.Ordinal);
+        Assert.Contains("0.001 … 0.002", row.TextContent, StringComparison.Ordinal);
         Assert.Contains("published", row.TextContent, StringComparison.Ordinal);
-        Assert.Contains("Elkem", row.TextContent, StringComparison.Ordinal);
+        Assert.Contains("notes for teaching", row.TextContent, StringComparison.Ordinal);
+        Assert.Contains("45 … 51", page.Find("[data-ladle=ladle-1000] [data-figure=MgRecovery]").TextContent, StringComparison.Ordinal);
         Assert.Contains("nobody said", page.Find("[data-ladle=ladle-1000] [data-figure=HouseMinutes]").TextContent, StringComparison.Ordinal);
     }
 
