@@ -50,17 +50,7 @@ public static class CoredWire
     /// <returns>Metres; not a number where sulphur would rise.</returns>
     public static double Metres(
         double ironKg, double mgPercent, double sulphurPercent, double sulphurLeftPercent, double minutes, double recoveryPercent, double gramsMgPerMetre) =>
-        MetresOf(MagnesiumAddition.AlloyKg(ironKg, mgPercent, sulphurPercent, sulphurLeftPercent, minutes, 100, recoveryPercent, 1450), gramsMgPerMetre);
-
-    /// <summary>Metres that hold an amount of magnesium.</summary>
-    /// <param name="mgKg">Magnesium, kg.</param>
-    /// <param name="gramsMgPerMetre">Magnesium of the wire, g/m, over 0.</param>
-    public static double MetresOf(double mgKg, double gramsMgPerMetre) => 1000 * mgKg / gramsMgPerMetre;
-
-    /// <summary>Magnesium that so many metres hold, kg.</summary>
-    /// <param name="metres">Wire, m.</param>
-    /// <param name="gramsMgPerMetre">Magnesium of the wire, g/m.</param>
-    public static double MgKg(double metres, double gramsMgPerMetre) => metres * gramsMgPerMetre / 1000;
+        1000 * MagnesiumAddition.AlloyKg(ironKg, mgPercent, sulphurPercent, sulphurLeftPercent, minutes, 100, recoveryPercent, 1450) / gramsMgPerMetre;
 
     /// <summary>Feed time.</summary>
     /// <param name="metres">Wire, m.</param>

@@ -6,6 +6,8 @@ namespace MeltShop.Metallurgy.Treatment;
 /// <summary>The treatment of one ladle, before the tap (which alloy?) and after it (what came out?).</summary>
 public static class MagnesiumTreatment
 {
+    private const int MostRounds = 50;
+
     /// <summary>The alloy for a ladle; null where no mass of this alloy reaches the target (status infeasible).</summary>
     /// <param name="problem">Free of findings: <see cref="TreatmentProblem.Check"/>.</param>
     public static TreatmentResult? Solve(TreatmentProblem problem)
@@ -53,13 +55,22 @@ public static class MagnesiumTreatment
         return Serves(problem, alloyKg, mostMgPercent, minutes: 0);
     }
 
-    // The balance is linear in the metals that are treated: what the cover needs of the alloy is taken off first.
+    // The cover's own sulphur moves what the mixture needs by parts in a thousand: a few rounds settle it.
     private static double Serves(TreatmentProblem problem, double alloyKg, double mgPercent, double minutes)
     {
-        if (Ratio(problem, mgPercent, minutes, problem.BaseAnalysis.OrZero(Element.S)) is not (> 0 and var perKilogram)) return 0;
-        if (problem.Cover is not { } cover) return alloyKg / perKilogram;
-        var (coverKg, sulphur) = cover.Melted;
-        return Math.Max(0, (alloyKg - coverKg * (Ratio(problem, mgPercent, minutes, sulphur) ?? 0)) / perKilogram);
+        double? Treated(double sulphurPercent) => Ratio(problem, mgPercent, minutes, sulphurPercent) is > 0 and var perKilogram ? alloyKg / perKilogram : null;
+        if (Treated(problem.BaseAnalysis.OrZero(Element.S)) is not { } ironKg) return 0;
+        if (problem.Cover is not { } cover) return ironKg;
+        var coverKg = cover.Into(Metal.None).Kg;
+        for (var round = 0; round < MostRounds; round++)
+        {
+            if (Treated(Covered(problem, Metal.Of(ironKg, problem.BaseAnalysis)).Percent(Element.S)) is not { } treatedKg || treatedKg <= coverKg) return 0;
+            var next = treatedKg - coverKg;
+            if (Math.Abs(next - ironKg) <= 1e-12 * next) return next;
+            ironKg = next;
+        }
+
+        return ironKg;
     }
 
     private static Metal Covered(TreatmentProblem problem, Metal iron) => problem.Cover?.Into(iron) ?? iron;

@@ -1,5 +1,4 @@
 using MeltShop.Metallurgy.Chain;
-using MeltShop.Metallurgy.Elements;
 
 namespace MeltShop.Metallurgy.Treatment;
 
@@ -10,14 +9,4 @@ public sealed record TreatmentCover(MaterialComposition Material, double Kg)
 {
     /// <summary>The iron with it.</summary>
     internal Metal Into(Metal iron) => iron.Plus(Arrival.PerKilogram(Material), Kg);
-
-    /// <summary>What of it is liquid, kg, and its sulphur, %.</summary>
-    internal (double Kg, double SulphurPercent) Melted
-    {
-        get
-        {
-            var metal = Into(Metal.None);
-            return (metal.Kg, metal.Percent(Element.S));
-        }
-    }
 }
