@@ -17,6 +17,9 @@ internal static class DemoLadleFigures
         IReadOnlyList<LadleFigureInput> figures =
         [
             new(LadleFigureKind.Capacity, ladle.CapacityKg, null, null, FigureStanding.Shop, "Invented for the demo"),
+            new(LadleFigureKind.FillLimit, ladle.LargestTreatedKg, null, null, FigureStanding.Shop, ladle.Sources.Freeboard.Text),
+            new(LadleFigureKind.Pocket, ladle.PocketKg, null, null, FigureStanding.Shop, ladle.Sources.Pocket.Text),
+            new(LadleFigureKind.HeatLoss, ladle.HeatLossKelvinPerMinute, null, null, FigureStanding.Assumed, ladle.Sources.HeatLoss.Text),
             new(LadleFigureKind.MgRecovery, ladle.MagnesiumRecoveryPercent, ladle.MagnesiumRecoveryPercent - RecoveryBand, ladle.MagnesiumRecoveryPercent + RecoveryBand, FigureStanding.Shop, $"Own heats, invented for the demo, within what is printed: {ladle.Sources.Recovery.Text}"),
             new(LadleFigureKind.MgFade, ladle.FadePercentPerMinute, 0.001, 0.002, FigureStanding.Published, ladle.Sources.Fade.Text),
             new(LadleFigureKind.TreatmentLoss, ladle.TreatmentLossKelvin, null, null, FigureStanding.Assumed, ladle.Sources.HeatLoss.Text),
