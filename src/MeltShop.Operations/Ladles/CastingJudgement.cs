@@ -2,10 +2,12 @@ using MeltShop.Metallurgy;
 using MeltShop.Metallurgy.Elements;
 using MeltShop.Operations.Checking;
 using MeltShop.Operations.Laboratory;
+using MeltShop.Records;
 using MeltShop.Records.Laboratory;
 using MeltShop.Records.Ladles;
 using MeltShop.Records.People;
 using MeltShop.Records.Reading;
+using MeltShop.Records.Reading.Ladles;
 using Microsoft.EntityFrameworkCore;
 
 namespace MeltShop.Operations.Ladles;
@@ -52,16 +54,30 @@ internal static class CastingJudgement
     // What was poured after a limit, or while a sample said too little magnesium, is no better for a last metal that is inside.
     private static async Task<IEnumerable<Finding>> Poured(Writing writing, TreatedLadle treated, CancellationToken cancellation)
     {
-        var late = await writing.Db.InForce<PouredMould>().AsNoTracking()
-            .Where(m => m.TreatedLadleId == treated.Id && !m.IsWithdrawn && m.LateFor != null).OrderBy(m => m.ObservedAt).ToListAsync(cancellation);
+        var late = await Late(writing.Db, treated.Id, cancellation);
         var floor = await writing.Db.InForce<PocketCard>().Where(c => c.TreatedLadleId == treated.Id).MaxAsync(c => c.MgFloorPercent, cancellation);
         var low = await writing.Db.InForce<Sample>().AsNoTracking()
             .Where(s => s.TreatedLadleId == treated.Id && s.Kind == SampleKind.AfterTreatment)
             .SelectMany(s => s.Means).Where(m => m.Element == Element.Mg && m.Percent < floor).Select(m => m.Percent).ToListAsync(cancellation);
         return
         [
-            .. late.Select(m => new Finding("sampleId", "mould.late", m.Label, m.LateFor!.Value.ToString())),
+            .. late.Select(m => new Finding("sampleId", "mould.late", m.Mould.Label, m.Kind.ToString())),
             .. low.Select(percent => new Finding("sampleId", "sample.lowMagnesium", percent, floor!.Value)),
         ];
+    }
+
+    // By what was known when it was ticked off, and by what is known now: a clock may have been put right since.
+    private static async Task<List<(PouredMould Mould, PouringLimitKind Kind)>> Late(RecordsContext db, long treatedLadleId, CancellationToken cancellation)
+    {
+        var moulds = await db.InForce<PouredMould>().AsNoTracking()
+            .Where(m => m.TreatedLadleId == treatedLadleId && !m.IsWithdrawn).OrderBy(m => m.ObservedAt).ToListAsync(cancellation);
+        var late = new List<(PouredMould, PouringLimitKind)>();
+        foreach (var mould in moulds)
+        {
+            var kind = mould.LateFor ?? PouringLimits.ReachedBefore(await LadleTimesRows.One(db, treatedLadleId, mould.ObservedAt, cancellation), mould.ObservedAt)?.Kind;
+            if (kind is { } limit) late.Add((mould, limit));
+        }
+
+        return late;
     }
 }

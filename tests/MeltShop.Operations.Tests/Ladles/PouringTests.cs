@@ -140,6 +140,27 @@ public sealed class PouringTests
         Assert.Equal("pressed at the wrong ladle", (await db.LadleSteps.OrderBy(s => s.Id).LastAsync(Soon)).Reason);
     }
 
+    [Theory]
+    [MemberData(nameof(Shop.Databases), MemberType = typeof(Shop))]
+    public async Task Mould_InTimeByAClockThatWasPutRightLater_IsNotReleasedLikeTheOthers(RecordsProvider provider)
+    {
+        await using var shop = await Shop.Open(provider);
+        var heat = await shop.Bath();
+        var ladle = await shop.Poured(heat); // the reaction was said to end two minutes after the tap
+        var ended = ladle.ReactionEndedAt!.Value;
+        shop.Clock.Advance(await Minutes(shop, ladle) - 1);
+        Assert.Null((await shop.Mould(ladle, "1", 200)).Value.LateFor);
+        await Shop.Do(shop.Get<UndoReaction>(), shop.Melter, new(Guid.NewGuid(), shop.Now, ladle.Id, ladle.Version, "pressed two minutes late"));
+        ladle = await shop.Treated(ladle.Id);
+        await Shop.Do(shop.Get<EndReaction>(), shop.Melter, new(Guid.NewGuid(), ended.AddMinutes(-1.9), ladle.Id, ladle.Version));
+        var sampleId = await shop.Sample(heat, ladle, SampleKind.LastMetal, ("C", 3.3), ("Si", 2.4), ("Mg", 0.041));
+        ladle = await shop.Treated(ladle.Id);
+
+        await shop.Refuses(
+            shop.Get<DecideCastings>(), shop.Metallurgist, new(Guid.NewGuid(), shop.Now, ladle.Id, ladle.Version, CastingVerdict.Release, sampleId, "seen"),
+            "sampleId", "mould.late");
+    }
+
     [Fact]
     public async Task Mould_WrongInput_IsRefusedAtItsField()
     {

@@ -33,6 +33,8 @@ public sealed partial class LadleDetail
 
     private DateTimeOffset? LowUntil => LowMagnesiumCard.HeldUntil(View!.Ladle);
 
+    private (double Least, double Most)? Band => Treated.Tap is { MgLeastPercent: { } least, MgMostPercent: { } most } ? (least, most) : null;
+
     private TreatedLadleView Treated => View!.Ladle.Treated!;
 
     protected override async Task<LadleContent?> Read(CancellationToken ct)

@@ -16,11 +16,18 @@ public sealed partial class MagnesiumCurve
     [Parameter, EditorRequired]
     public double FloorPercent { get; set; }
 
+    /// <summary>Least and most magnesium at minute 0 by the band, %; null where none is known.</summary>
+    [Parameter]
+    public (double Least, double Most)? Band { get; set; }
+
     private IReadOnlyList<ResidualMg> Points => Iron.ResidualMg;
 
-    private double Highest => 1.1 * Math.Max(Points[0].Percent, FloorPercent);
+    private double Highest => 1.1 * Math.Max(Band?.Most ?? Points[0].Percent, FloorPercent);
 
     private string Path => string.Join(' ', Points.Select(p => $"{X(p.Minutes)},{Y(p.Percent)}"));
+
+    private string? BandPath => Band is not { } band ? null : string.Join(' ', Points.Select(p => $"{X(p.Minutes)},{Y(Iron.Fade.After(band.Most, p.Minutes))}")
+        .Concat(Points.Reverse().Select(p => $"{X(p.Minutes)},{Y(Iron.Fade.After(band.Least, p.Minutes))}")));
 
     private string FloorWordY => Number(Bottom - (Bottom - Top) * FloorPercent / Highest + 20);
 

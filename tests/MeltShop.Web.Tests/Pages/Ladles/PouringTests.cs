@@ -28,6 +28,7 @@ public sealed class PouringTests : LadleTest
 
         Assert.Contains("620 kg", page.Find("[data-testid=left-kg]").TextContent, StringComparison.Ordinal); // 790 tapped
         Assert.Empty(page.FindAll("[data-testid=held-mould]"));
+        Assert.Equal(62, page.Find("[data-testid=mg-curve-band]").GetAttribute("points")!.Split(' ').Length); // minutes 0 to 30, there and back
     }
 
     [Fact]
