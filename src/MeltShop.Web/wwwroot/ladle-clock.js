@@ -47,6 +47,8 @@ class LadleClock extends HTMLElement {
         line.part = part;
         return line;
       });
+      this.word = document.createElement('span');
+      this.word.part = 'word';
       this.attachShadow({ mode: 'open' }).append(...this.lines);
     }
     this.#show();
@@ -72,7 +74,8 @@ class LadleClock extends HTMLElement {
       return;
     }
     const left = Number(this.dataset.stop) - now;
-    this.lines[1].textContent = left > 0 ? `${LadleClock.#minutes(left)} ${this.dataset.left}` : `${LadleClock.#minutes(-left)} ${this.dataset.over}`;
+    this.word.textContent = left > 0 ? this.dataset.left : this.dataset.over;
+    this.lines[1].replaceChildren(`${LadleClock.#minutes(Math.abs(left))} `, this.word);
     const isEarly = Boolean(this.dataset.early) && now >= Number(this.dataset.early) && left > 0;
     this.lines[2].textContent = isEarly ? this.dataset.inBand : '';
     this.toggleAttribute('data-is-over', left <= 0);

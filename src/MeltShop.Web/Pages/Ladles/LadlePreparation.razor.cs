@@ -1,5 +1,6 @@
 using MeltShop.Metallurgy;
 using MeltShop.Operations.Ladles;
+using MeltShop.Records.Grades;
 using MeltShop.Records.Reading.Ladles;
 using MeltShop.Records.Writing;
 using MeltShop.Web.Components.Fields;
@@ -32,6 +33,8 @@ public sealed partial class LadlePreparation
 
     [Inject]
     private NavigationManager Addresses { get; set; } = null!;
+
+    private bool IsGrey => View!.Grade.Family == IronFamily.Grey;
 
     protected override Task<LadleView?> Read(CancellationToken ct) => Page.Prepare(HeatId, ct);
 
