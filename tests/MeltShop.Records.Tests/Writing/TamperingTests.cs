@@ -106,6 +106,7 @@ public abstract class TamperingTests(Database database)
         (ValueKind.Number, double number) => Flipped(number, random),
         (ValueKind.Number, _) => random.NextDouble(),
         (ValueKind.YesNo, bool yes) => !yes,
+        (ValueKind.YesNo, _) => random.Next(2) == 0,
         (ValueKind.Instant, DateTime instant) => instant.AddMicroseconds(random.Next(1, 1_000_000)),
         (ValueKind.Instant, _) => new DateTime(2026, 1, 1, 0, 0, 0, DateTimeKind.Utc),
         (ValueKind.Identifier, _) => new Guid(random.Next(), 0, 0, [1, 2, 3, 4, 5, 6, 7, 8]),
