@@ -1,3 +1,5 @@
+using MeltShop.Operations.Ladles;
+using MeltShop.Records.Ladles;
 using MeltShop.Records.Reading.Ladles;
 using Microsoft.AspNetCore.Components;
 
@@ -23,6 +25,16 @@ public sealed partial class MouldsCard
 
     private double LeftKg => TappedKg + Pouring.CameKg - Pouring.OutKg;
 
-    private string? Why(MouldView mould) => mould.LateFor is { } kind ? Text["LateFor." + kind, Site.Time(mould.StopAt!.Value)].Value
-        : mould.Entry.Origin.ObservedAt <= LowUntil ? Text["HeldForMagnesium"].Value : null;
+    private string? Why(MouldView mould)
+    {
+        var (kind, stopAt) = mould.LateFor is { } late ? (late, mould.StopAt!.Value)
+            : Since(mould) is { } limit ? (limit.Kind, limit.StopAt) : ((PouringLimitKind?)null, default(DateTimeOffset));
+        return kind is { } held ? Text["LateFor." + held, Site.Time(stopAt)].Value
+            : mould.Entry.Origin.ObservedAt <= LowUntil ? Text["HeldForMagnesium"].Value : null;
+    }
+
+    /// <summary>A limit that lies before it by the clock as it stands now, where it was put right since; a release asks for the others too.</summary>
+    private PouringLimit? Since(MouldView mould) => Pouring.Times.MgChangedAt is not null ? null
+        : PouringLimits.Of(Pouring.Times).FirstOrDefault(limit =>
+            limit.Kind is PouringLimitKind.Magnesium or PouringLimitKind.HouseRule && limit.StopAt < mould.Entry.Origin.ObservedAt);
 }

@@ -70,6 +70,24 @@ public sealed class PouringTests : LadleTest
     }
 
     [Fact]
+    public async Task Mould_ThatAClockPutRightMakesLate_IsShownAsHeld()
+    {
+        var id = await Prepared();
+        Assert.True((await The<RecordTap>().Run(
+            Founder, new(Guid.NewGuid(), Now, id, (await Treated(id)).Treated!.Version, 790, null, TapSeconds: 3000), Cancellation)).Succeeded);
+        await EndReaction(id);
+        await Mould(id, "1", Now);
+        var page = Open(id);
+        Assert.Empty(page.FindAll("[data-testid=held-mould]"));
+
+        Assert.True((await The<UndoReaction>().Run(
+            Founder, new(Guid.NewGuid(), Now, id, (await Treated(id)).Treated!.Version, "it never flared"), Cancellation)).Succeeded);
+
+        page.WaitForState(() => page.FindAll("[data-testid=held-mould]").Count > 0, Patience); // fifty minutes after the start of the tap
+        Assert.Contains("magnesium limit", page.Find("[data-testid=held-mould]").TextContent, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task OverTheStopWeight_Tapped_SaysWhatNowAndNeverAlloyInThePocket()
     {
         var id = await Prepared();
