@@ -28,6 +28,9 @@ public sealed class EndReaction(Recorder recorder, TimeProvider time) : Operatio
         if (treated.State != TreatedLadleState.Tapped) return Refuse("treatedLadleId", "state.wrong", treated.State.ToString());
         var tappedAt = await writing.Db.InForce<Tap>().Where(t => t.TreatedLadleId == treated.Id).MaxAsync(t => t.ObservedAt, cancellation);
         if (writing.Stamp.ObservedAt < tappedAt) return Refuse("observedAt", "time.beforeTap", tappedAt);
+        var poured = await writing.Db.InForce<PouredMould>().Where(m => m.TreatedLadleId == treated.Id && !m.IsWithdrawn)
+            .MinAsync(m => (DateTimeOffset?)m.FirstAt, cancellation);
+        if (writing.Stamp.ObservedAt > poured) return Refuse("observedAt", "reaction.afterMould", poured.Value); // or a late press would make old iron young
 
         writing.Step(treated, TreatedLadleState.Pouring);
         treated.ReactionEndedAt = writing.Stamp.ObservedAt;

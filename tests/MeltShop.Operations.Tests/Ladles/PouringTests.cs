@@ -137,6 +137,7 @@ public sealed class PouringTests
         await shop.Refuses(shop.Get<EndReaction>(), shop.Melter, new(Guid.NewGuid(), shop.Now, ladle.Id, seen), "version", "version.stale");
         await shop.Refuses(shop.Get<UndoReaction>(), shop.Melter, new(Guid.NewGuid(), shop.Now, ladle.Id, ladle.Version, "twice"), "treatedLadleId", "state.wrong");
         Assert.True((await shop.Mould(ladle, "C", 100)).Succeeded); // the moulds wait for nobody's press
+        await shop.Refuses(shop.Get<EndReaction>(), shop.Melter, new(Guid.NewGuid(), shop.Now, ladle.Id, ladle.Version), "observedAt", "reaction.afterMould");
         Assert.Equal("pressed at the wrong ladle", (await db.LadleSteps.OrderBy(s => s.Id).LastAsync(Soon)).Reason);
     }
 

@@ -12,6 +12,10 @@ public sealed partial class ReactionForm
     [Parameter, EditorRequired]
     public TreatedLadleView Treated { get; set; } = null!;
 
+    /// <summary>Moulds were poured already: then it ended before the first of them.</summary>
+    [Parameter]
+    public bool HasPoured { get; set; }
+
     protected override void OnParametersSet()
     {
         entry.Belongs("treatedLadleId", Treated.Id);

@@ -58,6 +58,7 @@ public sealed class PouringTests : LadleTest
         Assert.Contains("nobody pressed", page.Find("[data-limit=Magnesium] [data-testid=assumed]").TextContent, StringComparison.Ordinal);
         Assert.Equal("since the start of the tap", page.Find("ladle-clock").GetAttribute("data-since"));
         Assert.NotNull(page.Find("[data-testid=mould-form]"));
+        Assert.Empty(page.FindAll("[data-testid=reaction-form] input")); // one press alone
         await EndReaction(id);
         page.WaitForState(() => page.FindAll("[data-testid=undo-reaction]").Count > 0, Patience);
         Assert.Empty(page.FindAll("[data-limit=Magnesium] [data-testid=assumed]"));
@@ -83,6 +84,7 @@ public sealed class PouringTests : LadleTest
         Assert.True((await The<UndoReaction>().Run(
             Founder, new(Guid.NewGuid(), Now, id, (await Treated(id)).Treated!.Version, "it never flared"), Cancellation)).Succeeded);
 
+        page.WaitForState(() => page.FindAll("[data-testid=reaction-form] [data-field=observedAt] input").Count > 0, Patience); // before the first mould
         page.WaitForState(() => page.FindAll("[data-testid=held-mould]").Count > 0, Patience); // fifty minutes after the start of the tap
         Assert.Contains("magnesium limit", page.Find("[data-testid=held-mould]").TextContent, StringComparison.Ordinal);
     }
