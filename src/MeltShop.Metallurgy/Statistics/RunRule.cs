@@ -1,6 +1,6 @@
 namespace MeltShop.Metallurgy.Statistics;
 
-/// <summary>Patterns that say a process has moved. Each further rule adds false alarms, so there are only three.</summary>
+/// <summary>Patterns that say a process has moved. Each further rule adds false alarms, so a chart looks at few of them.</summary>
 public enum RunRule
 {
     /// <summary>One result beyond three standard deviations.</summary>
@@ -11,4 +11,7 @@ public enum RunRule
 
     /// <summary>Eight in a row on one side of the centre.</summary>
     EightOnOneSide,
+
+    /// <summary>Nine in a row on one side of the centre.</summary>
+    NineOnOneSide,
 }
