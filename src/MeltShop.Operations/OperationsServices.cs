@@ -13,6 +13,7 @@ public static class OperationsServices
     {
         foreach (var operation in All) services.AddSingleton(operation);
         services.AddSingleton<Ladles.LadleForecast>();
+        services.AddSingleton<Castings.CastingsBoard>();
         services.AddSingleton<Drafts.KeepDraft>();
         services.AddSingleton<Drafts.DropDrafts>();
         services.AddSingleton<Correcting.CorrectionForecast>();

@@ -1,3 +1,4 @@
+using MeltShop.Records.Castings;
 using MeltShop.Records.Databases;
 using MeltShop.Records.Grades;
 using MeltShop.Records.Heats;
@@ -60,6 +61,10 @@ public abstract class RecordsContext(DbContextOptions options)
     public DbSet<LadleInoculation> LadleInoculations => Set<LadleInoculation>();
     public DbSet<MagnesiumDose> MagnesiumDoses => Set<MagnesiumDose>();
     public DbSet<CastingDecision> CastingDecisions => Set<CastingDecision>();
+
+    public DbSet<TestPiece> TestPieces => Set<TestPiece>();
+    public DbSet<TestResult> TestResults => Set<TestResult>();
+    public DbSet<Certificate> Certificates => Set<Certificate>();
 
     public DbSet<BurnDecision> BurnDecisions => Set<BurnDecision>();
 
@@ -128,6 +133,7 @@ public abstract class RecordsContext(DbContextOptions options)
         HeatMapping.Apply(builder);
         LaboratoryMapping.Apply(builder);
         LadleMapping.Apply(builder);
+        CastingMapping.Apply(builder);
         KeepingMapping.Apply(builder);
         FactMapping.Apply(builder);
         VersionMapping.Apply(builder);

@@ -1,4 +1,6 @@
 using MeltShop.Metallurgy.Elements;
+using MeltShop.Metallurgy.Grades;
+using MeltShop.Records.Castings;
 using MeltShop.Records.Heats;
 using MeltShop.Records.Laboratory;
 using MeltShop.Records.Ladles;
@@ -109,6 +111,24 @@ public static class Facts
     {
         EntryKey = stamp.EntryKey, PersonId = stamp.PersonId, ObservedAt = stamp.ObservedAt, EnteredAt = stamp.EnteredAt,
         TreatedLadleId = treatedLadleId, Verdict = verdict, SampleId = sampleId, Reason = "magnesium below the floor",
+    };
+
+    public static TestPiece TestPiece(this Stamp stamp, long treatedLadleId) => new()
+    {
+        EntryKey = stamp.EntryKey, PersonId = stamp.PersonId, ObservedAt = stamp.ObservedAt, EnteredAt = stamp.EnteredAt,
+        TreatedLadleId = treatedLadleId, Label = "K 1", Shape = TestPieceShape.KeelBlock, SampleType = SampleType.CastSample, WallMm = 25, TestUnit = "moulds 1 to 12",
+    };
+
+    public static Castings.TestResult Tested(this Stamp stamp, long testPieceId) => new()
+    {
+        EntryKey = stamp.EntryKey, PersonId = stamp.PersonId, ObservedAt = stamp.ObservedAt, EnteredAt = stamp.EnteredAt,
+        TestPieceId = testPieceId, Property = CastProperty.ProofMPa, Value = 331.5, Method = "ISO 6892-1",
+    };
+
+    public static Certificate Certificate(this Stamp stamp, long treatedLadleId) => new()
+    {
+        EntryKey = stamp.EntryKey, PersonId = stamp.PersonId, ObservedAt = stamp.ObservedAt, EnteredAt = stamp.EnteredAt,
+        TreatedLadleId = treatedLadleId, Number = "HB-2026-0001/1", Revision = 1, Document = [37, 80, 68, 70, 0, 255], Sha256 = new string('b', 64), TrailHead = new string('c', 64),
     };
 
     /// <summary>One of everything that is entered while a ladle is poured, and a figure of the ladle itself.</summary>

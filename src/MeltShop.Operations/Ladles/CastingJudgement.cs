@@ -1,5 +1,7 @@
 using MeltShop.Metallurgy;
 using MeltShop.Metallurgy.Elements;
+using MeltShop.Metallurgy.Grades;
+using MeltShop.Operations.Castings;
 using MeltShop.Operations.Checking;
 using MeltShop.Operations.Laboratory;
 using MeltShop.Records;
@@ -38,7 +40,7 @@ internal static class CastingJudgement
         if (verdict != CastingVerdict.Release) return [];
 
         var verdicts = await PouredIron.Verdicts(writing.Db, treated, sample, cancellation);
-        List<Finding> outside = [.. verdicts.Where(v => v.Standing != WindowStanding.Inside).Select(Finding), .. await Poured(writing, treated, cancellation)];
+        List<Finding> outside = [.. verdicts.Where(v => v.Standing != WindowStanding.Inside).Select(Finding), .. await Poured(writing, treated, cancellation), .. await Tested(writing, treated, cancellation)];
         if (outside.Count == 0) return [];
         if (!writing.Acting.HoldsAny(AgainstWindowRoles)) return [.. outside, new Finding("", "right.missing", string.Join(", ", AgainstWindowRoles))];
         return string.IsNullOrWhiteSpace(reason) ? [.. outside, new Finding("reason", "text.missing")] : [];
@@ -50,6 +52,13 @@ internal static class CastingJudgement
         WindowStanding.UnderLeast => new Finding("sampleId", "window.underLeast", verdict.Quantity, verdict.Value!, verdict.Least!),
         _ => new Finding("sampleId", "window.overMost", verdict.Quantity, verdict.Value!, verdict.Most!),
     };
+
+    // A test that fails speaks against its castings; one that is not made yet is the inspector's to wait for.
+    private static async Task<IEnumerable<Finding>> Tested(Writing writing, TreatedLadle treated, CancellationToken cancellation) =>
+        from tested in await TestedCastings.Load(writing.Db, treated.Id, cancellation)
+        from verdict in tested.Verdicts
+        where verdict.Standing == PropertyStanding.Fails
+        select new Finding("sampleId", "test.fails", tested.Piece.Label, verdict.Property.ToString(), verdict.Value!.Value);
 
     // What was poured after a limit, or while a sample said too little magnesium, is no better for a last metal that is inside.
     private static async Task<IEnumerable<Finding>> Poured(Writing writing, TreatedLadle treated, CancellationToken cancellation)

@@ -4,6 +4,7 @@ using MeltShop.Web.Api;
 using MeltShop.Web.Api.Answering;
 using MeltShop.Web.Api.Description;
 using MeltShop.Web.Api.Weighings;
+using MeltShop.Web.Api.Certificates;
 using MeltShop.Web.Api.Events;
 using MeltShop.Web.Api.Entries;
 using MeltShop.Web.Commands;
@@ -56,6 +57,7 @@ internal static class MeltShopApp
         app.MapCalculations();
         app.MapWeighings();
         app.MapEvents();
+        app.MapCertificates();
         app.MapEntries();
         app.MapSignIn();
         app.MapMeltShopPages();

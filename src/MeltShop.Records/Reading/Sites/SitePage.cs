@@ -9,10 +9,11 @@ public sealed class SitePage(IDbContextFactory<RecordsContext> contexts)
     public async Task<SiteView?> Load(CancellationToken ct = default)
     {
         await using var db = await contexts.CreateDbContextAsync(ct);
-        return await db.Sites.AsNoTracking().Select(site => new SiteView(site.Currency, site.TimeZone)).FirstOrDefaultAsync(ct);
+        return await db.Sites.AsNoTracking().Select(site => new SiteView(site.Name, site.Currency, site.TimeZone)).FirstOrDefaultAsync(ct);
     }
 }
 
+/// <param name="Name">As it stands on certificates.</param>
 /// <param name="Currency">ISO 4217 code.</param>
 /// <param name="TimeZone">IANA zone.</param>
-public sealed record SiteView(string Currency, string TimeZone);
+public sealed record SiteView(string Name, string Currency, string TimeZone);

@@ -1,0 +1,57 @@
+using MeltShop.Metallurgy.Grades;
+using MeltShop.Operations.Checking;
+using MeltShop.Records.Castings;
+using MeltShop.Records.Ladles;
+using MeltShop.Records.People;
+using MeltShop.Records.Reading;
+using MeltShop.Records.Writing;
+using Microsoft.EntityFrameworkCore;
+
+namespace MeltShop.Operations.Castings;
+
+/// <summary>Names a test piece of a treated ladle and the castings that it speaks for.</summary>
+public sealed class RecordTestPiece(Recorder recorder, TimeProvider time) : Operation<RecordTestPiece.Command, long>(recorder, time)
+{
+    /// <param name="ObservedAt">When it was cast.</param>
+    public sealed record Command(
+        Guid EntryKey, DateTimeOffset ObservedAt, long TreatedLadleId, string Label, TestPieceShape Shape, SampleType SampleType, double WallMm, string TestUnit)
+        : Operations.Command(EntryKey, ObservedAt);
+
+    public override IReadOnlyList<string> Roles { get; } = [Role.Melter, Role.Metallurgist, Role.Supervisor, Role.Inspector];
+
+    protected override void Check(Command command, FieldCheck fields)
+    {
+        fields.Text("label", command.Label, 60);
+        fields.Choice("shape", command.Shape);
+        fields.Choice("sampleType", command.SampleType);
+        fields.Positive("wallMm", command.WallMm);
+        fields.Text("testUnit", command.TestUnit, 200);
+    }
+
+    protected override async Task<Written<long>> Write(Writing writing, Command command, CancellationToken cancellation)
+    {
+        var db = writing.Db;
+        var treated = await db.TreatedLadles.FindAsync([command.TreatedLadleId], cancellation);
+        if (treated is null) return Refuse("treatedLadleId", "ladle.unknown");
+        if (treated.State is TreatedLadleState.Prepared or TreatedLadleState.Abandoned) return Refuse("treatedLadleId", "state.wrong", treated.State.ToString());
+        var label = command.Label.Trim();
+        if (await db.InForce<TestPiece>().AnyAsync(p => p.TreatedLadleId == treated.Id && p.Label == label, cancellation)) return Refuse("label", "testPiece.known", label);
+
+        var piece = new TestPiece
+        {
+            EntryKey = writing.Stamp.EntryKey,
+            PersonId = writing.Stamp.PersonId,
+            ObservedAt = writing.Stamp.ObservedAt,
+            EnteredAt = writing.Stamp.EnteredAt,
+            TreatedLadleId = treated.Id,
+            Label = label,
+            Shape = command.Shape,
+            SampleType = command.SampleType,
+            WallMm = command.WallMm,
+            TestUnit = command.TestUnit.Trim(),
+        };
+        db.Add(piece);
+        await db.SaveChangesAsync(cancellation);
+        return Done(piece.Id, new ChangeNotice(ChangeKind.TreatedLadle, treated.Id, treated.Version));
+    }
+}

@@ -1,0 +1,54 @@
+using MeltShop.Operations;
+using MeltShop.Operations.Castings;
+using MeltShop.Web.Components.Fields;
+using MeltShop.Web.Components.Reading;
+using MeltShop.Web.Printing;
+using Microsoft.AspNetCore.Components;
+
+namespace MeltShop.Web.Pages.Castings;
+
+/// <summary>The certificates of a ladle's castings: issued once, kept as they were issued, revised beside the former.</summary>
+public sealed partial class CertificateCard
+{
+    private readonly EntryForm form = new();
+    private readonly TextEntry buyer;
+    private readonly TextEntry order;
+    private readonly TextEntry castings;
+    private readonly TextEntry reason;
+
+    public CertificateCard()
+    {
+        (buyer, order, castings) = (form.Words("buyer", isRequired: true), form.Words("order", isRequired: true), form.Words("castings", isRequired: true));
+        reason = form.Words("reason");
+    }
+
+    [Parameter, EditorRequired]
+    public CastingsContent View { get; set; } = null!;
+
+    [Parameter, EditorRequired]
+    public Acting Acting { get; set; } = null!;
+
+    /// <summary>Whether the person may issue one.</summary>
+    [Parameter]
+    public bool IsOffered { get; set; }
+
+    [Inject]
+    private IssueCertificate Operation { get; set; } = null!;
+
+    [Inject]
+    private HandingIn HandingIn { get; set; } = null!;
+
+    [Inject]
+    private ShopSite Shop { get; set; } = null!;
+
+    private async Task Issue()
+    {
+        if (form.IsAccepted) form.Open();
+        var treated = View.Ladle.Treated!;
+        var (number, revision) = ($"{View.Ladle.Heat.Number}/{treated.Ordinal}", View.Board.Certificates.Count + 1);
+        var outcome = await HandingIn.Send(form, made => Operation.Run(made.By, new(
+            made.Key, made.ObservedAt, treated.Id, treated.Version, number, revision, View.Board.TrailHead,
+            new CertificateSheet(Text, Shop).Draw(View, new(buyer.Text, order.Text, castings.Text), number, revision, made.ObservedAt, Acting.PersonName), reason.Value)));
+        if (outcome?.Succeeded == true) reason.Showing(null);
+    }
+}
