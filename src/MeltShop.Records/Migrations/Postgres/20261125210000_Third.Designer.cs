@@ -25,6 +25,178 @@ namespace MeltShop.Records.Migrations.Postgres
 
             NpgsqlModelBuilderExtensions.UseIdentityByDefaultColumns(modelBuilder);
 
+            modelBuilder.Entity("MeltShop.Records.Castings.Certificate", b =>
+                {
+                    b.Property<long>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("bigint");
+
+                    NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<long>("Id"));
+
+                    b.Property<byte[]>("Document")
+                        .IsRequired()
+                        .HasColumnType("bytea");
+
+                    b.Property<DateTimeOffset>("EnteredAt")
+                        .HasColumnType("timestamp with time zone");
+
+                    b.Property<Guid>("EntryKey")
+                        .HasColumnType("uuid");
+
+                    b.Property<string>("Number")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<DateTimeOffset>("ObservedAt")
+                        .HasColumnType("timestamp with time zone");
+
+                    b.Property<long>("PersonId")
+                        .HasColumnType("bigint");
+
+                    b.Property<string>("Reason")
+                        .HasColumnType("text");
+
+                    b.Property<int>("Revision")
+                        .HasColumnType("integer");
+
+                    b.Property<string>("Sha256")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<long?>("SupersedesId")
+                        .HasColumnType("bigint");
+
+                    b.Property<string>("TrailHead")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<long>("TreatedLadleId")
+                        .HasColumnType("bigint");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("EntryKey");
+
+                    b.HasIndex("SupersedesId")
+                        .IsUnique();
+
+                    b.HasIndex("TreatedLadleId", "Revision")
+                        .IsUnique();
+
+                    b.ToTable("Certificates");
+                });
+
+            modelBuilder.Entity("MeltShop.Records.Castings.TestPiece", b =>
+                {
+                    b.Property<long>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("bigint");
+
+                    NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<long>("Id"));
+
+                    b.Property<DateTimeOffset>("EnteredAt")
+                        .HasColumnType("timestamp with time zone");
+
+                    b.Property<Guid>("EntryKey")
+                        .HasColumnType("uuid");
+
+                    b.Property<string>("Label")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<DateTimeOffset>("ObservedAt")
+                        .HasColumnType("timestamp with time zone");
+
+                    b.Property<long>("PersonId")
+                        .HasColumnType("bigint");
+
+                    b.Property<string>("Reason")
+                        .HasColumnType("text");
+
+                    b.Property<string>("SampleType")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<string>("Shape")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<long?>("SupersedesId")
+                        .HasColumnType("bigint");
+
+                    b.Property<string>("TestUnit")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<long>("TreatedLadleId")
+                        .HasColumnType("bigint");
+
+                    b.Property<double>("WallMm")
+                        .HasColumnType("double precision");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("EntryKey");
+
+                    b.HasIndex("SupersedesId")
+                        .IsUnique();
+
+                    b.HasIndex("TreatedLadleId");
+
+                    b.ToTable("TestPieces");
+                });
+
+            modelBuilder.Entity("MeltShop.Records.Castings.TestResult", b =>
+                {
+                    b.Property<long>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("bigint");
+
+                    NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<long>("Id"));
+
+                    b.Property<DateTimeOffset>("EnteredAt")
+                        .HasColumnType("timestamp with time zone");
+
+                    b.Property<Guid>("EntryKey")
+                        .HasColumnType("uuid");
+
+                    b.Property<string>("Method")
+                        .HasColumnType("text");
+
+                    b.Property<DateTimeOffset>("ObservedAt")
+                        .HasColumnType("timestamp with time zone");
+
+                    b.Property<long>("PersonId")
+                        .HasColumnType("bigint");
+
+                    b.Property<string>("Property")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<string>("Reason")
+                        .HasColumnType("text");
+
+                    b.Property<long?>("SupersedesId")
+                        .HasColumnType("bigint");
+
+                    b.Property<long>("TestPieceId")
+                        .HasColumnType("bigint");
+
+                    b.Property<double>("Value")
+                        .HasColumnType("double precision");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("EntryKey");
+
+                    b.HasIndex("SupersedesId")
+                        .IsUnique();
+
+                    b.HasIndex("TestPieceId");
+
+                    b.ToTable("TestResults");
+                });
+
             modelBuilder.Entity("MeltShop.Records.Grades.Grade", b =>
                 {
                     b.Property<long>("Id")
@@ -2243,6 +2415,84 @@ namespace MeltShop.Records.Migrations.Postgres
                     b.HasKey("UserId", "LoginProvider", "Name");
 
                     b.ToTable("PersonTokens", (string)null);
+                });
+
+            modelBuilder.Entity("MeltShop.Records.Castings.Certificate", b =>
+                {
+                    b.HasOne("MeltShop.Records.Keeping.Entry", null)
+                        .WithMany()
+                        .HasForeignKey("EntryKey")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("MeltShop.Records.People.Person", null)
+                        .WithMany()
+                        .HasForeignKey("PersonId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("MeltShop.Records.Castings.Certificate", null)
+                        .WithMany()
+                        .HasForeignKey("SupersedesId")
+                        .OnDelete(DeleteBehavior.Restrict);
+
+                    b.HasOne("MeltShop.Records.Ladles.TreatedLadle", null)
+                        .WithMany()
+                        .HasForeignKey("TreatedLadleId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("MeltShop.Records.Castings.TestPiece", b =>
+                {
+                    b.HasOne("MeltShop.Records.Keeping.Entry", null)
+                        .WithMany()
+                        .HasForeignKey("EntryKey")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("MeltShop.Records.People.Person", null)
+                        .WithMany()
+                        .HasForeignKey("PersonId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("MeltShop.Records.Castings.TestPiece", null)
+                        .WithMany()
+                        .HasForeignKey("SupersedesId")
+                        .OnDelete(DeleteBehavior.Restrict);
+
+                    b.HasOne("MeltShop.Records.Ladles.TreatedLadle", null)
+                        .WithMany()
+                        .HasForeignKey("TreatedLadleId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("MeltShop.Records.Castings.TestResult", b =>
+                {
+                    b.HasOne("MeltShop.Records.Keeping.Entry", null)
+                        .WithMany()
+                        .HasForeignKey("EntryKey")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("MeltShop.Records.People.Person", null)
+                        .WithMany()
+                        .HasForeignKey("PersonId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("MeltShop.Records.Castings.TestResult", null)
+                        .WithMany()
+                        .HasForeignKey("SupersedesId")
+                        .OnDelete(DeleteBehavior.Restrict);
+
+                    b.HasOne("MeltShop.Records.Castings.TestPiece", null)
+                        .WithMany()
+                        .HasForeignKey("TestPieceId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
                 });
 
             modelBuilder.Entity("MeltShop.Records.Grades.Grade", b =>

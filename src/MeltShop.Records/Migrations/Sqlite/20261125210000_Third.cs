@@ -216,6 +216,54 @@ namespace MeltShop.Records.Migrations.Sqlite
                 nullable: true);
 
             migrationBuilder.CreateTable(
+                name: "Certificates",
+                columns: table => new
+                {
+                    Id = table.Column<long>(type: "INTEGER", nullable: false)
+                        .Annotation("Sqlite:Autoincrement", true),
+                    TreatedLadleId = table.Column<long>(type: "INTEGER", nullable: false),
+                    Number = table.Column<string>(type: "TEXT", nullable: false),
+                    Revision = table.Column<int>(type: "INTEGER", nullable: false),
+                    Document = table.Column<byte[]>(type: "BLOB", nullable: false),
+                    Sha256 = table.Column<string>(type: "TEXT", nullable: false),
+                    TrailHead = table.Column<string>(type: "TEXT", nullable: false),
+                    EntryKey = table.Column<Guid>(type: "TEXT", nullable: false),
+                    PersonId = table.Column<long>(type: "INTEGER", nullable: false),
+                    ObservedAt = table.Column<long>(type: "INTEGER", nullable: false),
+                    EnteredAt = table.Column<long>(type: "INTEGER", nullable: false),
+                    SupersedesId = table.Column<long>(type: "INTEGER", nullable: true),
+                    Reason = table.Column<string>(type: "TEXT", nullable: true)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_Certificates", x => x.Id);
+                    table.ForeignKey(
+                        name: "FK_Certificates_Certificates_SupersedesId",
+                        column: x => x.SupersedesId,
+                        principalTable: "Certificates",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                    table.ForeignKey(
+                        name: "FK_Certificates_Entries_EntryKey",
+                        column: x => x.EntryKey,
+                        principalTable: "Entries",
+                        principalColumn: "Key",
+                        onDelete: ReferentialAction.Restrict);
+                    table.ForeignKey(
+                        name: "FK_Certificates_People_PersonId",
+                        column: x => x.PersonId,
+                        principalTable: "People",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                    table.ForeignKey(
+                        name: "FK_Certificates_TreatedLadles_TreatedLadleId",
+                        column: x => x.TreatedLadleId,
+                        principalTable: "TreatedLadles",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                });
+
+            migrationBuilder.CreateTable(
                 name: "LadleFigures",
                 columns: table => new
                 {
@@ -477,6 +525,117 @@ namespace MeltShop.Records.Migrations.Sqlite
                         onDelete: ReferentialAction.Restrict);
                 });
 
+            migrationBuilder.CreateTable(
+                name: "TestPieces",
+                columns: table => new
+                {
+                    Id = table.Column<long>(type: "INTEGER", nullable: false)
+                        .Annotation("Sqlite:Autoincrement", true),
+                    TreatedLadleId = table.Column<long>(type: "INTEGER", nullable: false),
+                    Label = table.Column<string>(type: "TEXT", nullable: false),
+                    Shape = table.Column<string>(type: "TEXT", nullable: false),
+                    SampleType = table.Column<string>(type: "TEXT", nullable: false),
+                    WallMm = table.Column<double>(type: "REAL", nullable: false),
+                    TestUnit = table.Column<string>(type: "TEXT", nullable: false),
+                    EntryKey = table.Column<Guid>(type: "TEXT", nullable: false),
+                    PersonId = table.Column<long>(type: "INTEGER", nullable: false),
+                    ObservedAt = table.Column<long>(type: "INTEGER", nullable: false),
+                    EnteredAt = table.Column<long>(type: "INTEGER", nullable: false),
+                    SupersedesId = table.Column<long>(type: "INTEGER", nullable: true),
+                    Reason = table.Column<string>(type: "TEXT", nullable: true)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_TestPieces", x => x.Id);
+                    table.ForeignKey(
+                        name: "FK_TestPieces_Entries_EntryKey",
+                        column: x => x.EntryKey,
+                        principalTable: "Entries",
+                        principalColumn: "Key",
+                        onDelete: ReferentialAction.Restrict);
+                    table.ForeignKey(
+                        name: "FK_TestPieces_People_PersonId",
+                        column: x => x.PersonId,
+                        principalTable: "People",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                    table.ForeignKey(
+                        name: "FK_TestPieces_TestPieces_SupersedesId",
+                        column: x => x.SupersedesId,
+                        principalTable: "TestPieces",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                    table.ForeignKey(
+                        name: "FK_TestPieces_TreatedLadles_TreatedLadleId",
+                        column: x => x.TreatedLadleId,
+                        principalTable: "TreatedLadles",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                });
+
+            migrationBuilder.CreateTable(
+                name: "TestResults",
+                columns: table => new
+                {
+                    Id = table.Column<long>(type: "INTEGER", nullable: false)
+                        .Annotation("Sqlite:Autoincrement", true),
+                    TestPieceId = table.Column<long>(type: "INTEGER", nullable: false),
+                    Property = table.Column<string>(type: "TEXT", nullable: false),
+                    Value = table.Column<double>(type: "REAL", nullable: false),
+                    Method = table.Column<string>(type: "TEXT", nullable: true),
+                    EntryKey = table.Column<Guid>(type: "TEXT", nullable: false),
+                    PersonId = table.Column<long>(type: "INTEGER", nullable: false),
+                    ObservedAt = table.Column<long>(type: "INTEGER", nullable: false),
+                    EnteredAt = table.Column<long>(type: "INTEGER", nullable: false),
+                    SupersedesId = table.Column<long>(type: "INTEGER", nullable: true),
+                    Reason = table.Column<string>(type: "TEXT", nullable: true)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_TestResults", x => x.Id);
+                    table.ForeignKey(
+                        name: "FK_TestResults_Entries_EntryKey",
+                        column: x => x.EntryKey,
+                        principalTable: "Entries",
+                        principalColumn: "Key",
+                        onDelete: ReferentialAction.Restrict);
+                    table.ForeignKey(
+                        name: "FK_TestResults_People_PersonId",
+                        column: x => x.PersonId,
+                        principalTable: "People",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                    table.ForeignKey(
+                        name: "FK_TestResults_TestPieces_TestPieceId",
+                        column: x => x.TestPieceId,
+                        principalTable: "TestPieces",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                    table.ForeignKey(
+                        name: "FK_TestResults_TestResults_SupersedesId",
+                        column: x => x.SupersedesId,
+                        principalTable: "TestResults",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                });
+
+            migrationBuilder.CreateIndex(
+                name: "IX_Certificates_EntryKey",
+                table: "Certificates",
+                column: "EntryKey");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_Certificates_SupersedesId",
+                table: "Certificates",
+                column: "SupersedesId",
+                unique: true);
+
+            migrationBuilder.CreateIndex(
+                name: "IX_Certificates_TreatedLadleId_Revision",
+                table: "Certificates",
+                columns: new[] { "TreatedLadleId", "Revision" },
+                unique: true);
+
             migrationBuilder.CreateIndex(
                 name: "IX_LadleFigures_EntryKey",
                 table: "LadleFigures",
@@ -562,6 +721,38 @@ namespace MeltShop.Records.Migrations.Sqlite
                 table: "PouredMoulds",
                 column: "TreatedLadleId");
 
+            migrationBuilder.CreateIndex(
+                name: "IX_TestPieces_EntryKey",
+                table: "TestPieces",
+                column: "EntryKey");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_TestPieces_SupersedesId",
+                table: "TestPieces",
+                column: "SupersedesId",
+                unique: true);
+
+            migrationBuilder.CreateIndex(
+                name: "IX_TestPieces_TreatedLadleId",
+                table: "TestPieces",
+                column: "TreatedLadleId");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_TestResults_EntryKey",
+                table: "TestResults",
+                column: "EntryKey");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_TestResults_SupersedesId",
+                table: "TestResults",
+                column: "SupersedesId",
+                unique: true);
+
+            migrationBuilder.CreateIndex(
+                name: "IX_TestResults_TestPieceId",
+                table: "TestResults",
+                column: "TestPieceId");
+
             migrationBuilder.AddForeignKey(
                 name: "FK_PocketCards_Materials_CoverMaterialId",
                 table: "PocketCards",
@@ -591,6 +782,9 @@ namespace MeltShop.Records.Migrations.Sqlite
                 table: "PocketCards");
 
             migrationBuilder.DropTable(
+                name: "Certificates");
+
+            migrationBuilder.DropTable(
                 name: "LadleFigures");
 
             migrationBuilder.DropTable(
@@ -604,6 +798,12 @@ namespace MeltShop.Records.Migrations.Sqlite
 
             migrationBuilder.DropTable(
                 name: "PouredMoulds");
+
+            migrationBuilder.DropTable(
+                name: "TestResults");
+
+            migrationBuilder.DropTable(
+                name: "TestPieces");
 
             migrationBuilder.DropColumn(
                 name: "LeastMinutesToFloor",
