@@ -24,6 +24,11 @@ public static class ChargeQuestion
         CheckNames(data, choice, fields);
         if (furnace is null || grade is null || fields.Findings.Count > 0) return (null, fields.Findings);
 
+        foreach (var material in data.Materials.Where(m => m.Analysis is null && IsAskedFor(Override(choice, m))))
+        {
+            fields.Add($"materials.{material.Code}", "material.noAnalysis", material.Code);
+        }
+
         var heel = Heel(furnace, choice, fields);
         var materials = data.Materials.Select(m => Material(m, Override(choice, m))).OfType<ChargeMaterial>().ToList();
         var limits = ChargeLimits.Of(grade.At(WindowStage.Furnace), choice.Limits ?? [], fields);
@@ -85,7 +90,13 @@ public static class ChargeQuestion
     private static MaterialChoice Override(ChargeChoice choice, MaterialView material) =>
         choice.Materials?.SingleOrDefault(m => m.Code == material.Code) ?? new MaterialChoice(material.Code);
 
-    internal static ChargeMaterial? Material(MaterialView material, MaterialChoice choice)
+    private static bool IsAskedFor(MaterialChoice choice) => choice.Include == true || choice.MinKg > 0;
+
+    // Not measured is not zero: what has no analysis cannot be planned, or it would count as pure iron.
+    private static ChargeMaterial? Material(MaterialView material, MaterialChoice choice) => material.Analysis is null ? null : Taken(material, choice);
+
+    /// <summary>A material as the optimiser takes it; null where it is left out.</summary>
+    internal static ChargeMaterial? Taken(MaterialView material, MaterialChoice choice)
     {
         // A stock that was never counted limits nothing. An empty one leaves the material out, unless somebody asks for it by name.
         var inStock = material.StockKg is null or > 0;

@@ -57,7 +57,7 @@ public static class RestQuestion
     {
         var known = asked.Materials.Select(material => material.Code).ToHashSet();
         var extra = yard.Where(item => weighed.ContainsKey(item.Code) && !known.Contains(item.Code))
-            .Select(item => ChargeQuestion.Material(item, new MaterialChoice(item.Code, Include: true, MinKg: 0, MaxKg: 0))!);
+            .Select(item => ChargeQuestion.Taken(item, new MaterialChoice(item.Code, Include: true, MinKg: 0, MaxKg: 0))!);
         return asked with
         {
             MeltToleranceKg = MostKg(asked) - asked.MeltKg,

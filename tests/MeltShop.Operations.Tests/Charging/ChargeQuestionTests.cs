@@ -83,6 +83,23 @@ public sealed class ChargeQuestionTests : IAsyncLifetime
     }
 
     [Fact]
+    public void Build_MaterialWithoutAnAnalysis_IsLeftOutAndRefusedWhereItIsAskedFor()
+    {
+        var unknown = data with { Materials = [.. data.Materials.Select(m => m.Code == "steel" ? m with { Analysis = null } : m)] };
+
+        var (problem, findings) = ChargeQuestion.Build(unknown, choice);
+        Assert.Empty(findings);
+        Assert.DoesNotContain(problem!.Materials, m => m.Code == "steel"); // it would count as pure iron
+        Assert.Contains(ChargeQuestion.Build(data, choice).Problem!.Materials, m => m.Code == "steel");
+
+        foreach (var asked in new MaterialChoice[] { new("steel", Include: true), new("steel", MinKg: 100) })
+        {
+            var finding = Assert.Single(ChargeQuestion.Build(unknown, choice with { Materials = [asked] }).Findings);
+            Assert.Equal(("materials.steel", "material.noAnalysis"), (finding.Path, finding.Code));
+        }
+    }
+
+    [Fact]
     public async Task PlanCharge_Stored_GivesTheSameNumbersWhenSolvedAgain()
     {
         var result = await Shop.Do(shop.Get<PlanCharge>(), shop.Melter, new(Guid.NewGuid(), shop.Now, choice));

@@ -19,6 +19,9 @@ public enum MaterialStanding
 
     /// <summary>None in the yard.</summary>
     NoneThere,
+
+    /// <summary>It has no analysis, and what is not measured is not zero.</summary>
+    NoAnalysis,
 }
 
 /// <summary>What a material brings of an element.</summary>
@@ -61,7 +64,9 @@ public sealed record MaterialRow(
         var asked = planned.Problem.Materials.FirstOrDefault(m => m.Code == material.Code);
         if (asked is null)
         {
-            var standing = draft.Material(material.Code).IsLeftOut ? MaterialStanding.LeftOut : MaterialStanding.NoneThere;
+            var standing = draft.Material(material.Code).IsLeftOut ? MaterialStanding.LeftOut
+                : material.Analysis is null ? MaterialStanding.NoAnalysis
+                : MaterialStanding.NoneThere;
             return new(material, standing, 0, 0, 0, 0, [], [], null, (double)material.PricePerTonne);
         }
 

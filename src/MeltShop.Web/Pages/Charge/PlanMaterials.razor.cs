@@ -57,6 +57,7 @@ public sealed partial class PlanMaterials
         }.OfType<string>()),
         MaterialStanding.LeftOut => Text["LeftOut"],
         MaterialStanding.NoneThere => Text["NoneThere"],
+        MaterialStanding.NoAnalysis => Text["NoAnalysis"],
         _ when !Planned.IsReached => Text["NoPlan"],
         _ when row.PriceToEnter is not { } price => Text[row.Material.PieceKg is null ? "NeverIn" : "WholePieces"],
         _ when row.PriceToEnter >= row.Price => Text["EquallyGood"],
