@@ -36,6 +36,11 @@ public abstract class AppendOnlyTests(Database database)
             db.HeatSteps.Add(stamp.Came(story.Heat.Id, HeatState.Closed));
             db.LadleSteps.Add(stamp.Came(story.Ladle.Id, Ladles.TreatedLadleState.Held));
             db.AddRange(stamp.OfTheLadle(story.Ladle.Id, foundry.Ladle.Id, foundry.Steel.Id));
+            var piece = stamp.TestPiece(story.Ladle.Id);
+            db.TestPieces.Add(piece);
+            db.SaveChanges();
+            db.TestResults.Add(stamp.Tested(piece.Id));
+            db.Certificates.Add(stamp.Certificate(story.Ladle.Id));
             db.Heels.Add(stamp.Heel(foundry.Furnace.Id, story.Heat, 100, (Metallurgy.Elements.Element.C, 3.5)));
             db.MaterialAnalyses.Add(stamp.Analysis(foundry.Steel.Id, (Metallurgy.Elements.Element.C, 0.2, null, null)));
             db.Prices.Add(stamp.Price(foundry.Steel.Id, 300m));
