@@ -51,6 +51,7 @@ public abstract class RecordsContext(DbContextOptions options)
     public DbSet<Burn> Burns => Set<Burn>();
     public DbSet<Laboratory.Reading> Readings => Set<Laboratory.Reading>();
     public DbSet<SampleMean> SampleMeans => Set<SampleMean>();
+    public DbSet<Instrument> Instruments => Set<Instrument>();
 
     public DbSet<TreatedLadle> TreatedLadles => Set<TreatedLadle>();
     public DbSet<LadleStep> LadleSteps => Set<LadleStep>();
@@ -132,6 +133,7 @@ public abstract class RecordsContext(DbContextOptions options)
         GradeMapping.Apply(builder);
         HeatMapping.Apply(builder);
         LaboratoryMapping.Apply(builder);
+        InstrumentMapping.Apply(builder);
         LadleMapping.Apply(builder);
         CastingMapping.Apply(builder);
         KeepingMapping.Apply(builder);

@@ -113,6 +113,12 @@ public static class Facts
         TreatedLadleId = treatedLadleId, Verdict = verdict, SampleId = sampleId, Reason = "magnesium below the floor",
     };
 
+    public static Instrument Instrument(string code) => new()
+    {
+        Code = code, Name = "Spark spectrometer", Kind = InstrumentKind.Spark, FiguresSource = "invented for a test",
+        Elements = [new() { Element = Element.C, Repeatability = 0.0125, GuardFactor = 2 }, new() { Element = Element.Si }],
+    };
+
     public static TestPiece TestPiece(this Stamp stamp, long treatedLadleId) => new()
     {
         EntryKey = stamp.EntryKey, PersonId = stamp.PersonId, ObservedAt = stamp.ObservedAt, EnteredAt = stamp.EnteredAt,

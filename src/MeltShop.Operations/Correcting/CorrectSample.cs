@@ -20,9 +20,11 @@ public sealed class CorrectSample(Recorder recorder, TimeProvider time) : Operat
     /// <param name="SampleId">The one that is wrong.</param>
     /// <param name="Burns">The burns as they should read; null keeps them, with those that are set aside.</param>
     /// <param name="HappenedAt">When the coin was taken; null where that was right.</param>
+    /// <param name="GreyFracture">Whether the coin broke grey; null where that was right.</param>
     public sealed record Command(
         Guid EntryKey, DateTimeOffset ObservedAt, long SampleId, long HeatId, long? TreatedLadleId, SampleKind Kind,
-        IReadOnlyList<IReadOnlyList<ReadingInput>>? Burns, string? CoinNumber, string? Remarks, string Reason, DateTimeOffset? HappenedAt = null)
+        IReadOnlyList<IReadOnlyList<ReadingInput>>? Burns, string? CoinNumber, string? Remarks, string Reason, DateTimeOffset? HappenedAt = null,
+        bool? GreyFracture = null)
         : Operations.Command(EntryKey, ObservedAt);
 
     public override IReadOnlyList<string> Roles { get; } = [Role.Melter, Role.Metallurgist, Role.Supervisor, Role.Inspector];
@@ -94,6 +96,9 @@ public sealed class CorrectSample(Recorder recorder, TimeProvider time) : Operat
             Kind = command.Kind,
             CoinNumber = command.CoinNumber,
             Remarks = command.Remarks,
+            InstrumentId = wrong.InstrumentId,
+            GreyFracture = command.GreyFracture ?? wrong.GreyFracture,
+            IsMeanOnly = wrong.IsMeanOnly,
             Burns = burns,
             Means = SampleMeans.Of(burns),
         };

@@ -24,13 +24,14 @@ internal static class SampleCopies
 
     /// <summary>Nothing at all was changed.</summary>
     public static bool IsSameAs(this Sample right, Sample wrong) =>
-        (right.HeatId, right.TreatedLadleId, right.Kind, right.CoinNumber, right.Remarks, right.ObservedAt)
-        == (wrong.HeatId, wrong.TreatedLadleId, wrong.Kind, wrong.CoinNumber, wrong.Remarks, wrong.ObservedAt)
+        (right.HeatId, right.TreatedLadleId, right.Kind, right.CoinNumber, right.Remarks, right.ObservedAt, right.GreyFracture)
+        == (wrong.HeatId, wrong.TreatedLadleId, wrong.Kind, wrong.CoinNumber, wrong.Remarks, wrong.ObservedAt, wrong.GreyFracture)
         && Texts(right).SequenceEqual(Texts(wrong));
 
     /// <summary>It says the same of the same iron: another coin number or remark changes no judgement.</summary>
     public static bool SpeaksAs(this Sample right, Sample wrong) =>
-        (right.HeatId, right.TreatedLadleId, right.Kind, right.ObservedAt) == (wrong.HeatId, wrong.TreatedLadleId, wrong.Kind, wrong.ObservedAt)
+        (right.HeatId, right.TreatedLadleId, right.Kind, right.ObservedAt, right.GreyFracture)
+        == (wrong.HeatId, wrong.TreatedLadleId, wrong.Kind, wrong.ObservedAt, wrong.GreyFracture)
         && right.Means.OrderBy(m => m.Element).Select(m => (m.Element, m.Percent)).SequenceEqual(wrong.Means.OrderBy(m => m.Element).Select(m => (m.Element, m.Percent)));
 
     /// <summary>Brings a heat that is charging or sampled to the state that its samples in force say.</summary>

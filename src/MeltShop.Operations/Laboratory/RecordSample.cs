@@ -6,6 +6,7 @@ using MeltShop.Records.Laboratory;
 using MeltShop.Records.Ladles;
 using MeltShop.Records.People;
 using MeltShop.Records.Writing;
+using Microsoft.EntityFrameworkCore;
 
 namespace MeltShop.Operations.Laboratory;
 
@@ -16,6 +17,9 @@ namespace MeltShop.Operations.Laboratory;
 public sealed class RecordSample(Recorder recorder, TimeProvider time) : Operation<RecordSample.Command, long>(recorder, time)
 {
     /// <param name="ObservedAt">When the coin was taken.</param>
+    /// <param name="InstrumentId">What measured it; null where nobody said.</param>
+    /// <param name="GreyFracture">The coin broke grey.</param>
+    /// <param name="IsMeanOnly">The one burn is the mean that the instrument sent.</param>
     public sealed record Command(
         Guid EntryKey,
         DateTimeOffset ObservedAt,
@@ -24,7 +28,10 @@ public sealed class RecordSample(Recorder recorder, TimeProvider time) : Operati
         SampleKind Kind,
         IReadOnlyList<IReadOnlyList<ReadingInput>> Burns,
         string? CoinNumber = null,
-        string? Remarks = null) : Operations.Command(EntryKey, ObservedAt);
+        string? Remarks = null,
+        long? InstrumentId = null,
+        bool GreyFracture = false,
+        bool IsMeanOnly = false) : Operations.Command(EntryKey, ObservedAt);
 
     public override IReadOnlyList<string> Roles { get; } = [Role.Melter, Role.Metallurgist, Role.Supervisor, Role.Inspector];
 
@@ -32,6 +39,7 @@ public sealed class RecordSample(Recorder recorder, TimeProvider time) : Operati
     {
         SampleFields.Check(command.Kind, command.TreatedLadleId, command.CoinNumber, command.Remarks, fields);
         ReadingInputs.Check(command.Burns, fields);
+        if (command.IsMeanOnly && command.Burns.Count != 1) fields.Add("burns", "sample.meanIsOne");
     }
 
     protected override async Task<Written<long>> Write(Writing writing, Command command, CancellationToken cancellation)
@@ -48,6 +56,11 @@ public sealed class RecordSample(Recorder recorder, TimeProvider time) : Operati
             return Refuse("treatedLadleId", "state.wrong", ladle.State.ToString());
         }
 
+        if (command.InstrumentId is { } used && !await writing.Db.Instruments.AnyAsync(i => i.Id == used && i.IsActive, cancellation))
+        {
+            return Refuse("instrumentId", "instrument.unknown");
+        }
+
         var burns = ReadingInputs.Rows(command.Burns);
         var sample = new Sample
         {
@@ -60,6 +73,9 @@ public sealed class RecordSample(Recorder recorder, TimeProvider time) : Operati
             Kind = command.Kind,
             CoinNumber = command.CoinNumber,
             Remarks = command.Remarks,
+            InstrumentId = command.InstrumentId,
+            GreyFracture = command.GreyFracture,
+            IsMeanOnly = command.IsMeanOnly,
             Burns = burns,
             Means = SampleMeans.Of(burns),
         };

@@ -27,6 +27,16 @@ public sealed class Sample : Fact
     public required SampleKind Kind { get; init; }
     public string? CoinNumber { get; init; }
     public string? Remarks { get; init; }
+
+    /// <summary>What it was measured with; null where nobody said.</summary>
+    public long? InstrumentId { get; init; }
+
+    /// <summary>The coin broke grey: its carbon by spark is not judged.</summary>
+    public bool GreyFracture { get; init; }
+
+    /// <summary>The instrument sent the mean of its burns: the one burn below is that mean.</summary>
+    public bool IsMeanOnly { get; init; }
+
     public List<Burn> Burns { get; init; } = [];
     public List<SampleMean> Means { get; init; } = [];
 }

@@ -13,6 +13,8 @@ internal static class LaboratoryMapping
         {
             sample.Refers<Sample, Heat>(s => s.HeatId);
             sample.Refers<Sample, TreatedLadle>(s => s.TreatedLadleId);
+            sample.Refers<Sample, Instrument>(s => s.InstrumentId);
+            sample.HasIndex(s => new { s.InstrumentId, s.ObservedAt });
             sample.Holds(s => s.Burns, (Burn b) => b.SampleId);
             sample.Holds(s => s.Means, (SampleMean m) => m.SampleId);
             sample.HasIndex(s => s.HeatId);

@@ -21,4 +21,5 @@ public static class ChangeKind
     public const string Person = "person";
     public const string ApiKey = "apiKey";
     public const string Draft = "draft";
+    public const string Instrument = "instrument";
 }

@@ -11,6 +11,15 @@ public sealed record SampleView(
 {
     public long Id => Origin.FactId;
 
+    /// <summary>What it was measured with; null where nobody said.</summary>
+    public InstrumentView? Instrument { get; init; }
+
+    /// <inheritdoc cref="Sample.GreyFracture"/>
+    public bool GreyFracture { get; init; }
+
+    /// <inheritdoc cref="Sample.IsMeanOnly"/>
+    public bool IsMeanOnly { get; init; }
+
     /// <summary>The means as an analysis: what was not measured is absent.</summary>
     public Analysis Analysis() => Metallurgy.Elements.Analysis.Of(Means.Select(m => KeyValuePair.Create(m.Element, m.Percent)));
 

@@ -1,0 +1,15 @@
+using MeltShop.Records.Laboratory;
+using Microsoft.EntityFrameworkCore;
+
+namespace MeltShop.Records.Reading.Laboratory;
+
+/// <summary>Reads instruments with their elements.</summary>
+internal static class InstrumentRows
+{
+    public static async Task<IReadOnlyList<InstrumentView>> Load(IQueryable<Instrument> which, CancellationToken ct) =>
+        [.. (await which.AsNoTracking().Include(i => i.Elements).OrderBy(i => i.Code).Take(Facts.Most).ToListAsync(ct)).Select(View)];
+
+    private static InstrumentView View(Instrument instrument) => new(
+        instrument.Id, instrument.Version, instrument.Code, instrument.Name, instrument.Kind, instrument.SendsMeanOnly, instrument.FiguresSource, instrument.IsActive,
+        [.. instrument.Elements.OrderBy(e => e.Element).Select(e => new InstrumentElementView(e.Element, e.Repeatability, e.GuardFactor))]);
+}
