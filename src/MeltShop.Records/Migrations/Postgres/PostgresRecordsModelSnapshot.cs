@@ -973,6 +973,76 @@ namespace MeltShop.Records.Migrations.Postgres
                     b.ToTable("BurnDecisions");
                 });
 
+            modelBuilder.Entity("MeltShop.Records.Laboratory.Instrument", b =>
+                {
+                    b.Property<long>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("bigint");
+
+                    NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<long>("Id"));
+
+                    b.Property<string>("Code")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<string>("FiguresSource")
+                        .HasColumnType("text");
+
+                    b.Property<bool>("IsActive")
+                        .HasColumnType("boolean");
+
+                    b.Property<string>("Kind")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<string>("Name")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<bool>("SendsMeanOnly")
+                        .HasColumnType("boolean");
+
+                    b.Property<Guid>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("uuid");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("Code")
+                        .IsUnique();
+
+                    b.ToTable("Instruments");
+                });
+
+            modelBuilder.Entity("MeltShop.Records.Laboratory.InstrumentElement", b =>
+                {
+                    b.Property<long>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("bigint");
+
+                    NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<long>("Id"));
+
+                    b.Property<string>("Element")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<double?>("GuardFactor")
+                        .HasColumnType("double precision");
+
+                    b.Property<long>("InstrumentId")
+                        .HasColumnType("bigint");
+
+                    b.Property<double?>("Repeatability")
+                        .HasColumnType("double precision");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("InstrumentId", "Element")
+                        .IsUnique();
+
+                    b.ToTable("InstrumentElements", (string)null);
+                });
+
             modelBuilder.Entity("MeltShop.Records.Laboratory.Reading", b =>
                 {
                     b.Property<long>("Id")
@@ -1023,8 +1093,17 @@ namespace MeltShop.Records.Migrations.Postgres
                     b.Property<Guid>("EntryKey")
                         .HasColumnType("uuid");
 
+                    b.Property<bool>("GreyFracture")
+                        .HasColumnType("boolean");
+
                     b.Property<long>("HeatId")
                         .HasColumnType("bigint");
+
+                    b.Property<long?>("InstrumentId")
+                        .HasColumnType("bigint");
+
+                    b.Property<bool>("IsMeanOnly")
+                        .HasColumnType("boolean");
 
                     b.Property<string>("Kind")
                         .IsRequired()
@@ -1058,6 +1137,8 @@ namespace MeltShop.Records.Migrations.Postgres
                         .IsUnique();
 
                     b.HasIndex("TreatedLadleId");
+
+                    b.HasIndex("InstrumentId", "ObservedAt");
 
                     b.ToTable("Samples");
                 });
@@ -2854,6 +2935,15 @@ namespace MeltShop.Records.Migrations.Postgres
                         .OnDelete(DeleteBehavior.Restrict);
                 });
 
+            modelBuilder.Entity("MeltShop.Records.Laboratory.InstrumentElement", b =>
+                {
+                    b.HasOne("MeltShop.Records.Laboratory.Instrument", null)
+                        .WithMany("Elements")
+                        .HasForeignKey("InstrumentId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
             modelBuilder.Entity("MeltShop.Records.Laboratory.Reading", b =>
                 {
                     b.HasOne("MeltShop.Records.Laboratory.Burn", null)
@@ -2876,6 +2966,11 @@ namespace MeltShop.Records.Migrations.Postgres
                         .HasForeignKey("HeatId")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
+
+                    b.HasOne("MeltShop.Records.Laboratory.Instrument", null)
+                        .WithMany()
+                        .HasForeignKey("InstrumentId")
+                        .OnDelete(DeleteBehavior.Restrict);
 
                     b.HasOne("MeltShop.Records.People.Person", null)
                         .WithMany()
@@ -3370,6 +3465,11 @@ namespace MeltShop.Records.Migrations.Postgres
             modelBuilder.Entity("MeltShop.Records.Laboratory.Burn", b =>
                 {
                     b.Navigation("Readings");
+                });
+
+            modelBuilder.Entity("MeltShop.Records.Laboratory.Instrument", b =>
+                {
+                    b.Navigation("Elements");
                 });
 
             modelBuilder.Entity("MeltShop.Records.Laboratory.Sample", b =>

@@ -932,6 +932,72 @@ namespace MeltShop.Records.Migrations.Sqlite
                     b.ToTable("BurnDecisions");
                 });
 
+            modelBuilder.Entity("MeltShop.Records.Laboratory.Instrument", b =>
+                {
+                    b.Property<long>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Code")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("FiguresSource")
+                        .HasColumnType("TEXT");
+
+                    b.Property<bool>("IsActive")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Kind")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Name")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<bool>("SendsMeanOnly")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<Guid>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("Code")
+                        .IsUnique();
+
+                    b.ToTable("Instruments");
+                });
+
+            modelBuilder.Entity("MeltShop.Records.Laboratory.InstrumentElement", b =>
+                {
+                    b.Property<long>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Element")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<double?>("GuardFactor")
+                        .HasColumnType("REAL");
+
+                    b.Property<long>("InstrumentId")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<double?>("Repeatability")
+                        .HasColumnType("REAL");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("InstrumentId", "Element")
+                        .IsUnique();
+
+                    b.ToTable("InstrumentElements", (string)null);
+                });
+
             modelBuilder.Entity("MeltShop.Records.Laboratory.Reading", b =>
                 {
                     b.Property<long>("Id")
@@ -978,7 +1044,16 @@ namespace MeltShop.Records.Migrations.Sqlite
                     b.Property<Guid>("EntryKey")
                         .HasColumnType("TEXT");
 
+                    b.Property<bool>("GreyFracture")
+                        .HasColumnType("INTEGER");
+
                     b.Property<long>("HeatId")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<long?>("InstrumentId")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<bool>("IsMeanOnly")
                         .HasColumnType("INTEGER");
 
                     b.Property<string>("Kind")
@@ -1013,6 +1088,8 @@ namespace MeltShop.Records.Migrations.Sqlite
                         .IsUnique();
 
                     b.HasIndex("TreatedLadleId");
+
+                    b.HasIndex("InstrumentId", "ObservedAt");
 
                     b.ToTable("Samples");
                 });
@@ -2759,6 +2836,15 @@ namespace MeltShop.Records.Migrations.Sqlite
                         .OnDelete(DeleteBehavior.Restrict);
                 });
 
+            modelBuilder.Entity("MeltShop.Records.Laboratory.InstrumentElement", b =>
+                {
+                    b.HasOne("MeltShop.Records.Laboratory.Instrument", null)
+                        .WithMany("Elements")
+                        .HasForeignKey("InstrumentId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
             modelBuilder.Entity("MeltShop.Records.Laboratory.Reading", b =>
                 {
                     b.HasOne("MeltShop.Records.Laboratory.Burn", null)
@@ -2781,6 +2867,11 @@ namespace MeltShop.Records.Migrations.Sqlite
                         .HasForeignKey("HeatId")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
+
+                    b.HasOne("MeltShop.Records.Laboratory.Instrument", null)
+                        .WithMany()
+                        .HasForeignKey("InstrumentId")
+                        .OnDelete(DeleteBehavior.Restrict);
 
                     b.HasOne("MeltShop.Records.People.Person", null)
                         .WithMany()
@@ -3275,6 +3366,11 @@ namespace MeltShop.Records.Migrations.Sqlite
             modelBuilder.Entity("MeltShop.Records.Laboratory.Burn", b =>
                 {
                     b.Navigation("Readings");
+                });
+
+            modelBuilder.Entity("MeltShop.Records.Laboratory.Instrument", b =>
+                {
+                    b.Navigation("Elements");
                 });
 
             modelBuilder.Entity("MeltShop.Records.Laboratory.Sample", b =>
