@@ -5,6 +5,8 @@ using MeltShop.Metallurgy.Chain;
 using MeltShop.Metallurgy.Elements;
 using MeltShop.Metallurgy.Quantities;
 using MeltShop.Operations.Charging;
+using MeltShop.Records.Reading.Yard;
+using MeltShop.Records.Yard;
 
 namespace MeltShop.Operations.Tests.Charging;
 
@@ -34,7 +36,7 @@ public sealed class RestQuestionTests
         var rest = Rest(("b", 700));
 
         Assert.Equal(RestStanding.Kept, rest.Standing);
-        Assert.Equal((700, 300), (Math.Round(Kg(rest.Plan, "b"), 6), Math.Round(Kg(rest.Plan, "a"), 6)));
+        Assert.Equal((700, 300), (Math.Round(Kg(rest, "b"), 6), Math.Round(Kg(rest, "a"), 6)));
     }
 
     [Fact]
@@ -43,7 +45,7 @@ public sealed class RestQuestionTests
         var rest = Rest(("b", 500), ("a", 380));
 
         Assert.Equal(RestStanding.Kept, rest.Standing);
-        Assert.Equal(620, Kg(rest.Plan, "b"), 6);
+        Assert.Equal(620, Kg(rest, "b"), 6);
     }
 
     [Fact]
@@ -64,9 +66,9 @@ public sealed class RestQuestionTests
 
         Assert.Equal(RestStanding.Missed, rest.Standing);
         var miss = Assert.Single(rest.Misses);
-        Assert.Equal(("Cu", true, 0.5), (miss.Quantity, miss.IsMost, miss.Limit));
+        Assert.Equal((MissKind.Quantity, "Cu", true, 0.5), (miss.Kind, miss.Name, miss.IsMax, miss.Asked));
         Assert.Equal(100 * 10.0 / 1010, miss.Value, 5);
-        Assert.InRange(Value(rest.Plan, "C"), 3 - 1e-6, 4 + 1e-6);
+        Assert.InRange(Value(rest, "C"), 3 - 1e-6, 4 + 1e-6);
     }
 
     [Fact]
@@ -75,8 +77,10 @@ public sealed class RestQuestionTests
         var rest = Rest(("a", 380), ("b", 800));
 
         Assert.Equal(RestStanding.Missed, rest.Standing);
-        Assert.Equal(1180, rest.Plan.LiquidKg, 3);
-        Assert.Equal(1180 - 1010, rest.TooMuchKg(Asked), 3);
+        Assert.Equal(1180, rest.LiquidKg!.Value, 3);
+        var miss = Assert.Single(rest.Misses);
+        Assert.Equal(MissKind.LiquidKg, miss.Kind);
+        Assert.Equal(1180 - 1010, miss.By, 3);
     }
 
     [Fact]
@@ -85,18 +89,59 @@ public sealed class RestQuestionTests
         var once = Rest(("b", 700), ("a", 100));
         var other = Rest(("a", 100), ("b", 700));
 
-        Assert.Equal(once.Plan.Lines.Select(line => line.Kg), other.Plan.Lines.Select(line => line.Kg));
+        Assert.Equal(once.Lines!.Select(line => line.Kg), other.Lines!.Select(line => line.Kg));
     }
 
     [Fact]
     public void Rest_OnePercentOver_IsStillWhatWasWanted() => Assert.Equal(RestStanding.Kept, Rest(("b", 627), ("a", 382)).Standing);
 
-    private static RestOfCharge Rest(params (string Code, double Kg)[] weighed) =>
-        RestQuestion.Answer(Asked, weighed.ToDictionary(w => w.Code, w => w.Kg), plannedKg: 1000, [], TestContext.Current.CancellationToken);
+    [Fact]
+    public void Rest_AnyMetal_SaysHowFarItCanStillBeMoved()
+    {
+        // 500 kg of b are in: at least 25 kg of carbon in at most 1010 kg, at most 50.5 kg (all of the rest b).
+        var carbon = Rest(("b", 500)).StillPossible.Single(range => range.Quantity == "C");
+
+        Assert.Equal(100 * 25.0 / 1010, carbon.Least!.Value, 5);
+        Assert.Equal(5, carbon.Most!.Value, 5);
+    }
+
+    [Fact]
+    public void Rest_SomethingElseIsInThatWasNotPlanned_CountsByItsAnalysis()
+    {
+        var rest = RestQuestion.Answer(Asked, Weighed(("x", 100)), plannedKg: 1000, [Lying("x", new MaterialPercentView(Element.C, 5, null, null))], TestContext.Current.CancellationToken);
+
+        Assert.Equal(RestStanding.Kept, rest.Standing);
+        Assert.Equal((100, 520), (Kg(rest, "x"), Math.Round(Kg(rest, "b"), 6)));
+    }
+
+    [Fact]
+    public void Rest_SomethingIsInWithoutAnAnalysis_IsNotTakenForIronAndNamesIt()
+    {
+        var rest = RestQuestion.Answer(Asked, Weighed(("x", 100)), plannedKg: 1000, [Lying("x")], TestContext.Current.CancellationToken);
+
+        Assert.Equal(RestStanding.NoAnalysis, rest.Standing);
+        Assert.Equal("x", Assert.Single(rest.Unknown));
+        Assert.Null(rest.Lines);
+    }
+
+    [Fact]
+    public void Rest_SomethingIsInThatTheYardDoesNotKnow_IsNotPassedOver() =>
+        Assert.Equal(RestStanding.NoAnalysis, Rest(("gone", 100)).Standing);
+
+    private static RestAnswer Rest(params (string Code, double Kg)[] weighed) =>
+        RestQuestion.Answer(Asked, Weighed(weighed), plannedKg: 1000, [], TestContext.Current.CancellationToken);
+
+    private static Dictionary<string, double> Weighed(params (string Code, double Kg)[] weighed) => weighed.ToDictionary(w => w.Code, w => w.Kg);
+
+    private static double Kg(RestAnswer rest, string code) => rest.Lines!.FirstOrDefault(line => line.Code == code)?.Kg ?? 0;
 
     private static double Kg(ChargePlan plan, string code) => plan.Lines.FirstOrDefault(line => line.Code == code)?.Kg ?? 0;
 
-    private static double Value(ChargePlan plan, string quantity) => plan.Limits.Single(limit => limit.Quantity == quantity).Value;
+    private static double Value(RestAnswer rest, string quantity) => rest.Rest!.Charge!.Limits.Single(limit => limit.Quantity == quantity).Value;
+
+    private static MaterialView Lying(string code, params MaterialPercentView[] percents) => new(
+        1, Guid.Empty, code, code, MaterialKind.SteelScrap, MaterialUses.Charge, 100, null, 100, null, null, null, [], false, true,
+        percents.Length == 0 ? null : new MaterialAnalysisView(1, "Test figures", "memory", DateTimeOffset.UnixEpoch, null, percents));
 
     private static ChargeMaterial Material(string code, double price, params (Element, double)[] percents) =>
         new() { Code = code, PricePerTonne = price, Composition = new MaterialComposition { Analysis = Analysis.Of(percents) } };

@@ -1,6 +1,7 @@
+using MeltShop.Charging.Plans;
 using MeltShop.Charging.Problems;
 using MeltShop.Operations.Charging;
-using MeltShop.Web.Components.Fields;
+using MeltShop.Records.Reading.Yard;
 using MeltShop.Web.Pages.Charge;
 using Microsoft.AspNetCore.Components;
 
@@ -10,11 +11,15 @@ namespace MeltShop.Web.Pages.Heats;
 public sealed partial class RestNews
 {
     [Parameter, EditorRequired]
-    public RestOfCharge? Rest { get; set; }
+    public RestAnswer? Rest { get; set; }
 
     /// <summary>What was asked before anything was weighed.</summary>
     [Parameter, EditorRequired]
     public ChargeProblem Asked { get; set; } = null!;
+
+    /// <summary>The materials, for their names.</summary>
+    [Parameter, EditorRequired]
+    public IReadOnlyList<MaterialView> Yard { get; set; } = [];
 
     [Parameter, EditorRequired]
     public double CapacityKg { get; set; }
@@ -22,15 +27,7 @@ public sealed partial class RestNews
     [Parameter, EditorRequired]
     public bool HasFailed { get; set; }
 
-    /// <summary>Words for a liquid mass that is not the one wanted; null where it is.</summary>
-    private string? MassWords =>
-        Rest!.TooMuchKg(Asked) > 0 ? Mass("TooMuch") : Rest.Plan.LiquidKg < Asked.MeltKg * (1 - 1e-6) ? Mass("TooLittle") : null;
+    private static string Key(Miss miss) => miss.Kind is MissKind.LiquidKg ? "liquid" : miss.Name;
 
-    private string Mass(string key) => Text[key, MassText.Show(Rest!.Plan.LiquidKg), MassText.Show(Asked.MeltKg)];
-
-    private string Words(MissedLimit miss)
-    {
-        var decimals = LimitRow.DecimalsOf(miss.Quantity);
-        return Text[miss.IsMost ? "OverMost" : "UnderLeast", miss.Quantity, NumberText.ShowBeside(miss.Value, decimals, miss.Limit), NumberText.Show(miss.Limit, decimals)];
-    }
+    private string NameOf(Miss miss) => Yard.FirstOrDefault(item => item.Code == miss.Name)?.Name ?? miss.Name;
 }

@@ -18,7 +18,7 @@ public sealed partial class WeighingCard
     private (double Kg, string Name)? weighed;
     private bool wasCharging;
     private bool hasFailed;
-    private RestOfCharge? rest;
+    private RestAnswer? rest;
     private HeatScreen? planned;
 
     [Parameter, EditorRequired]
@@ -73,7 +73,7 @@ public sealed partial class WeighingCard
 
     private void Show()
     {
-        Rows = WeighingRow.Of(Screen.Heat, Screen.Yard, rest is { Standing: not RestStanding.None } ? rest.Plan : null);
+        Rows = WeighingRow.Of(Screen.Heat, Screen.Yard, rest?.Lines);
         entry.Belongs("heatId", Screen.Heat.Heat.Id);
         entry.Belongs("intoBath", IsBath ? 1 : 0);
         if (entry.Material.Value is null && !IsBath) Offer(Rows.FirstOrDefault(IsOpen));

@@ -36,11 +36,11 @@ public sealed record WeighingRow(long? MaterialId, string Code, string Name, Mat
     /// ferro-alloys last, silicon after the carbon (common practice, no source).
     /// </summary>
     /// <param name="rest">The rest as it was planned anew; null where the plan stands as it is.</param>
-    public static IReadOnlyList<WeighingRow> Of(HeatView heat, IReadOnlyList<MaterialView> yard, ChargePlan? rest = null)
+    public static IReadOnlyList<WeighingRow> Of(HeatView heat, IReadOnlyList<MaterialView> yard, IReadOnlyList<PlanLine>? rest = null)
     {
         ArgumentNullException.ThrowIfNull(heat);
         var planned = StoredJson.Value<ChargePlan>(heat.Plan.Answer).Lines.ToDictionary(line => line.Code, line => line.Kg);
-        var targets = rest?.Lines.ToDictionary(line => line.Code, line => line.Kg) ?? planned;
+        var targets = rest?.ToDictionary(line => line.Code, line => line.Kg) ?? planned;
         var weighed = heat.Weighings.Where(weighing => !weighing.Origin.IsCorrected).ToLookup(weighing => weighing.MaterialCode);
         return
         [

@@ -11,17 +11,17 @@ namespace MeltShop.Web.Pages.Heats;
 /// <param name="Rest">The rest as it was planned anew; null before the first weighing and after the heat.</param>
 /// <param name="Cautions">Codes of what is dangerous about the materials on it.</param>
 public sealed record WeighingSheetView(
-    HeatView Heat, ChargeProblem Asked, RestOfCharge? Rest, IReadOnlyList<WeighingRow> Rows, IReadOnlyList<string> Cautions)
+    HeatView Heat, IReadOnlyList<MaterialView> Yard, ChargeProblem Asked, RestAnswer? Rest, IReadOnlyList<WeighingRow> Rows, IReadOnlyList<string> Cautions)
 {
     public static WeighingSheetView Of(HeatView heat, IReadOnlyList<MaterialView> yard, CancellationToken cancellation)
     {
         ArgumentNullException.ThrowIfNull(heat);
         var isInFurnace = heat.Heat.State is not (HeatState.Closed or HeatState.Cancelled);
         var rest = isInFurnace ? RestQuestion.Answer(heat, yard, cancellation) : null;
-        var rows = WeighingRow.Of(heat, yard, rest is { Standing: not RestStanding.None } ? rest.Plan : null);
+        var rows = WeighingRow.Of(heat, yard, rest?.Lines);
         var codes = rows.Select(row => row.Code).ToHashSet();
         return new(
-            heat, StoredJson.Value<ChargeProblem>(heat.Plan.Problem), rest, rows,
+            heat, yard, StoredJson.Value<ChargeProblem>(heat.Plan.Problem), rest, rows,
             [.. yard.Where(item => codes.Contains(item.Code)).SelectMany(item => item.Cautions).Distinct().Order(StringComparer.Ordinal)]);
     }
 }

@@ -1,4 +1,6 @@
 using Bunit;
+using MeltShop.Operations.Yard;
+using MeltShop.Records.Yard;
 using MeltShop.Web.Pages.Heats;
 
 namespace MeltShop.Web.Tests.Pages.Heats;
@@ -92,8 +94,22 @@ public sealed class WeighingTests : HeatTest
         page.WaitForState(() => page.FindAll("[data-testid=rest][data-standing=Missed]").Count > 0, Patience);
 
         // 10 kg of 99 % copper in 2000 to 2020 kg of iron; 0.10 % is the most.
-        Assert.Matches(@"Cu will be 0\.49; the most is 0\.10\.", page.Find("[data-missed=Cu]").TextContent);
+        Assert.Matches(@"Cu will be 0\.49; the most is 0\.10, 0\.39 too much\.", page.Find("[data-missed=Cu]").TextContent);
         Assert.Contains("do the least harm", page.Find("[data-testid=rest]").TextContent, StringComparison.Ordinal);
+        Assert.NotEmpty(page.FindAll("tr[data-material=steel] [data-standing=open]"));
+        Assert.Matches(@"Cu\s*0\.49 to ", page.Find("[data-testid=still-possible] [data-reach=Cu]").TextContent);
+    }
+
+    [Fact]
+    public async Task Material_WithoutAnAnalysis_IsNamedAndTheRestIsNotPlannedFromIt()
+    {
+        await Add("unknown", MaterialKind.CastScrap, 200, 95, new MaterialPercentInput("C", 3));
+        await Forget("unknown");
+        await WeighIn("unknown", 100);
+        var page = Open();
+        page.WaitForState(() => page.FindAll("[data-testid=rest][data-standing=NoAnalysis]").Count > 0, Patience);
+
+        Assert.Contains("Test unknown has no analysis", page.Find("[data-testid=rest]").TextContent, StringComparison.Ordinal);
         Assert.NotEmpty(page.FindAll("tr[data-material=steel] [data-standing=open]"));
     }
 
