@@ -46,9 +46,6 @@ internal static class NearestValue
     }
 
     /// <summary>Minimise by how much the row is missed; below zero it has room to spare.</summary>
-    private static LinearProgram Slack(LinearProgram program, Row row, bool isMax)
-    {
-        while (row.Coefficients.Length < program.Columns.Count) row = row.Widened();
-        return program.Free().With(row).With(new Column("missing", 1, double.NegativeInfinity, double.PositiveInfinity), (program.Rows.Count, isMax ? -1 : 1));
-    }
+    private static LinearProgram Slack(LinearProgram program, Row row, bool isMax) =>
+        program.Free().With(row).With(new Column("missing", 1, double.NegativeInfinity, double.PositiveInfinity), (program.Rows.Count, isMax ? -1 : 1));
 }

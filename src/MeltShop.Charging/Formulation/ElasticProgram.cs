@@ -16,7 +16,7 @@ internal static class ElasticProgram
     {
         var shares = formulation.ShareRows.Select(r => r.Name).ToHashSet();
         var program = WithLeastMasses(formulation);
-        program = program with { Rows = [.. program.Rows, .. formulation.Bounds.Select(formulation.RowOf).Select(r => Widened(r, program.Columns.Count))] };
+        program = program.With(formulation.Bounds.Select(formulation.RowOf));
         var rows = program.Rows.Count;
         for (var i = 0; i < rows; i++)
         {
@@ -52,14 +52,7 @@ internal static class ElasticProgram
     /// <summary>Harm of missing a bound by one point.</summary>
     private static double HarmOf(Row row)
     {
-        var limit = row.Bounds[0].Limit;
-        var half = limit is { Min: { } min, Max: { } max } && max > min ? (max - min) / 2 : Math.Abs(row.Bounds[0].Asked) / 10;
-        return limit.HarmWeight / (half > 0 ? half : PercentOfMelt);
-    }
-
-    private static Row Widened(Row row, int count)
-    {
-        while (row.Coefficients.Length < count) row = row.Widened();
-        return row;
+        var half = row.Bounds[0].HalfWindow;
+        return row.Bounds[0].Limit.HarmWeight / (half > 0 ? half : PercentOfMelt);
     }
 }

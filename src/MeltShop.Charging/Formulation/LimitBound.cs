@@ -12,6 +12,9 @@ internal sealed record LimitBound(int LimitIndex, QuantityLimit Limit, bool IsMa
     /// <summary>The bound that the plan has to keep: the one asked for, moved inward by the margin.</summary>
     public double Kept => IsMax ? Asked - Limit.Margin : Asked + Limit.Margin;
 
+    /// <summary>Half of the limit's window; where it has only one bound, or no width, a tenth of that bound.</summary>
+    public double HalfWindow => Limit is { Min: { } min, Max: { } max } && max > min ? (max - min) / 2 : Math.Abs(Asked) / 10;
+
     public string Side => IsMax ? "max" : "min";
 
     public string RowName => $"limit {LimitIndex + 1}, {Limit.Quantity.Name} {Side}";

@@ -8,7 +8,10 @@ internal sealed record LinearProgram(IReadOnlyList<Column> Columns, IReadOnlyLis
     public bool HasWholeColumns => Columns.Any(c => c.Whole);
 
     /// <summary>The program without costs: any solution will do.</summary>
-    public LinearProgram Free() => this with { Columns = [.. Columns.Select(c => c with { Cost = 0 })] };
+    public LinearProgram Free() => Priced([]);
+
+    /// <summary>The program with other costs; columns without one cost nothing.</summary>
+    public LinearProgram Priced(double[] costs) => this with { Columns = [.. Columns.Select((c, j) => c with { Cost = costs.ElementAtOrDefault(j) })] };
 
     /// <summary>The program with one more column, which occurs in the rows that are named with the coefficients that are named.</summary>
     public LinearProgram With(Column column, params IReadOnlyList<(int Row, double Coefficient)> coefficients)
@@ -18,7 +21,8 @@ internal sealed record LinearProgram(IReadOnlyList<Column> Columns, IReadOnlyLis
         return new([.. Columns, column], rows);
     }
 
-    public LinearProgram With(params IEnumerable<Row> rows) => this with { Rows = [.. Rows, .. rows] };
+    /// <summary>The program with further rows; those written for fewer columns do not depend on the others.</summary>
+    public LinearProgram With(params IEnumerable<Row> rows) => this with { Rows = [.. Rows, .. rows.Select(r => r.Widened(Columns.Count))] };
 
     public double Cost(double[] values) => Columns.Select((c, j) => c.Cost * values[j]).Sum();
 }
@@ -42,7 +46,10 @@ internal sealed record Row(string Name, double[] Coefficients, double Least, dou
     public double[]? Scatter { get; init; }
 
     /// <summary>The row with a further column that it does not depend on.</summary>
-    public Row Widened() => this with { Coefficients = [.. Coefficients, 0], Scatter = Scatter is null ? null : [.. Scatter, 0] };
+    public Row Widened() => Widened(Coefficients.Length + 1);
+
+    /// <summary>The row for that many columns: it does not depend on the further ones.</summary>
+    public Row Widened(int columns) => columns <= Coefficients.Length ? this : this with { Coefficients = Wide(Coefficients, columns), Scatter = Scatter is null ? null : Wide(Scatter, columns) };
 
     public double Activity(double[] values)
     {
@@ -81,5 +88,12 @@ internal sealed record Row(string Name, double[] Coefficients, double Least, dou
         }
 
         return this with { Name = name, Coefficients = coefficients, Scatter = null };
+    }
+
+    private static double[] Wide(double[] values, int columns)
+    {
+        var wide = new double[columns];
+        values.CopyTo(wide, 0);
+        return wide;
     }
 }

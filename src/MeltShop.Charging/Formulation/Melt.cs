@@ -4,7 +4,7 @@ using MeltShop.Metallurgy.Chain;
 namespace MeltShop.Charging.Formulation;
 
 /// <summary>What a charge and a correction have in common: metal that is there, what may change it, and what it has to meet.</summary>
-internal sealed class Melt
+internal sealed record Melt
 {
     /// <summary>
     /// No column goes beyond this many times the melt. A material that brings no liquid, or a bath without a capacity, would leave

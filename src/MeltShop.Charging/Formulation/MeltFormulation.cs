@@ -106,6 +106,7 @@ internal sealed class MeltFormulation
     private Row Share(string name, MeltColumn of, double percent, double least, double most) =>
         new($"{name}: {of.Name}", Weighed(c => (c == of ? 1 : 0) - percent / 100), least, most);
 
-    private double[] Weighed(Func<MeltColumn, double> perKg) =>
+    /// <summary>Something per weighed kilogram of each material, as coefficients of a row in units of the scale; 0 for tapping off.</summary>
+    public double[] Weighed(Func<MeltColumn, double> perKg) =>
         [.. Melt.Columns.Select((c, j) => c.Material is null ? 0 : perKg(c) * unitKg[j] / Melt.ScaleKg)];
 }

@@ -12,18 +12,14 @@ internal static class NearnessRows
         for (var i = 0; i < limits.Count; i++)
         {
             if (limits[i].Nearness is not { PricePerPointTonne: > 0 } near) continue;
-            var below = Widened(formulation.RowAt(i, limits[i], near.Aim, isMax: false), "above");
-            var above = Widened(formulation.RowAt(i, limits[i], near.Aim, isMax: true), "below");
+            var below = OfMean(formulation.RowAt(i, limits[i], near.Aim, isMax: false), "above");
+            var above = OfMean(formulation.RowAt(i, limits[i], near.Aim, isMax: true), "below");
             var price = near.PricePerPointTonne / 1000 / above.ShiftPerPointKg / formulation.CostScale;
             program = program.With(below, above)
                 .With(new Column($"distance: {limits[i].Quantity.Name}", price, 0, double.PositiveInfinity), (program.Rows.Count, 1), (program.Rows.Count + 1, -1));
 
             // It states no bound of the limit, and an aim is one of the mean.
-            Row Widened(Row row, string side)
-            {
-                while (row.Coefficients.Length < program.Columns.Count) row = row.Widened();
-                return row with { Name = $"aim {i + 1}, {limits[i].Quantity.Name} {side}", Bounds = [], Scatter = null };
-            }
+            Row OfMean(Row row, string side) => row with { Name = $"aim {i + 1}, {limits[i].Quantity.Name} {side}", Bounds = [], Scatter = null };
         }
 
         return program;

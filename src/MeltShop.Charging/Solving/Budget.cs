@@ -11,5 +11,8 @@ internal sealed class Budget(TimeSpan total, CancellationToken cancellation)
 
     public TimeSpan Left => total - Stopwatch.GetElapsedTime(started);
 
+    /// <summary>Half of the time that is left.</summary>
+    public Budget Half() => new(Left / 2, cancellation);
+
     public bool IsSpent => Left <= TimeSpan.Zero;
 }

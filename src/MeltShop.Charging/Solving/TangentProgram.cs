@@ -49,10 +49,11 @@ internal sealed class TangentProgram : IDisposable
         }
     }
 
-    /// <inheritdoc cref="Sensitivity.Forcing"/>
-    public double? Forcing(int column, Budget budget)
+    /// <summary>Change of the objective for the first of a column more, or less; null where it cannot move that way.</summary>
+    public double? Forcing(int column, Budget budget, int sign = 1)
     {
-        native.BoundColumn(column, 1, double.PositiveInfinity);
+        if (sign > 0 ? steps[column].Most == 0 : steps[column].Least == 0) return null;
+        native.BoundColumn(column, sign > 0 ? 1 : double.NegativeInfinity, sign > 0 ? double.PositiveInfinity : -1);
         try
         {
             return Cheapest([.. rows.Select(_ => 0.0)], budget);

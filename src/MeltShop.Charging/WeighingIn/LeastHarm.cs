@@ -23,17 +23,9 @@ public static class LeastHarm
 
     internal static ChargeEvaluation? Plan(MeltFormulation formulation, Budget budget)
     {
+        // First the harm, then the money with the harm held where it is (to what the solver can tell).
         var elastic = ElasticProgram.Of(formulation);
-        var least = ProgramSolver.Solve(elastic, budget);
-        if (least.Values.Length == 0) return null;
-
-        // Then the money, with the harm held where it is (to what the solver can tell).
-        double[] harm = [.. elastic.Columns.Select(c => c.Cost)];
-        var done = elastic.Cost(least.Values[..harm.Length]);
-        var most = done + 1e-9 * Math.Max(1, done);
-        var priced = elastic with { Columns = [.. elastic.Columns.Select((c, j) => c with { Cost = formulation.Columns.ElementAtOrDefault(j)?.Cost ?? 0 })] };
-        var cheapest = ProgramSolver.Solve(priced.With(new Row("harm", harm, double.NegativeInfinity, most)), budget);
-        var values = cheapest.Values.Length > 0 ? cheapest.Values : least.Values;
-        return ChargeCheck.Of(new MeltResult(formulation.Melt, formulation.Kilograms(values)));
+        var solution = InOrder.Solve(elastic.Priced([.. formulation.Columns.Select(c => c.Cost)]), [.. elastic.Columns.Select(c => c.Cost)], budget);
+        return solution.Values.Length == 0 ? null : ChargeCheck.Of(new MeltResult(formulation.Melt, formulation.Kilograms(solution.Values)));
     }
 }

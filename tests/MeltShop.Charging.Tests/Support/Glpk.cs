@@ -12,13 +12,17 @@ namespace MeltShop.Charging.Tests.Support;
 internal static class Glpk
 {
     /// <summary>The least cost, or null where there is no charge.</summary>
-    public static async Task<double?> LeastCost(ChargeProblem problem, CancellationToken cancellation)
+    public static Task<double?> LeastCost(ChargeProblem problem, CancellationToken cancellation) =>
+        Least(problem, new([.. problem.Materials.Select(m => m.PricePerTonne / 1000)]), cancellation);
+
+    /// <summary>The least of something else, or null where there is no charge.</summary>
+    public static async Task<double?> Least(ChargeProblem problem, GlpkWish wish, CancellationToken cancellation)
     {
         var folder = Directory.CreateTempSubdirectory("glpk");
         try
         {
             var (model, answer) = (Path.Combine(folder.FullName, "yard.lp"), Path.Combine(folder.FullName, "answer"));
-            await File.WriteAllTextAsync(model, Model(problem), cancellation);
+            await File.WriteAllTextAsync(model, Model(problem, wish), cancellation);
             string[] arguments = ["--lp", model, "-w", answer, "--nopresol", "--mipgap", "1e-9", "--tmlim", "60"];
             using var process = Process.Start(new ProcessStartInfo("glpsol", arguments) { RedirectStandardOutput = true })!;
             var log = await process.StandardOutput.ReadToEndAsync(cancellation);
@@ -42,10 +46,10 @@ internal static class Glpk
         return null;
     }
 
-    private static string Model(ChargeProblem problem)
+    private static string Model(ChargeProblem problem, GlpkWish wish)
     {
         var text = new StringBuilder("Minimize\n cost:");
-        Sum(text, problem.Materials.Select(m => m.PricePerTonne / 1000));
+        Sum(text, wish.Objective);
         text.Append("\nSubject To\n");
         double[] liquid = [.. problem.Materials.Select(Liquid)];
         Row(text, liquid, ">=", problem.MeltKg - problem.Heel.Kg);
@@ -67,8 +71,9 @@ internal static class Glpk
             if (material.PieceKg is { } piece) Row(text, [.. One(liquid.Length, j), .. Enumerable.Range(0, j).Select(_ => 0.0), -piece], "=", 0);
         }
 
+        foreach (var (coefficients, sense, right) in wish.Rows) Row(text, coefficients, sense, right);
         var whole = Enumerable.Range(0, liquid.Length).Where(j => problem.Materials[j].PieceKg is not null).Select(j => $" x{liquid.Length + j}");
-        return text.Append("General\n").AppendJoin('\n', whole).Append("\nEnd\n").ToString();
+        return text.Append("General\n").AppendJoin('\n', whole).Append("\nBinary\n").AppendJoin('\n', wish.Binary.Select(c => $" x{c}")).Append("\nEnd\n").ToString();
     }
 
     private static void Limit(StringBuilder text, ChargeProblem problem, double[] liquid, QuantityLimit limit, string sense, double bound)
@@ -81,7 +86,8 @@ internal static class Glpk
         Row(text, [.. coefficients], sense, -heel);
     }
 
-    private static double Liquid(ChargeMaterial material)
+    /// <summary>Liquid of a weighed kilogram.</summary>
+    public static double Liquid(ChargeMaterial material)
     {
         var (analysis, yield) = (material.Composition.Analysis, material.Composition.MetallicYieldPercent / 100);
         return yield * (100 - analysis.Sum(p => p.Value) + analysis.Sum(p => p.Value * material.Composition.Recovery(p.Key) / 100)) / 100;
@@ -107,4 +113,19 @@ internal static class Glpk
             index++;
         }
     }
+}
+
+/// <summary>
+/// What GLPK is to minimise beside the rows of a problem of n materials: columns 0 to n − 1 are the kilograms, n to 2n − 1 the numbers of pieces, and
+/// further ones, 0 or more, are free for the wish.
+/// </summary>
+internal sealed record GlpkWish(double[] Objective)
+{
+    public IReadOnlyList<(double[] Coefficients, string Sense, double Right)> Rows { get; init; } = [];
+
+    public IReadOnlyList<int> Binary { get; init; } = [];
+
+    /// <summary>The wish among charges that cost no more than this.</summary>
+    public GlpkWish Within(ChargeProblem problem, double mostCost) =>
+        this with { Rows = [.. Rows, ([.. problem.Materials.Select(m => m.PricePerTonne / 1000)], "<=", mostCost)] };
 }

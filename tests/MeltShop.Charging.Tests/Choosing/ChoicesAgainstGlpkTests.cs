@@ -1,0 +1,18 @@
+using MeltShop.Charging.Tests.Support;
+
+namespace MeltShop.Charging.Tests.Choosing;
+
+/// <summary>Plans to choose from of generated yards, seed by seed, against GLPK. The long suite runs hundreds of them.</summary>
+public class ChoicesAgainstGlpkTests
+{
+    [Fact]
+    public async Task RandomYards_EveryPlan_IsWhatGlpkFindsForTheSameWish()
+    {
+        // Counting materials is what takes GLPK long: only in the first yards, which it counts within seconds.
+        var outcomes = await Task.WhenAll(Enumerable.Range(1, 16).Select(seed => ChoiceComparison.Of(seed, withFewest: seed <= 6, TestContext.Current.CancellationToken)));
+
+        var faults = outcomes.OfType<IReadOnlyList<string>>().SelectMany(found => found).ToList();
+        Assert.True(faults.Count == 0, string.Join('\n', faults));
+        Assert.InRange(outcomes.Count(o => o is not null), 10, 16);
+    }
+}

@@ -1,0 +1,187 @@
+using MeltShop.Charging.Choosing;
+using MeltShop.Charging.Plans;
+using MeltShop.Charging.Problems;
+using MeltShop.Metallurgy.Elements;
+using static MeltShop.Charging.Tests.Support.Case;
+
+namespace MeltShop.Charging.Tests.Choosing;
+
+/// <summary>Plans to choose from, worked out by pencil: a holds 1 % of Si, b 2 %, 1000 kg at 1.5 to 1.7 %; the cheapest is half and half at 350.</summary>
+public class PlanChoiceTests
+{
+    private static ChargeProblem Two(params ChargeMaterial[] more) => new()
+    {
+        MeltKg = 1000,
+        Materials = [Material("a", 300, (Element.Si, 1)), Material("b", 400, (Element.Si, 2)), .. more],
+        Limits = [Limit(Element.Si, 1.5, 1.7)],
+    };
+
+    [Fact]
+    public void Cheapest_ComesFirstAndCostsNothingMore()
+    {
+        var choice = Of(Two());
+
+        Assert.Equal([PlanKind.Cheapest, PlanKind.FewestMaterials, PlanKind.Safest], choice.Plans.Select(p => p.Kind));
+        Assert.Equal(350, choice.Cheapest.TotalCost, 1e-6);
+        Assert.Equal(350, choice.Cheapest.CostPerTonne, 1e-6);
+        Assert.Equal(0, choice.Plans[0].ExtraCost!.Value, 1e-9);
+        Assert.Equal(0, choice.Plans[0].Safety!.RoomPercent!.Value, 1e-4);
+        Assert.Null(choice.Plans[0].Safety!.ConfidencePercent);
+        Assert.Null(choice.Plans[0].Joint);
+    }
+
+    [Fact]
+    public void Safest_WithoutScatter_KeepsAsFarFromTheBoundsAsThePriceAllows()
+    {
+        // 2 % of 350 are 7: 70 kg of a become b, so Si is 1.57, 70 % of the way from the bound to the middle.
+        var safest = Plan(Of(Two()), PlanKind.Safest);
+
+        Assert.Equal(PlanStatus.Optimal, safest.Status);
+        Assert.Equal(70, safest.Safety!.RoomPercent!.Value, 0.2);
+        Assert.InRange(safest.ExtraCost!.Value, 6.9, 7 + 1e-6);
+    }
+
+    [Fact]
+    public void Safest_WhereThePriceAllowsTheMiddle_GoesNoFarther()
+    {
+        var safest = Plan(Of(Two(), new() { MostDearerPercent = 50 }), PlanKind.Safest);
+
+        Assert.Equal(100, safest.Safety!.RoomPercent!.Value, 1e-4);
+        Assert.Equal(10, safest.ExtraCost!.Value, 1e-4);
+    }
+
+    [Fact]
+    public void Safest_WithScatter_BuysConfidence()
+    {
+        // Only b scatters, by 0.1 points: with 570 kg of it, Si is 1.57 ± 0.057, 1.228 standard deviations above the bound: 89.0 %.
+        var problem = Two() with { Materials = [Material("a", 300, (Element.Si, 1)), Material("b", 400, (Element.Si, 2)).Scattering((Element.Si, 0.1))] };
+
+        var safest = Plan(Of(problem), PlanKind.Safest);
+
+        Assert.Equal(89.0, safest.Safety!.ConfidencePercent!.Value, 0.2);
+        Assert.Equal(0.89 - 0.011, safest.Joint!.All, 0.01); // and 2.28 deviations below the upper bound: 1.1 % miss it
+        Assert.Equal(50, Plan(Of(problem), PlanKind.Cheapest).Safety!.ConfidencePercent!.Value, 0.01);
+    }
+
+    [Fact]
+    public void Safest_WhereEverySafetyIsTooDear_IsTheCheapest()
+    {
+        var safest = Plan(Of(Two(), new() { MostDearerPercent = 0 }), PlanKind.Safest);
+
+        Assert.Equal(0, safest.ExtraCost!.Value, 1e-5);
+        Assert.True(safest.Charge!.Holds);
+    }
+
+    [Fact]
+    public void FewestMaterials_LeavesOutWhatSavesLittle()
+    {
+        // The cheap 250 kg of a are worth 0.25: with c alone in its place there are two materials.
+        var problem = Two(Material("c", 301, (Element.Si, 1)));
+        problem = problem with { Materials = [problem.Materials[0] with { AvailableKg = 250 }, .. problem.Materials.Skip(1)] };
+
+        var choice = Of(problem);
+        var fewest = Plan(choice, PlanKind.FewestMaterials);
+
+        Assert.Equal(3, choice.Cheapest.Lines.Count);
+        Assert.Equal(["b", "c"], fewest.Charge!.Lines.Select(l => l.Code));
+        Assert.Equal(0.25, fewest.ExtraCost!.Value, 1e-5);
+    }
+
+    [Fact]
+    public void FewestMaterials_WhereThatIsTooDear_KeepsTheMaterials()
+    {
+        var problem = Two(Material("c", 330, (Element.Si, 1)));
+        problem = problem with { Materials = [problem.Materials[0] with { AvailableKg = 250 }, .. problem.Materials.Skip(1)] };
+
+        // c in the place of 250 kg of a costs 7.5 more than 357.5, over 2 %.
+        Assert.Equal(3, Plan(Of(problem), PlanKind.FewestMaterials).Charge!.Lines.Count);
+    }
+
+    [Fact]
+    public void MostReturns_FillUpToThePrice()
+    {
+        // Returns of 1.6 % at 420 take the place of a and b that cost 360: 7 more pay for 116.67 kg.
+        var returns = Plan(Of(Two(Material("returns", 420, (Element.Si, 1.6))), new() { Returns = ["returns"] }), PlanKind.MostReturns);
+
+        Assert.Equal(7000.0 / 60, Kg(returns, "returns"), 1e-4);
+        Assert.Equal(7, returns.ExtraCost!.Value, 1e-6);
+    }
+
+    [Fact]
+    public void MostReturns_WhoseCostIsTheSame_AreTheCheapestOfThose()
+    {
+        // The returns are short: 50 kg at most. The rest is as cheap as it can be, and nothing is spent on the price's account.
+        var returns = Plan(Of(Two(Material("returns", 420, (Element.Si, 1.6)) with { AvailableKg = 50 }), new() { Returns = ["returns"] }), PlanKind.MostReturns);
+
+        Assert.Equal(50, Kg(returns, "returns"), 1e-6);
+        Assert.Equal(3, returns.ExtraCost!.Value, 1e-5);
+    }
+
+    [Theory]
+    [InlineData(3, 7, 300, 700)] // 1.7 %: as it was
+    [InlineData(40, 160, 300, 700)] // 1.8 % was too much
+    [InlineData(90, 10, 500, 500)] // 1.1 % was too little
+    public void AsLastTime_IsTheNearestThatHolds(double aLast, double bLast, double aKg, double bKg)
+    {
+        var plan = Plan(Of(Two(), new() { LastTimeKg = new Dictionary<string, double> { ["a"] = aLast, ["b"] = bLast } }), PlanKind.AsLastTime);
+
+        Assert.Equal(aKg, Kg(plan, "a"), 1e-4);
+        Assert.Equal(bKg, Kg(plan, "b"), 1e-4);
+    }
+
+    [Fact]
+    public void AsLastTime_WithAMaterialThatIsGone_NamesItAndFillsItsPlace()
+    {
+        var choice = Of(Two(), new() { LastTimeKg = new Dictionary<string, double> { ["a"] = 400, ["pig"] = 100, ["b"] = 500 } });
+
+        Assert.Equal(["pig"], choice.Gone);
+        // Of the 100 kg to fill, a costs less and Si has 100 kg·% to spare: a 500, b 500, cheapest among the nearest.
+        Assert.Equal(500, Kg(Plan(choice, PlanKind.AsLastTime), "a"), 1e-4);
+    }
+
+    [Fact]
+    public void WeighedAlready_IsInEveryPlan()
+    {
+        var choice = Of(Two(Material("c", 900, (Element.Si, 1.6))) with { WeighedKg = new Dictionary<string, double> { ["c"] = 80 } });
+
+        Assert.All(choice.Plans, p => Assert.True(Kg(p, "c") >= 80 - 1e-6));
+    }
+
+    [Fact]
+    public void Impossible_HasNoPlansAndSaysWhatClashes()
+    {
+        var choice = Of(Two() with { Limits = [Limit(Element.Si, 2.5, 3)] });
+
+        Assert.Empty(choice.Plans);
+        Assert.Equal("Si", Assert.Single(choice.Cheapest.Conflicts).Quantity);
+    }
+
+    [Theory]
+    [InlineData(-1, 1)]
+    [InlineData(double.NaN, 1)]
+    [InlineData(2, -1)]
+    public void Wishes_ThatAreNoNumbers_AreRefused(double dearer, double lastKg) =>
+        Assert.Throws<ArgumentException>(() => Of(Two(), new() { MostDearerPercent = dearer, LastTimeKg = new Dictionary<string, double> { ["a"] = lastKg } }));
+
+    [Fact]
+    public void Pieces_StayWholeInEveryPlan()
+    {
+        var problem = Two() with
+        {
+            MeltToleranceKg = 100,
+            Materials = [Material("a", 300, (Element.Si, 1)) with { PieceKg = 130 }, Material("b", 400, (Element.Si, 2)), Material("r", 380, (Element.Si, 1.6)) with { PieceKg = 70 }],
+        };
+
+        var choice = Of(problem, new() { Returns = ["r"], LastTimeKg = new Dictionary<string, double> { ["a"] = 1, ["b"] = 1 } });
+
+        Assert.Equal(5, choice.Plans.Count);
+        Assert.All(choice.Plans, p => Assert.True(p.Charge!.Holds));
+        Assert.All(choice.Plans, p => Assert.Equal(0, Math.Abs(Kg(p, "a") / 130 - Math.Round(Kg(p, "a") / 130)), 1e-6));
+    }
+
+    private static ChoiceOfPlans Of(ChargeProblem problem, ChoiceWishes? wishes = null) => PlanChoice.Of(problem, wishes ?? new(), TestContext.Current.CancellationToken);
+
+    private static PlanToChoose Plan(ChoiceOfPlans choice, PlanKind kind) => Assert.Single(choice.Plans, p => p.Kind == kind);
+
+    private static double Kg(PlanToChoose plan, string code) => plan.Charge!.Lines.Where(l => l.Code == code).Sum(l => l.Kg);
+}

@@ -1,0 +1,109 @@
+using MeltShop.Charging.Choosing;
+using MeltShop.Charging.Problems;
+
+namespace MeltShop.Charging.Tests.Support;
+
+/// <summary>The plans to choose from of one generated yard, each against GLPK with the same wish.</summary>
+internal static class ChoiceComparison
+{
+    private const double DearerPercent = 3;
+
+    /// <summary>What does not agree; empty where all does. Null where the yard is impossible.</summary>
+    public static async Task<IReadOnlyList<string>?> Of(int seed, bool withFewest, CancellationToken cancellation)
+    {
+        var problem = RandomYard.Charge(seed);
+        var other = RandomYard.Charge(seed + 1);
+        var wishes = new ChoiceWishes
+        {
+            MostDearerPercent = DearerPercent,
+            Returns = [.. problem.Materials.Select(m => m.Code).Where(c => c.StartsWith("returns", StringComparison.Ordinal))],
+            LastTimeKg = problem.Materials.Zip(other.Materials).ToDictionary(m => m.First.Code, m => m.Second.PricePerTonne < 600 ? Math.Abs(m.Second.PricePerTonne) : 0),
+        };
+        var choice = await Task.Run(() => PlanChoice.Of(problem, wishes, cancellation), cancellation);
+        if (choice.Plans.Count == 0) return null;
+        var most = choice.Cheapest.TotalCost + DearerPercent / 100 * Math.Abs(choice.Cheapest.TotalCost);
+        var faults = new List<string>();
+        foreach (var plan in choice.Plans.Where(p => p.Kind != PlanKind.Cheapest && (withFewest || p.Kind != PlanKind.FewestMaterials)))
+        {
+            var (mine, reference) = plan.Kind switch
+            {
+                PlanKind.MostReturns => (-Sum(plan, wishes.Returns.Contains), await Glpk.Least(problem, Returns(problem, wishes).Within(problem, most), cancellation)),
+                PlanKind.AsLastTime => (Distance(plan, problem, wishes), await Glpk.Least(problem, LastTime(problem, wishes), cancellation)),
+                PlanKind.FewestMaterials => (plan.Charge!.Lines.Count, await Glpk.Least(problem, Fewest(problem).Within(problem, most), cancellation)),
+                _ => (Safety(plan), await GreatestRoom(problem, Safety(plan), most, cancellation)),
+            };
+            var room = plan.Kind == PlanKind.Safest ? 0 : plan.Kind == PlanKind.FewestMaterials ? 0.5 : 1e-6 * problem.MeltKg;
+            if (reference is null || Math.Abs(mine - reference.Value) > room || !plan.Charge!.Holds)
+                faults.Add(FormattableString.Invariant($"seed {seed}, {plan.Kind}: {mine:R}, GLPK {reference:R}"));
+            if (plan.Kind != PlanKind.AsLastTime && plan.ExtraCost > most - choice.Cheapest.TotalCost + 1e-6 * Math.Abs(most)) faults.Add(FormattableString.Invariant($"seed {seed}, {plan.Kind}: too dear"));
+        }
+
+        return faults;
+    }
+
+    private static GlpkWish Returns(ChargeProblem problem, ChoiceWishes wishes) => new([.. problem.Materials.Select(m => wishes.Returns.Contains(m.Code) ? -1.0 : 0)]);
+
+    private static GlpkWish Fewest(ChargeProblem problem)
+    {
+        var n = problem.Materials.Count;
+        return new([.. Enumerable.Range(0, 3 * n).Select(j => j < 2 * n ? 0.0 : 1)])
+        {
+            Rows = [.. problem.Materials.Select((m, j) => (InOrOut(m, j), "<=", 0.0))],
+            Binary = [.. Enumerable.Range(2 * n, n)],
+        };
+
+        double[] InOrOut(ChargeMaterial material, int j)
+        {
+            var row = new double[3 * n];
+            row[j] = 1;
+            row[2 * n + j] = -(problem.MeltKg + problem.MeltToleranceKg) / Glpk.Liquid(material);
+            return row;
+        }
+    }
+
+    private static GlpkWish LastTime(ChargeProblem problem, ChoiceWishes wishes)
+    {
+        var (n, all) = (problem.Materials.Count, wishes.LastTimeKg.Values.Sum());
+        return new([.. Enumerable.Range(0, 3 * n).Select(j => j < 2 * n ? 0.0 : 1)])
+        {
+            Rows = [.. problem.Materials.SelectMany((m, j) => new[] { (Moved(m, j, 1), ">=", 0.0), (Moved(m, j, -1), "<=", 0.0) })],
+        };
+
+        double[] Moved(ChargeMaterial material, int j, double distance)
+        {
+            var row = new double[3 * n];
+            for (var i = 0; i < n; i++) row[i] = (i == j ? 1 : 0) - wishes.LastTimeKg.GetValueOrDefault(material.Code) / all;
+            row[2 * n + j] = distance;
+            return row;
+        }
+    }
+
+    private static double Distance(PlanToChoose plan, ChargeProblem problem, ChoiceWishes wishes)
+    {
+        var (weighed, all) = (plan.Charge!.Lines.Sum(l => l.Kg), wishes.LastTimeKg.Values.Sum());
+        return problem.Materials.Sum(m => Math.Abs(Sum(plan, m.Code.Equals) - wishes.LastTimeKg.GetValueOrDefault(m.Code) / all * weighed));
+    }
+
+    private static double Sum(PlanToChoose plan, Func<string, bool> which) => plan.Charge!.Lines.Where(l => which(l.Code)).Sum(l => l.Kg);
+
+    private static double Safety(PlanToChoose plan) => (plan.Safety!.RoomPercent ?? 100) / 100;
+
+    /// <summary>The room that the plan has, if it can be had within the price and a thousandth more cannot; null otherwise.</summary>
+    private static async Task<double?> GreatestRoom(ChargeProblem problem, double room, double most, CancellationToken cancellation)
+    {
+        var here = await Glpk.LeastCost(With(problem, room - 1e-6), cancellation);
+        var farther = room > 1 - 1e-5 ? null : await Glpk.LeastCost(With(problem, room + 2e-3), cancellation);
+        return here <= most + 1e-6 * Math.Abs(most) && (farther is null || farther > most) ? room : null;
+    }
+
+    private static ChargeProblem With(ChargeProblem problem, double room) => problem with
+    {
+        Limits = [.. problem.Limits.Select(l => l.Min == l.Max ? l : l with
+        {
+            Min = l.Min + room * Half(l, l.Min),
+            Max = l.Max - room * Half(l, l.Max),
+        })],
+    };
+
+    private static double Half(QuantityLimit limit, double? bound) => limit is { Min: { } min, Max: { } max } ? (max - min) / 2 : Math.Abs(bound ?? 0) / 10;
+}
