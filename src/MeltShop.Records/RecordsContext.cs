@@ -51,7 +51,10 @@ public abstract class RecordsContext(DbContextOptions options)
     public DbSet<Burn> Burns => Set<Burn>();
     public DbSet<Laboratory.Reading> Readings => Set<Laboratory.Reading>();
     public DbSet<SampleMean> SampleMeans => Set<SampleMean>();
+    public DbSet<CoinOnItsWay> CoinsOnTheirWay => Set<CoinOnItsWay>();
     public DbSet<Instrument> Instruments => Set<Instrument>();
+    public DbSet<ReferenceMaterial> ReferenceMaterials => Set<ReferenceMaterial>();
+    public DbSet<ControlSample> ControlSamples => Set<ControlSample>();
 
     public DbSet<TreatedLadle> TreatedLadles => Set<TreatedLadle>();
     public DbSet<LadleStep> LadleSteps => Set<LadleStep>();

@@ -29,6 +29,10 @@ public abstract class EveryEntityTests(Database database)
             db.SaveChanges();
             db.TestResults.Add(stamp.Tested(piece.Id));
             db.Certificates.Add(stamp.Certificate(story.Ladle.Id));
+            var (instrument, reference) = (Facts.Instrument($"{foundry.Grade.Code}-I"), Facts.Reference($"{foundry.Grade.Code}-R"));
+            db.AddRange(instrument, reference);
+            db.SaveChanges();
+            db.AddRange(stamp.OfTheLaboratory(story.Heat.Id, instrument, reference));
             db.Heels.Add(stamp.Heel(foundry.Furnace.Id, story.Heat, 100.125, (Element.C, 3.5)));
             db.MaterialAnalyses.Add(stamp.Analysis(foundry.Steel.Id, (Element.C, 0.2, 0.01, 95)));
             db.Prices.Add(stamp.Price(foundry.Steel.Id, -0.01m));
@@ -36,7 +40,6 @@ public abstract class EveryEntityTests(Database database)
             db.Materials.Where(m => m.Id == foundry.Steel.Id).ExecuteUpdate(m => m.SetProperty(x => x.StockKg, 1000.0625));
             db.BurnDecisions.Add(stamp.SetAside(story.Bath.Id, 2));
             db.Add(stamp.Correction(story.Heat.Id, story.Bath.Id));
-            db.Instruments.Add(Facts.Instrument($"{foundry.Grade.Code}-I"));
             db.Grades.Add(new()
             {
                 Code = $"{foundry.Grade.Code}-R", Family = IronFamily.Ductile, Source = "invented for a test",

@@ -113,6 +113,32 @@ public static class Facts
         TreatedLadleId = treatedLadleId, Verdict = verdict, SampleId = sampleId, Reason = "magnesium below the floor",
     };
 
+    /// <summary>A coin on its way, a cup, and a check of an instrument on a reference material.</summary>
+    public static IEnumerable<Records.Keeping.Fact> OfTheLaboratory(this Stamp stamp, long heatId, Instrument instrument, ReferenceMaterial reference) =>
+    [
+        new CoinOnItsWay
+        {
+            EntryKey = stamp.EntryKey, PersonId = stamp.PersonId, ObservedAt = stamp.ObservedAt, EnteredAt = stamp.EnteredAt,
+            HeatId = heatId, Kind = SampleKind.Bath, CoinNumber = "7", Remarks = "thin", IsLost = true,
+        },
+        new Sample
+        {
+            EntryKey = stamp.EntryKey, PersonId = stamp.PersonId, ObservedAt = stamp.ObservedAt, EnteredAt = stamp.EnteredAt,
+            HeatId = heatId, Kind = SampleKind.Cup, Figures = [new() { Quantity = FigureQuantity.LiquidusC, Value = 1152.5, InstrumentText = "1152,5" }],
+        },
+        new ControlSample
+        {
+            EntryKey = stamp.EntryKey, PersonId = stamp.PersonId, ObservedAt = stamp.ObservedAt, EnteredAt = stamp.EnteredAt,
+            InstrumentId = instrument.Id, ReferenceMaterialId = reference.Id, Remarks = "after cleaning",
+            Readings = [new() { Ordinal = 1, Element = Element.Pb, Percent = 0.0005, BelowDetection = true, InstrumentText = "<0,0005" }],
+        },
+    ];
+
+    public static ReferenceMaterial Reference(string code) => new()
+    {
+        Code = code, Name = "White iron block", Certificate = "invented for a test", Values = [new() { Element = Element.C, Percent = 3.31, PlusMinus = 0.02 }],
+    };
+
     public static Instrument Instrument(string code) => new()
     {
         Code = code, Name = "Spark spectrometer", Kind = InstrumentKind.Spark, FiguresSource = "invented for a test",

@@ -28,7 +28,13 @@ public static class GuardBand
     /// <param name="burns">Burns in the mean, 1 or more.</param>
     /// <param name="confidencePercent">One-sided confidence, 50 to under 100; 50 gives no band.</param>
     public static double Width(double repeatability, int burns, double confidencePercent) =>
-        Normal.Quantile(confidencePercent / 100) * repeatability / Math.Sqrt(burns);
+        WidthByFactor(repeatability, burns, Normal.Quantile(confidencePercent / 100));
+
+    /// <summary>Width of a guard band that was set as a multiple of the repeatability.</summary>
+    /// <param name="repeatability">Standard deviation of one result, percentage points, 0 or more.</param>
+    /// <param name="results">Results in the mean, 1 or more.</param>
+    /// <param name="factor">The multiple, 0 or more; in the record it is Φ⁻¹(confidence).</param>
+    public static double WidthByFactor(double repeatability, int results, double factor) => factor * repeatability / Math.Sqrt(results);
 
     /// <summary>Decides a mean against its limits.</summary>
     /// <param name="value">The mean, unrounded.</param>

@@ -21,10 +21,11 @@ public sealed class CorrectSample(Recorder recorder, TimeProvider time) : Operat
     /// <param name="Burns">The burns as they should read; null keeps them, with those that are set aside.</param>
     /// <param name="HappenedAt">When the coin was taken; null where that was right.</param>
     /// <param name="GreyFracture">Whether the coin broke grey; null where that was right.</param>
+    /// <param name="Figures">Of a cup or a chill wedge, as they should read; null keeps them.</param>
     public sealed record Command(
         Guid EntryKey, DateTimeOffset ObservedAt, long SampleId, long HeatId, long? TreatedLadleId, SampleKind Kind,
         IReadOnlyList<IReadOnlyList<ReadingInput>>? Burns, string? CoinNumber, string? Remarks, string Reason, DateTimeOffset? HappenedAt = null,
-        bool? GreyFracture = null)
+        bool? GreyFracture = null, IReadOnlyList<FigureInput>? Figures = null)
         : Operations.Command(EntryKey, ObservedAt);
 
     public override IReadOnlyList<string> Roles { get; } = [Role.Melter, Role.Metallurgist, Role.Supervisor, Role.Inspector];
@@ -32,14 +33,15 @@ public sealed class CorrectSample(Recorder recorder, TimeProvider time) : Operat
     protected override void Check(Command command, FieldCheck fields)
     {
         SampleFields.Check(command.Kind, command.TreatedLadleId, command.CoinNumber, command.Remarks, fields);
-        if (command.Burns is { } burns) ReadingInputs.Check(burns, fields);
+        if (command.Burns is { } burns) ReadingInputs.Check(command.Kind, burns, fields);
+        if (command.Figures is { } figures) FigureInputs.Check(command.Kind, figures, fields);
         fields.Correction(command, command.Reason, command.HappenedAt);
     }
 
     protected override async Task<Written<long>> Write(Writing writing, Command command, CancellationToken cancellation)
     {
         var db = writing.Db;
-        var wrong = await db.Samples.AsNoTracking().Include(s => s.Means).Include(s => s.Burns).ThenInclude(b => b.Readings)
+        var wrong = await db.Samples.AsNoTracking().Include(s => s.Means).Include(s => s.Figures).Include(s => s.Burns).ThenInclude(b => b.Readings)
             .SingleOrDefaultAsync(s => s.Id == command.SampleId, cancellation);
         if (await db.Standing(wrong, "sampleId", cancellation) is { } finding) return Written<long>.Refused(finding);
         var heat = await db.Heats.FindAsync([command.HeatId], cancellation);
@@ -47,9 +49,10 @@ public sealed class CorrectSample(Recorder recorder, TimeProvider time) : Operat
         if (heat.Id != wrong!.HeatId && heat.State == HeatState.Cancelled) return Refuse("heatId", "state.wrong", heat.State.ToString());
         var ladle = command.TreatedLadleId is { } id ? await db.TreatedLadles.FindAsync([id], cancellation) : null;
         if (command.TreatedLadleId is not null && ladle?.HeatId != heat.Id) return Refuse("treatedLadleId", "ladle.unknown");
-        if (ladle?.State is TreatedLadleState.Prepared or TreatedLadleState.Abandoned)
+        if (ladle is not null && !SampleFields.IsReady(ladle.State, command.Kind)) return Refuse("treatedLadleId", "state.wrong", ladle.State.ToString());
+        if (command.Kind != wrong.Kind && (SampleKinds.OfFigures.Contains(command.Kind) || SampleKinds.OfFigures.Contains(wrong.Kind)))
         {
-            return Refuse("treatedLadleId", "state.wrong", ladle.State.ToString());
+            return Refuse("kind", "sample.otherFigures");
         }
 
         var right = Right(writing.Stamp, wrong, command);
@@ -99,6 +102,8 @@ public sealed class CorrectSample(Recorder recorder, TimeProvider time) : Operat
             InstrumentId = wrong.InstrumentId,
             GreyFracture = command.GreyFracture ?? wrong.GreyFracture,
             IsMeanOnly = wrong.IsMeanOnly,
+            CoinOnItsWayId = wrong.CoinOnItsWayId,
+            Figures = command.Figures is { } figures ? FigureInputs.Rows(figures) : SampleCopies.Of(wrong.Figures),
             Burns = burns,
             Means = SampleMeans.Of(burns),
         };

@@ -30,6 +30,7 @@ public static class CorrectionQuestion
         var bath = facts.Bath.Metal;
         var capacity = facts.View.Heat.CapacityKg;
         if (bath.Kg <= 0) fields.Add("", "bath.empty");
+        if (!facts.Bath.IsCarbonMeasured) fields.Add("", "bath.greyCarbon");
         if (bath.Kg - choice.MaxTapOffKg > capacity) fields.Add("maxTapOffKg", "bath.overCapacity", bath.Kg, capacity);
         var limits = ChargeLimits.Of(grade.At(WindowStage.Furnace), [], fields);
         if (limits.Count == 0) fields.Add("", "grade.noWindow", grade.Code);

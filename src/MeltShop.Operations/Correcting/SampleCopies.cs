@@ -22,6 +22,10 @@ internal static class SampleCopies
         }),
     ];
 
+    /// <summary>The figures once more.</summary>
+    public static List<SampleFigure> Of(IEnumerable<SampleFigure> figures) =>
+        [.. figures.Select(f => new SampleFigure { Quantity = f.Quantity, Value = f.Value, InstrumentText = f.InstrumentText })];
+
     /// <summary>Nothing at all was changed.</summary>
     public static bool IsSameAs(this Sample right, Sample wrong) =>
         (right.HeatId, right.TreatedLadleId, right.Kind, right.CoinNumber, right.Remarks, right.ObservedAt, right.GreyFracture)

@@ -1,20 +1,24 @@
 using MeltShop.Metallurgy.Chain;
-using MeltShop.Metallurgy.Elements;
 using MeltShop.Operations.Yard;
 using MeltShop.Records;
 using MeltShop.Records.Heats;
-using MeltShop.Records.Laboratory;
 using MeltShop.Records.Reading;
 using Microsoft.EntityFrameworkCore;
 
 namespace MeltShop.Operations.Heats;
 
-/// <summary>What is in the furnace of a heat, by the last bath sample that counts.</summary>
+/// <summary>What is in the furnace of a heat, by the bath samples that count.</summary>
 /// <param name="Metal">Mass and analysis.</param>
-/// <param name="SampleId">The sample that gave the analysis.</param>
+/// <param name="SampleId">The last sample.</param>
 /// <param name="SampledAt">When its coin was taken.</param>
 public sealed record BathNow(Metal Metal, long SampleId, DateTimeOffset SampledAt)
 {
+    /// <summary>
+    /// False where the last coin froze grey and no combustion spoke since: carbon is then reckoned from the sample before, through the
+    /// chain, or is not known. Nothing is added by it.
+    /// </summary>
+    public bool IsCarbonMeasured { get; init; } = true;
+
     /// <summary>Reads it as it is now; null where no bath sample counts.</summary>
     public static Task<BathNow?> Load(RecordsContext db, Heat heat, CancellationToken cancellation) => Load(db, heat, null, cancellation);
 
@@ -23,20 +27,26 @@ public sealed record BathNow(Metal Metal, long SampleId, DateTimeOffset SampledA
     public static async Task<BathNow?> Load(RecordsContext db, Heat heat, DateTimeOffset? at, CancellationToken cancellation)
     {
         var until = at ?? DateTimeOffset.MaxValue;
-        var sample = await db.InForce<Sample>().AsNoTracking()
-            .Where(s => s.HeatId == heat.Id && (s.Kind == SampleKind.Bath || s.Kind == SampleKind.AfterCorrection) && s.Means.Count > 0)
-            .Where(s => s.ObservedAt <= until)
-            .OrderByDescending(s => s.ObservedAt).ThenByDescending(s => s.Id)
-            .Include(s => s.Means)
-            .FirstOrDefaultAsync(cancellation);
-        if (sample is null) return null;
+        var samples = await BathSample.Load(db, heat.Id, until, cancellation);
+        if (samples.Count == 0) return null;
 
-        var mean = Analysis.Of(sample.Means.Select(m => KeyValuePair.Create(m.Element, m.Percent)));
+        var first = samples[0];
         var lines = db.InForce<FurnaceMetal>().AsNoTracking().Where(m => m.FurnaceId == heat.FurnaceId);
-        var sampledKg = await lines.Where(m => m.ObservedAt <= sample.ObservedAt).SumAsync(m => m.Kg, cancellation);
-        var since = await lines.Include(m => m.Percents).Where(m => m.ObservedAt > sample.ObservedAt && m.ObservedAt <= until).ToListAsync(cancellation);
-        var metal = HeelQuestion.Build(sampledKg, mean, await Changes(db, heat, since, cancellation));
-        return new BathNow(metal, sample.Id, sample.ObservedAt);
+        var firstKg = await lines.Where(m => m.ObservedAt <= first.At).SumAsync(m => m.Kg, cancellation);
+        var since = await lines.Include(m => m.Percents).Where(m => m.ObservedAt > first.At && m.ObservedAt <= until).ToListAsync(cancellation);
+        var changes = await Changes(db, heat, since, cancellation);
+
+        var (mean, measured) = (first.Measured, first.TellsCarbon);
+        foreach (var (before, sample) in samples.Zip(samples.Skip(1)))
+        {
+            mean = sample.After(HeelQuestion.Build(Kg(before.At), mean, changes.Where(c => c.At > before.At && c.At <= sample.At)).Analysis);
+            measured = sample.TellsCarbon || (sample.IsCombustion && measured);
+        }
+
+        var last = samples[^1];
+        return new BathNow(HeelQuestion.Build(Kg(last.At), mean, changes.Where(c => c.At > last.At)), last.Id, last.At) { IsCarbonMeasured = measured };
+
+        double Kg(DateTimeOffset time) => firstKg + since.Where(m => m.ObservedAt <= time).Sum(m => m.Kg);
     }
 
     // The line of the furnace and the weighing behind it were written by one command and share its entry key.

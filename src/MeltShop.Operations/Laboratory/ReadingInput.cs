@@ -16,9 +16,11 @@ internal static class ReadingInputs
     /// <summary>Most burns that one coin has room for.</summary>
     public const int MostBurns = 20;
 
-    public static void Check(IReadOnlyList<IReadOnlyList<ReadingInput>> burns, FieldCheck fields)
+    public static void Check(SampleKind kind, IReadOnlyList<IReadOnlyList<ReadingInput>> burns, FieldCheck fields)
     {
-        if (burns.Count == 0) fields.Add("burns", "sample.noBurns");
+        var hasFigures = SampleKinds.OfFigures.Contains(kind);
+        if (hasFigures && burns.Count > 0) fields.Add("burns", "sample.figuresOnly");
+        if (!hasFigures && burns.Count == 0) fields.Add("burns", "sample.noBurns");
         if (burns.Count > MostBurns) fields.Add("burns", "sample.tooManyBurns", MostBurns);
         for (var i = 0; i < burns.Count; i++)
         {

@@ -6,7 +6,6 @@ using MeltShop.Records.Laboratory;
 using MeltShop.Records.Ladles;
 using MeltShop.Records.People;
 using MeltShop.Records.Writing;
-using Microsoft.EntityFrameworkCore;
 
 namespace MeltShop.Operations.Laboratory;
 
@@ -20,6 +19,8 @@ public sealed class RecordSample(Recorder recorder, TimeProvider time) : Operati
     /// <param name="InstrumentId">What measured it; null where nobody said.</param>
     /// <param name="GreyFracture">The coin broke grey.</param>
     /// <param name="IsMeanOnly">The one burn is the mean that the instrument sent.</param>
+    /// <param name="Figures">Of a cup or a chill wedge, which have no burns.</param>
+    /// <param name="CoinOnItsWayId">The coin that had been sent ahead, whose result this is.</param>
     public sealed record Command(
         Guid EntryKey,
         DateTimeOffset ObservedAt,
@@ -31,14 +32,17 @@ public sealed class RecordSample(Recorder recorder, TimeProvider time) : Operati
         string? Remarks = null,
         long? InstrumentId = null,
         bool GreyFracture = false,
-        bool IsMeanOnly = false) : Operations.Command(EntryKey, ObservedAt);
+        bool IsMeanOnly = false,
+        IReadOnlyList<FigureInput>? Figures = null,
+        long? CoinOnItsWayId = null) : Operations.Command(EntryKey, ObservedAt);
 
     public override IReadOnlyList<string> Roles { get; } = [Role.Melter, Role.Metallurgist, Role.Supervisor, Role.Inspector];
 
     protected override void Check(Command command, FieldCheck fields)
     {
         SampleFields.Check(command.Kind, command.TreatedLadleId, command.CoinNumber, command.Remarks, fields);
-        ReadingInputs.Check(command.Burns, fields);
+        ReadingInputs.Check(command.Kind, command.Burns, fields);
+        FigureInputs.Check(command.Kind, command.Figures ?? [], fields);
         if (command.IsMeanOnly && command.Burns.Count != 1) fields.Add("burns", "sample.meanIsOne");
     }
 
@@ -51,14 +55,10 @@ public sealed class RecordSample(Recorder recorder, TimeProvider time) : Operati
 
         var ladle = command.TreatedLadleId is { } id ? await writing.Db.TreatedLadles.FindAsync([id], cancellation) : null;
         if (command.TreatedLadleId is not null && ladle?.HeatId != heat.Id) return Refuse("treatedLadleId", "ladle.unknown");
-        if (ladle?.State is TreatedLadleState.Prepared or TreatedLadleState.Abandoned)
+        if (ladle is not null && !SampleFields.IsReady(ladle.State, command.Kind)) return Refuse("treatedLadleId", "state.wrong", ladle.State.ToString());
+        if (await SampleOrigin.Check(writing.Db, heat.Id, command.InstrumentId, command.CoinOnItsWayId, cancellation) is { } finding)
         {
-            return Refuse("treatedLadleId", "state.wrong", ladle.State.ToString());
-        }
-
-        if (command.InstrumentId is { } used && !await writing.Db.Instruments.AnyAsync(i => i.Id == used && i.IsActive, cancellation))
-        {
-            return Refuse("instrumentId", "instrument.unknown");
+            return Written<long>.Refused(finding);
         }
 
         var burns = ReadingInputs.Rows(command.Burns);
@@ -76,6 +76,8 @@ public sealed class RecordSample(Recorder recorder, TimeProvider time) : Operati
             InstrumentId = command.InstrumentId,
             GreyFracture = command.GreyFracture,
             IsMeanOnly = command.IsMeanOnly,
+            CoinOnItsWayId = command.CoinOnItsWayId,
+            Figures = FigureInputs.Rows(command.Figures ?? []),
             Burns = burns,
             Means = SampleMeans.Of(burns),
         };

@@ -8,7 +8,11 @@ namespace MeltShop.Records.Mapping;
 /// <summary>The rows that are written once: facts, their parts, and the trail.</summary>
 public static class AppendOnly
 {
-    private static readonly HashSet<Type> Parts = [typeof(MaterialPercent), typeof(HeelPercent), typeof(FurnaceMetalPercent), typeof(Laboratory.Reading), typeof(TrailRow)];
+    private static readonly HashSet<Type> Parts =
+    [
+        typeof(MaterialPercent), typeof(HeelPercent), typeof(FurnaceMetalPercent), typeof(Laboratory.Reading), typeof(SampleFigure),
+        typeof(ControlReading), typeof(TrailRow),
+    ];
 
     /// <summary>True for a type whose rows are neither changed nor deleted.</summary>
     public static bool Includes(Type type)

@@ -17,8 +17,22 @@ internal static class LaboratoryMapping
             sample.HasIndex(s => new { s.InstrumentId, s.ObservedAt });
             sample.Holds(s => s.Burns, (Burn b) => b.SampleId);
             sample.Holds(s => s.Means, (SampleMean m) => m.SampleId);
+            sample.Holds(s => s.Figures, (SampleFigure f) => f.SampleId);
+            sample.Refers<Sample, CoinOnItsWay>(s => s.CoinOnItsWayId);
+            sample.HasIndex(s => s.CoinOnItsWayId);
             sample.HasIndex(s => s.HeatId);
             sample.HasIndex(s => s.TreatedLadleId);
+        });
+        model.Entity<SampleFigure>(figure =>
+        {
+            figure.ToTable("SampleFigures");
+            figure.HasIndex(f => new { f.SampleId, f.Quantity }).IsUnique();
+        });
+        model.Entity<CoinOnItsWay>(coin =>
+        {
+            coin.Refers<CoinOnItsWay, Heat>(c => c.HeatId);
+            coin.Refers<CoinOnItsWay, TreatedLadle>(c => c.TreatedLadleId);
+            coin.HasIndex(c => c.HeatId);
         });
         model.Entity<Burn>(burn =>
         {

@@ -10,6 +10,7 @@ public class PublicFormulaTests
     {
         ["Normal.Quantile"] = "mathematics, checked by its own tests",
         ["Normal.Cumulative"] = "mathematics, checked by its own tests",
+        ["GuardBand.WidthByFactor"] = "the guard band's record, its factor set instead of reckoned",
         ["StudentT.UpperQuantile"] = "mathematics, checked by its own tests",
         ["MagnesiumYield.PlainPercent"] = "a ratio, named so that it is not taken for the yield",
         ["MagnesiumYield.CreditFromPlainPercent"] = "the yield's record, from the plain ratio",

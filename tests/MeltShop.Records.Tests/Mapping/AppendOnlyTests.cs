@@ -41,6 +41,10 @@ public abstract class AppendOnlyTests(Database database)
             db.SaveChanges();
             db.TestResults.Add(stamp.Tested(piece.Id));
             db.Certificates.Add(stamp.Certificate(story.Ladle.Id));
+            var (instrument, reference) = (Facts.Instrument($"{foundry.Grade.Code}-I"), Facts.Reference($"{foundry.Grade.Code}-R"));
+            db.AddRange(instrument, reference);
+            db.SaveChanges();
+            db.AddRange(stamp.OfTheLaboratory(story.Heat.Id, instrument, reference));
             db.Heels.Add(stamp.Heel(foundry.Furnace.Id, story.Heat, 100, (Metallurgy.Elements.Element.C, 3.5)));
             db.MaterialAnalyses.Add(stamp.Analysis(foundry.Steel.Id, (Metallurgy.Elements.Element.C, 0.2, null, null)));
             db.Prices.Add(stamp.Price(foundry.Steel.Id, 300m));

@@ -28,6 +28,9 @@ public sealed record HeatView(
     /// <summary>States that its ladles came into.</summary>
     public IReadOnlyList<LadleStepView> LadleSteps { get; init; } = [];
 
+    /// <summary>Coins of which no result has come yet.</summary>
+    public IReadOnlyList<CoinView> Coins { get; init; } = [];
+
     /// <summary>What was known until then is what the view shows; null where it shows all.</summary>
     public DateTimeOffset? KnownAt { get; init; }
 }

@@ -3,14 +3,14 @@ using Microsoft.EntityFrameworkCore;
 
 namespace MeltShop.Records.Reading.Laboratory;
 
-/// <summary>Reads samples with burns, readings and means: five statements, however many there are.</summary>
+/// <summary>Reads samples with burns, readings and means: six statements, however many there are.</summary>
 internal static class SampleRows
 {
     public static Task<IReadOnlyList<SampleView>> Load(RecordsContext db, IQueryable<Sample> which, CancellationToken ct) => Load(db, which, null, ct);
 
     public static async Task<IReadOnlyList<SampleView>> Load(RecordsContext db, IQueryable<Sample> which, DateTimeOffset? known, CancellationToken ct)
     {
-        var rows = await db.Rows(which.Include(s => s.Burns).ThenInclude(b => b.Readings).Include(s => s.Means), known, ct);
+        var rows = await db.Rows(which.Include(s => s.Burns).ThenInclude(b => b.Readings).Include(s => s.Means).Include(s => s.Figures), known, ct);
         var used = rows.Select(r => r.Fact.InstrumentId).OfType<long>().Distinct().ToList();
         var instruments = used.Count == 0 ? [] : (await InstrumentRows.Load(db.Instruments.Where(i => used.Contains(i.Id)), ct)).ToDictionary(i => i.Id);
         return [.. rows.Select(r => View(r, r.Fact.InstrumentId is { } id ? instruments[id] : null))];
@@ -32,6 +32,8 @@ internal static class SampleRows
         Instrument = instrument,
         GreyFracture = row.Fact.GreyFracture,
         IsMeanOnly = row.Fact.IsMeanOnly,
+        CoinOnItsWayId = row.Fact.CoinOnItsWayId,
+        Figures = [.. row.Fact.Figures.OrderBy(f => f.Quantity).Select(f => new FigureView(f.Quantity, f.Value, f.InstrumentText))],
     };
 
     private static BurnView View(Burn burn) => new(

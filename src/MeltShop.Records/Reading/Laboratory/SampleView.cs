@@ -20,6 +20,19 @@ public sealed record SampleView(
     /// <inheritdoc cref="Sample.IsMeanOnly"/>
     public bool IsMeanOnly { get; init; }
 
+    /// <summary>The coin whose result this is; null where none was sent ahead.</summary>
+    public long? CoinOnItsWayId { get; init; }
+
+    /// <summary>Of a cup or a chill wedge, in the order of <see cref="FigureQuantity"/>.</summary>
+    public IReadOnlyList<FigureView> Figures { get; init; } = [];
+
+    /// <summary>A spark tells the carbon of iron that froze white: a grey coin holds graphite, and a treated one mostly does. Combustion tells it of any.</summary>
+    public bool CarbonIsJudged =>
+        Instrument?.Kind == InstrumentKind.Combustion || !(GreyFracture || SampleKinds.Treated.Contains(Kind));
+
+    /// <summary>A figure; null where it was not read.</summary>
+    public double? Figure(FigureQuantity quantity) => Figures.FirstOrDefault(f => f.Quantity == quantity)?.Value;
+
     /// <summary>The means as an analysis: what was not measured is absent.</summary>
     public Analysis Analysis() => Metallurgy.Elements.Analysis.Of(Means.Select(m => KeyValuePair.Create(m.Element, m.Percent)));
 
@@ -37,3 +50,6 @@ public sealed record ReadingView(Element Element, double Percent, bool BelowDete
 
 /// <param name="Count">Burns that count.</param>
 public sealed record MeanView(Element Element, double Percent, int Count);
+
+/// <inheritdoc cref="SampleFigure"/>
+public sealed record FigureView(FigureQuantity Quantity, double Value, string InstrumentText);

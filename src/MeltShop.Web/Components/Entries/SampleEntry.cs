@@ -3,6 +3,7 @@ using System.Text.RegularExpressions;
 using MeltShop.Metallurgy;
 using MeltShop.Metallurgy.Elements;
 using MeltShop.Operations;
+using MeltShop.Operations.Checking;
 using MeltShop.Operations.Drafts;
 using MeltShop.Operations.Laboratory;
 using MeltShop.Records.Laboratory;
@@ -17,12 +18,20 @@ public sealed partial class SampleEntry : TypedEntry<long>
     /// <summary>More sparks a coin has no room for.</summary>
     public const int MostBurns = 20;
 
+    /// <summary>How a coin broke.</summary>
+    public const string White = "white", Grey = "grey";
+
     public SampleEntry(IEnumerable<Element> elements)
     {
         Kind = Form.Choice("kind", isRequired: true).Showing(nameof(SampleKind.Bath));
         Coin = Form.Words("coinNumber");
         Remarks = Form.Words("remarks");
         Minutes = MinutesAgo.Field(Form);
+        Instrument = Form.Choice("instrumentId");
+        Fracture = Form.Choice("fracture", isRequired: true).Showing(White);
+        Figures = Enum.GetValues<FigureQuantity>().ToDictionary(
+            quantity => quantity,
+            quantity => quantity == FigureQuantity.ChillMm ? Form.Quantity($"figures.{quantity}", 0, 100) : Form.Quantity($"figures.{quantity}", FieldCheck.LowestC, FieldCheck.HighestC));
         Burns = new SampleDraft(Form, elements);
     }
 
@@ -38,8 +47,26 @@ public sealed partial class SampleEntry : TypedEntry<long>
 
     public SampleDraft Burns { get; }
 
+    /// <summary>What measured it; empty where nobody says.</summary>
+    public TextEntry Instrument { get; }
+
+    /// <summary><see cref="White"/> or <see cref="Grey"/>.</summary>
+    public TextEntry Fracture { get; }
+
+    /// <summary>Of a cup or a wedge.</summary>
+    public IReadOnlyDictionary<FigureQuantity, QuantityEntry> Figures { get; }
+
+    /// <summary>The kind that is chosen.</summary>
+    public SampleKind Chosen => Enum.TryParse<SampleKind>(Kind.Value, out var chosen) ? chosen : SampleKind.Bath;
+
+    /// <summary>The instrument sends a mean: one row, and no scatter of burns.</summary>
+    public bool IsMeanOnly => About.GetValueOrDefault("meanOnly") == bool.TrueString;
+
     public override string? DraftSubject =>
         !About.ContainsKey("heatId") ? null : TreatedLadleId is { } ladle ? Operations.Drafts.DraftSubject.LastMetal(ladle) : Operations.Drafts.DraftSubject.BathSample(Id("heatId"));
+
+    /// <summary>Kinds of sample of a treated ladle.</summary>
+    public static IReadOnlyList<SampleKind> OfTheLadle { get; } = [SampleKind.LastMetal, SampleKind.AfterTreatment, SampleKind.LadleBase];
 
     private long? TreatedLadleId => About.ContainsKey("treatedLadleId") ? Id("treatedLadleId") : null;
 
@@ -56,14 +83,22 @@ public sealed partial class SampleEntry : TypedEntry<long>
         return Burns.Cell(burn, element);
     }
 
-    protected override IEnumerable<Finding> Check() => Burns.Check();
+    protected override IEnumerable<Finding> Check() => HasFigures ? [] : Burns.Check();
+
+    private bool HasFigures => SampleKinds.OfFigures.Contains(Chosen);
 
     protected override Task<Outcome<long>> Run(IServiceProvider services, EntryMade made)
     {
-        var kind = TreatedLadleId is null && Enum.TryParse<SampleKind>(Kind.Value, out var chosen) ? chosen : SampleKind.LastMetal;
+        var kind = TreatedLadleId is null || OfTheLadle.Contains(Chosen) ? Chosen : SampleKind.LastMetal;
+        long? coin = About.ContainsKey("coinId") ? Id("coinId") : null;
         return services.GetRequiredService<RecordSample>().Run(made.By, new(
-            made.Key, Minutes.Before(made.ObservedAt), Id("heatId"), TreatedLadleId, kind, Burns.Inputs(), Coin.Value, Remarks.Value) { DraftSubject = DraftSubject });
+            made.Key, Minutes.Before(made.ObservedAt), Id("heatId"), TreatedLadleId, kind, HasFigures ? [] : Burns.Inputs(), Coin.Value, Remarks.Value,
+            long.TryParse(Instrument.Value, NumberStyles.None, CultureInfo.InvariantCulture, out var instrument) ? instrument : null,
+            !HasFigures && Fracture.Value == Grey, !HasFigures && IsMeanOnly, HasFigures ? FigureInputs() : null, coin) { DraftSubject = DraftSubject });
     }
+
+    private IReadOnlyList<FigureInput> FigureInputs() =>
+        [.. Figures.Where(figure => figure.Value.Value is not null).Select(figure => new FigureInput(figure.Key, figure.Value.Needed, figure.Value.Text.Trim()))];
 
     [GeneratedRegex(@"^burns\[([0-9]{1,2})\]\.([A-Z][a-z]?)$")]
     private static partial Regex CellPath();

@@ -42,9 +42,17 @@ public sealed partial class LimitBar
     [Parameter]
     public double Repeatability { get; set; }
 
+    /// <summary>False for a value that is shown and says nothing.</summary>
+    [Parameter]
+    public bool IsJudged { get; set; } = true;
+
+    /// <summary>To the nearer limit in repeatabilities of the instrument, negative outside; null where that is not known.</summary>
+    [Parameter]
+    public double? Distance { get; set; }
+
     private double Whole => double.Hypot(Doubt, Repeatability);
 
-    private LimitVerdict Verdict => LimitVerdicts.Of(Value, Least, Most, Whole);
+    private LimitVerdict Verdict => !IsJudged && Value is not null ? LimitVerdict.Unjudged : LimitVerdicts.Of(Value, Least, Most, Whole);
 
     private LimitScale Scale => new(Least, Aim, Most, Value);
 
@@ -54,6 +62,7 @@ public sealed partial class LimitBar
         LimitVerdict.Low => "▼",
         LimitVerdict.High => "▲",
         LimitVerdict.Close => "≈",
+        LimitVerdict.Unjudged => "∅",
         _ => "–",
     };
 
@@ -63,6 +72,7 @@ public sealed partial class LimitBar
         LimitVerdict.Low => Text["Low"],
         LimitVerdict.High => Text["High"],
         LimitVerdict.Close => Text["Close"],
+        LimitVerdict.Unjudged => Text["Unjudged"],
         _ => Text["Unknown"],
     };
 

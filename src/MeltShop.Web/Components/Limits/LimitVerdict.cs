@@ -11,6 +11,9 @@ public enum LimitVerdict
 
     /// <summary>Nearer to a limit than the value is certain.</summary>
     Close,
+
+    /// <summary>There is a value, and it is not to be believed.</summary>
+    Unjudged,
 }
 
 /// <summary>Judges a value.</summary>

@@ -1,6 +1,7 @@
 using System.Globalization;
 using MeltShop.Operations.Checking;
 using MeltShop.Records.Heats;
+using MeltShop.Records.Laboratory;
 using MeltShop.Records.Reading.Heats;
 using MeltShop.Records.Reading.Laboratory;
 using MeltShop.Web.Components.Fields;
@@ -32,6 +33,7 @@ public sealed class CorrectionDraft
     public TextEntry? SampleKind { get; private init; }
     public TextEntry? Coin { get; private init; }
     public TextEntry? Remarks { get; private init; }
+    public TextEntry? Fracture { get; private init; }
     public TextEntry? Verdict { get; private init; }
     public SampleDraft? Burns { get; private init; }
 
@@ -70,11 +72,12 @@ public sealed class CorrectionDraft
 
     private static CorrectionDraft Sample(SampleView fact)
     {
+        var hasFigures = SampleKinds.OfFigures.Contains(fact.Kind);
         var draft = new CorrectionDraft();
         return draft.With(
             heat: draft.Choice("heatId", Id(fact.HeatId)), ladle: draft.Optional("treatedLadleId", fact.TreatedLadleId),
             kind: draft.Choice("kind", fact.Kind.ToString()), coin: draft.Form.Words("coinNumber").Showing(fact.CoinNumber),
-            remarks: draft.Form.Words("remarks").Showing(fact.Remarks), burns: SampleDraft.Of(draft.Form, fact));
+            remarks: draft.Form.Words("remarks").Showing(fact.Remarks), fracture: hasFigures ? null : draft.Choice("greyFracture", fact.GreyFracture.ToString()), burns: hasFigures ? null : SampleDraft.Of(draft.Form, fact));
     }
 
     private static CorrectionDraft Tap(Records.Reading.Ladles.TapView fact)
@@ -109,10 +112,10 @@ public sealed class CorrectionDraft
     private CorrectionDraft With(
         TextEntry? heat = null, TextEntry? ladle = null, TextEntry? material = null, TextEntry? intoBath = null, QuantityEntry? kg = null,
         QuantityEntry? plusMinus = null, QuantityEntry? degrees = null, TextEntry? kind = null, TextEntry? coin = null, TextEntry? remarks = null,
-        TextEntry? verdict = null, SampleDraft? burns = null) => new(this)
+        TextEntry? verdict = null, TextEntry? fracture = null, SampleDraft? burns = null) => new(this)
         {
             Heat = heat, Ladle = ladle, Material = material, IntoBath = intoBath, Kg = kg, PlusMinus = plusMinus, Degrees = degrees, SampleKind = kind,
-            Coin = coin, Remarks = remarks, Verdict = verdict, Burns = burns,
+            Coin = coin, Remarks = remarks, Verdict = verdict, Fracture = fracture, Burns = burns,
         };
 
     private CorrectionDraft(CorrectionDraft begun) => (Form, Reason, Earlier) = (begun.Form, begun.Reason, begun.Earlier);

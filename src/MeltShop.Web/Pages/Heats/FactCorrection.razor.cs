@@ -50,7 +50,10 @@ public sealed partial class FactCorrection
         ? chosen.Ladles.Select(ladle => new Choice(CorrectionDraft.Id(ladle.Id), Text["LadleOf", ladle.Ordinal])).Prepend(new("", Text["NoLadleBath"]))
         : [];
 
-    private IEnumerable<Choice> KindChoices => Enum.GetValues<SampleKind>().Select(kind => new Choice(kind.ToString(), Text["Kind." + kind]));
+    private IEnumerable<Choice> FractureChoices => [new(bool.FalseString, Text["Fracture.White"]), new(bool.TrueString, Text["Fracture.Grey"])];
+
+    /// <summary>A coin is no cup and a cup no coin.</summary>
+    private IEnumerable<Choice> KindChoices => (Draft?.Burns is null ? SampleKinds.OfFigures : Enum.GetValues<SampleKind>().Except(SampleKinds.OfFigures)).Select(kind => new Choice(kind.ToString(), Text["Kind." + kind]));
 
     private IEnumerable<Choice> MaterialChoices => yard.Select(material => new Choice(CorrectionDraft.Id(material.Id), material.Name));
 
@@ -86,8 +89,8 @@ public sealed partial class FactCorrection
             TimelineKind.Temperature => The<CorrectTemperature>().Run(made.By, new(
                 made.Key, made.ObservedAt, id, Id(with.Heat)!.Value, Id(with.Ladle), with.Degrees!.Needed, reason, at)),
             TimelineKind.Sample => The<CorrectSample>().Run(made.By, new(
-                made.Key, made.ObservedAt, id, Id(with.Heat)!.Value, Id(with.Ladle), Enum.Parse<SampleKind>(with.SampleKind!.Value!), with.Burns!.Changed(),
-                with.Coin!.Value, with.Remarks!.Value, reason, at)),
+                made.Key, made.ObservedAt, id, Id(with.Heat)!.Value, Id(with.Ladle), Enum.Parse<SampleKind>(with.SampleKind!.Value!), with.Burns?.Changed(),
+                with.Coin!.Value, with.Remarks!.Value, reason, at, with.Fracture?.Value is { } fracture ? bool.Parse(fracture) : null)),
             TimelineKind.Tap => The<CorrectTap>().Run(made.By, new(made.Key, made.ObservedAt, id, with.Kg!.Needed, with.Degrees!.Value, reason, at)),
             TimelineKind.Metal => The<CorrectMetal>().Run(made.By, new(made.Key, made.ObservedAt, id, with.Kg!.Needed, with.PlusMinus?.Value, reason, at)),
             _ => The<CorrectDecision>().Run(made.By, new(made.Key, made.ObservedAt, id, Enum.Parse<CastingVerdict>(with.Verdict!.Value!), Seen(), reason)),

@@ -1,14 +1,13 @@
 using MeltShop.Metallurgy.Elements;
 using MeltShop.Metallurgy.Statistics;
+using MeltShop.Operations.Laboratory;
 using MeltShop.Records.Reading.Heats;
 using MeltShop.Records.Reading.Laboratory;
-using MeltShop.Web.Components.Limits;
 using Microsoft.AspNetCore.Components;
-using LimitVerdict = MeltShop.Web.Components.Limits.LimitVerdict;
 
 namespace MeltShop.Web.Pages.Heats;
 
-/// <summary>One coin: the means against the furnace window, then the burns themselves.</summary>
+/// <summary>One sample: the means against the window of its step, then the burns themselves; of a cup or a wedge its figures.</summary>
 public sealed partial class SampleCard
 {
     [Parameter, EditorRequired]
@@ -20,26 +19,30 @@ public sealed partial class SampleCard
     [Parameter, EditorRequired]
     public bool MaySetAside { get; set; }
 
-    private IReadOnlyList<SampleVerdict> Verdicts { get; set; } = [];
+    private IReadOnlyList<QuantityJudgement> Judged { get; set; } = [];
 
     /// <summary>Of the burns that count, in their order.</summary>
     private IReadOnlyList<BurnEvaluation> Evaluations { get; set; } = [];
 
     private int Counting => Sample.Burns.Count(burn => !burn.SetAside);
 
-    private IReadOnlyList<string> Outside => Named(LimitVerdict.Low, LimitVerdict.High);
+    private string Source => string.Join("; ", new[]
+    {
+        Sample.Instrument?.Name ?? Text["NoInstrument"].Value,
+        Sample.IsMeanOnly ? Text["IsMean"].Value : null,
+        Sample.GreyFracture ? Text["Fracture.Grey"].Value : null,
+    }.OfType<string>());
 
-    private IReadOnlyList<string> Close => Named(LimitVerdict.Close);
-
-    private IReadOnlyList<string> Missing => Named(LimitVerdict.Unknown);
+    /// <summary>Where the thin bars come from.</summary>
+    private string Scatter =>
+        Judged.Any(of => of.IsSet) ? Text["ScatterSet", Counting]
+        : Sample.IsMeanOnly ? Text["ScatterOfMean"]
+        : Text[Counting < 3 ? "ScatterUnknown" : "ScatterKnown", Counting];
 
     protected override void OnParametersSet()
     {
-        Verdicts = SampleVerdict.Of(Sample, Heat.Grade);
+        Judged = QuantityJudgement.Of(Sample, Heat.Grade);
         Evaluations = ReplicateBurns.Evaluate(
             [.. Sample.Burns.Where(burn => !burn.SetAside).Select(burn => Analysis.Of(burn.Readings.Select(reading => KeyValuePair.Create(reading.Element, reading.Percent))))]);
     }
-
-    private IReadOnlyList<string> Named(params LimitVerdict[] standing) =>
-        [.. Verdicts.Where(verdict => standing.Contains(verdict.Verdict)).Select(verdict => verdict.Window.Quantity)];
 }

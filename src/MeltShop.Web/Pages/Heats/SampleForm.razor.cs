@@ -4,6 +4,7 @@ using MeltShop.Operations.Drafts;
 using MeltShop.Records.Grades;
 using MeltShop.Records.Laboratory;
 using MeltShop.Records.Reading.Heats;
+using MeltShop.Records.Reading.Laboratory;
 using MeltShop.Web.Components.Entries;
 using MeltShop.Web.Components.Fields;
 using MeltShop.Web.SignIn;
@@ -19,6 +20,10 @@ public sealed partial class SampleForm
     [Parameter, EditorRequired]
     public HeatView Heat { get; set; } = null!;
 
+    /// <summary>The coin that was sent ahead, whose result this is; null for one that nobody announced.</summary>
+    [Parameter]
+    public CoinView? Coin { get; set; }
+
     [Parameter]
     public EventCallback Saved { get; set; }
 
@@ -29,10 +34,18 @@ public sealed partial class SampleForm
     private DropDrafts Dropping { get; set; } = null!;
 
     [Inject]
+    private TimeProvider Clock { get; set; } = null!;
+
+    [Inject]
     private ActingPerson Person { get; set; } = null!;
 
+    private static readonly IReadOnlyList<SampleKind> Offered = [.. SampleKinds.OfTheBath, SampleKind.LadleBase, .. SampleKinds.OfFigures];
+
+    private IEnumerable<KeyValuePair<FigureQuantity, QuantityEntry>> Figures =>
+        SampleKinds.OfFigures.Contains(entry.Chosen) ? entry.Figures.Where(figure => (figure.Key == FigureQuantity.ChillMm) == (entry.Chosen == SampleKind.ChillWedge)) : [];
+
     private IEnumerable<Choice> Kinds =>
-        SampleKinds.OfTheBath.Select(name => new Choice(name.ToString(), Text["Kind." + name]));
+        Offered.Select(name => new Choice(name.ToString(), Text["Kind." + name]));
 
     private IEnumerable<Finding> Unplaced => entry.Form.Unplaced.Where(finding => !finding.Path.StartsWith("burns[", StringComparison.Ordinal));
 
@@ -41,6 +54,12 @@ public sealed partial class SampleForm
         var limited = Heat.Grade.At(WindowStage.Furnace).Select(window => Element.TryParse(window.Quantity, out var element) ? element : null).OfType<Element>();
         entry = new SampleEntry(limited.Union([Element.C, Element.Si, Element.Mn, Element.P, Element.S]).Order());
         entry.Belongs("heatId", Heat.Heat.Id);
+        if (Coin is not { } coin) return;
+        entry.Belongs("coinId", coin.Id);
+        entry.Kind.Showing(coin.Kind.ToString());
+        entry.Coin.Showing(coin.CoinNumber);
+        entry.Remarks.Showing(coin.Remarks);
+        entry.Minutes.Showing(Math.Round((Clock.GetUtcNow() - coin.Origin.ObservedAt).TotalMinutes, 1));
     }
 
     private string Name(string path) => SampleEntry.Place(path) is { } cell ? Text["CellOf", cell.Burn + 1, cell.Symbol] : Text[path switch
@@ -48,6 +67,9 @@ public sealed partial class SampleForm
         "kind" => "SampleKind",
         "coinNumber" => "Coin",
         "observedAt" => "TakenAgo",
+        "instrumentId" => "Instrument",
+        "fracture" => "Fracture",
+        ['f', 'i', 'g', ..] => "Figure." + path.Split('.')[^1],
         _ => "Remarks",
     }];
 

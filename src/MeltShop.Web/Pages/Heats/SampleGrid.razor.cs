@@ -14,7 +14,11 @@ public sealed partial class SampleGrid
     [Parameter, EditorRequired]
     public EntryForm Form { get; set; } = null!;
 
-    private IReadOnlyList<string> Rows => [.. Enumerable.Range(1, Draft.Burns).Select(burn => Text["BurnOf", burn].Value)];
+    /// <summary>One row for the mean that the instrument sent.</summary>
+    [Parameter]
+    public bool IsMeanOnly { get; set; }
+
+    private IReadOnlyList<string> Rows => IsMeanOnly ? [Text["Mean"].Value] : [.. Enumerable.Range(1, Draft.Burns).Select(burn => Text["BurnOf", burn].Value)];
 
     private IReadOnlyList<GridColumn> Columns =>
         [.. Draft.Usual.Select(element => new GridColumn(element.Symbol)), .. Draft.Elements.Except(Draft.Usual).Select(element => new GridColumn(element.Symbol, IsSpare: true))];

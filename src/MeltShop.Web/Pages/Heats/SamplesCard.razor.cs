@@ -10,6 +10,8 @@ public sealed partial class SamplesCard
 {
     private bool isOpen;
     private bool isSaved;
+    private bool isSending;
+    private CoinView? coin;
 
     [Parameter, EditorRequired]
     public HeatView Heat { get; set; } = null!;
@@ -22,9 +24,15 @@ public sealed partial class SamplesCard
 
     private IReadOnlyList<SampleView> Samples => [.. Heat.Samples.Where(sample => sample.TreatedLadleId is null && !sample.Origin.IsCorrected).Reverse()];
 
-    private void Open() => (isOpen, isSaved) = (true, false);
+    private void Open() => (isOpen, isSaved, coin) = (true, false, null);
 
-    private void Close() => (isOpen, isSaved) = (false, true);
+    private void Answer(CoinView answered) => (isOpen, isSaved, isSending, coin) = (true, false, false, answered);
 
-    private void Leave() => isOpen = false;
+    private void Send() => (isSending, isSaved) = (true, false);
+
+    private void Sent() => isSending = false;
+
+    private void Close() => (isOpen, isSaved, coin) = (false, true, null);
+
+    private void Leave() => (isOpen, coin) = (false, null);
 }

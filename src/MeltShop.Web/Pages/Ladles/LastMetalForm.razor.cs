@@ -1,8 +1,10 @@
 using MeltShop.Metallurgy.Elements;
 using MeltShop.Records.Grades;
+using MeltShop.Records.Laboratory;
 using MeltShop.Records.Reading.Grades;
 using MeltShop.Records.Reading.Ladles;
 using MeltShop.Web.Components.Entries;
+using MeltShop.Web.Components.Fields;
 using Microsoft.AspNetCore.Components;
 
 namespace MeltShop.Web.Pages.Ladles;
@@ -18,10 +20,13 @@ public sealed partial class LastMetalForm
     [Parameter, EditorRequired]
     public GradeView Grade { get; set; } = null!;
 
+    private IEnumerable<Choice> Kinds => SampleEntry.OfTheLadle.Select(kind => new Choice(kind.ToString(), Text["Kind." + kind]));
+
     protected override void OnInitialized()
     {
         var limited = Grade.At(WindowStage.Poured).Select(window => Element.TryParse(window.Quantity, out var element) ? element : null).OfType<Element>();
         entry = new SampleEntry(limited.Union([Element.Si, Element.Mn, Element.P, Element.S, Element.Mg]).Order());
+        entry.Kind.Showing(nameof(SampleKind.LastMetal));
         entry.Belongs("heatId", Treated.HeatId);
         entry.Belongs("treatedLadleId", Treated.Id);
     }

@@ -1,4 +1,6 @@
 using Bunit;
+using MeltShop.Operations.Laboratory;
+using MeltShop.Records.Laboratory;
 using MeltShop.Records.People;
 using Element = MeltShop.Metallurgy.Elements.Element;
 
@@ -51,6 +53,7 @@ public sealed class SampleCardTests : HeatTest
         Assert.Contains("suspect: C (Grubbs, 1 %)", page.Find("[data-burn=\"5\"]").TextContent, StringComparison.Ordinal);
 
         page.Find("[data-burn=\"5\"] button").Click();
+        page.WaitForElement("[data-testid=aside-form]", Patience);
         await page.Find("[data-testid=aside-form]").SubmitAsync();
         Assert.Equal("text.missing", Error(page, "aside-form", "reason"));
         Type(page, "aside-form", "reason", "crater at the edge");
@@ -61,6 +64,52 @@ public sealed class SampleCardTests : HeatTest
         Assert.Equal(3.6475, sample.Mean(Element.C)!.Value, 1e-9);
         Assert.Equal(5, sample.Burns.Count);
     }
+
+    [Fact]
+    public async Task Sample_WithAGuardBand_ShowsItAndTheDistanceInRepeatabilities()
+    {
+        var spark = await Instrument(new InstrumentElementInput("Si", 0.02, 2));
+        await Coin(spark, false, ("Si", 1.29));
+        var page = Open();
+
+        Assert.Equal("close", page.Find("[data-testid=sample] [data-quantity=Si]").GetAttribute("data-verdict"));
+        Assert.Contains("0.5 × repeatability beyond the limit", page.Find("[data-quantity=Si] [data-testid=distance]").TextContent, StringComparison.Ordinal);
+        Assert.Contains("± 0.04", page.Find("[data-quantity=Si] [data-testid=doubt]").TextContent, StringComparison.Ordinal);
+        Assert.Contains("guard band that the metallurgist set", page.Find("[data-testid=scatter]").TextContent, StringComparison.Ordinal);
+        Assert.StartsWith("Spark, hall 1", page.Find("[data-testid=sample-source]").TextContent.Trim(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Carbon_OfAGreyCoin_IsNotJudgedAndThePageSaysWhereItComesFrom()
+    {
+        await GoodSample();
+        await Coin(null, true, ("C", 3.2), ("Si", 1.5), ("P", 0.02));
+        var page = Open();
+
+        Assert.Equal("unjudged", page.Find("[data-testid=sample] [data-quantity=C]").GetAttribute("data-verdict"));
+        Assert.Contains("not judged: C", page.Find("[data-testid=sample-verdict]").TextContent, StringComparison.Ordinal);
+        Assert.Contains("3.65 %", page.Find("[data-testid=carbon-note] [data-source=FurnaceSample]").TextContent, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Cup_ShowsItsArrestsAndWhatFollows()
+    {
+        await The<RecordSample>().Run(Founder, new(
+            Guid.NewGuid(), Now, HeatId, null, SampleKind.Cup, [],
+            Figures: [new(FigureQuantity.LiquidusC, 1200, "1200"), new(FigureQuantity.EutecticLowC, 1138, "1138"), new(FigureQuantity.EutecticHighC, 1145.5, "1145,5")]), Cancellation);
+        var page = Open();
+
+        Assert.Contains("1145,5 °C", page.Find("[data-figure=EutecticHighC]").TextContent, StringComparison.Ordinal);
+        Assert.Contains("3.79 %", page.Find("[data-testid=cup-cel]").TextContent, StringComparison.Ordinal); // 1200 °C in Heine's table, see the liquidus
+        Assert.Contains("7.5 K", page.Find("[data-testid=sample-figures]").TextContent, StringComparison.Ordinal);
+    }
+
+    private async Task<long> Instrument(params InstrumentElementInput[] elements) => (await The<AddInstrument>().Run(Founder, new(
+        Guid.NewGuid(), Now, "spark-1", "Spark, hall 1", InstrumentKind.Spark, false, elements, "invented for a test"), Cancellation)).Value;
+
+    private Task<Operations.Outcome<long>> Coin(long? instrument, bool isGrey, params (string Element, double Percent)[] percents) => The<RecordSample>().Run(Founder, new(
+        Guid.NewGuid(), Now, HeatId, null, SampleKind.Bath,
+        [[.. percents.Select(p => new ReadingInput(p.Element, p.Percent, false, FormattableString.Invariant($"{p.Percent}")))]], InstrumentId: instrument, GreyFracture: isGrey), Cancellation);
 
     [Fact]
     public async Task Burn_ReadByAMelter_CannotBeSetAside()

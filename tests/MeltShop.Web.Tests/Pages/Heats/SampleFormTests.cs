@@ -1,6 +1,8 @@
 using AngleSharp.Dom;
 using Bunit;
+using MeltShop.Operations.Laboratory;
 using MeltShop.Records.Heats;
+using MeltShop.Records.Laboratory;
 using MeltShop.Web.Pages.Heats;
 using Element = MeltShop.Metallurgy.Elements.Element;
 
@@ -84,10 +86,81 @@ public sealed class SampleFormTests : HeatTest
         Assert.Empty(page.FindAll("[data-cell='0.Fe']"));
     }
 
+    [Fact]
+    public async Task Instrument_ThatSendsAMean_TakesOneRowAndInventsNoScatter()
+    {
+        await The<AddInstrument>().Run(Founder, new(Guid.NewGuid(), Now, "spark-2", "Spark that sends means", InstrumentKind.Spark, true, [new("C")]), Cancellation);
+        var page = OpenForm();
+        page.WaitForState(() => page.FindAll("[data-testid=sample-form] [data-cell='1.C']").Count == 0, Patience); // the only instrument stands there at once
+        Burn(page, 0, ("C", "3,64"));
+        Choose(page, "fracture", "grey");
+        await page.Find("[data-testid=sample-form]").SubmitAsync();
+        page.WaitForState(() => page.FindAll("[data-testid=sample-saved]").Count > 0, Patience);
+
+        var sample = Assert.Single((await Heat()).Samples);
+        Assert.Equal((true, true, "Spark that sends means"), (sample.IsMeanOnly, sample.GreyFracture, sample.Instrument?.Name));
+        page.WaitForAssertion(() => Assert.Contains("how its burns scattered is not known", page.Find("[data-testid=scatter]").TextContent, StringComparison.Ordinal), Patience);
+    }
+
+    [Fact]
+    public async Task Cup_TakesFiguresInsteadOfBurns()
+    {
+        var page = OpenForm();
+        Choose(page, "kind", "Cup");
+        page.WaitForState(() => page.FindAll("[data-testid=sample-form] [data-cell]").Count == 0, Patience);
+        Type(page, "sample-form", "figures.LiquidusC", "1152,5");
+        await page.Find("[data-testid=sample-form]").SubmitAsync();
+        page.WaitForState(() => page.FindAll("[data-testid=sample-saved]").Count > 0, Patience);
+
+        var figure = Assert.Single(Assert.Single((await Heat()).Samples).Figures);
+        Assert.Equal((FigureQuantity.LiquidusC, 1152.5, "1152,5"), (figure.Quantity, figure.Value, figure.InstrumentText));
+    }
+
+    [Fact]
+    public async Task Coin_OnItsWay_WaitsUntilItsResultIsEntered()
+    {
+        var page = Open();
+        Press(page, "Coin on its way");
+        page.WaitForElement("[data-testid=coin-form]", Patience);
+        Type(page, "coin-form", "coinNumber", "17");
+        Type(page, "coin-form", "observedAt", "12");
+        await page.Find("[data-testid=coin-form]").SubmitAsync();
+        page.WaitForState(() => page.FindAll("[data-coin=\"17\"]").Count > 0, Patience);
+
+        Press(page, "Result of coin 17");
+        page.WaitForElement("[data-cell='0.C']", Patience);
+        Burn(page, 0, ("C", "3,64"));
+        await page.Find("[data-testid=sample-form]").SubmitAsync();
+        page.WaitForState(() => page.FindAll("[data-coin]").Count == 0, Patience);
+
+        var sample = Assert.Single((await Heat()).Samples);
+        Assert.Equal("17", sample.CoinNumber);
+        Assert.True(sample.Origin.EnteredAt - sample.Origin.ObservedAt > TimeSpan.FromMinutes(11));
+    }
+
+    [Fact]
+    public async Task Coin_Lost_NeedsAReasonAndWaitsNoMore()
+    {
+        await The<SendCoin>().Run(Founder, new(Guid.NewGuid(), Now, HeatId, null, SampleKind.Bath, "18"), Cancellation);
+        var page = Open();
+        Press(page, "Coin 18 is lost");
+        page.WaitForElement("[data-testid=lost-form]", Patience);
+        await page.Find("[data-testid=lost-form]").SubmitAsync();
+        Assert.Equal("text.missing", Error(page, "lost-form", "reason"));
+        Type(page, "lost-form", "reason", "fell apart");
+        await page.Find("[data-testid=lost-form]").SubmitAsync();
+
+        page.WaitForState(() => page.FindAll("[data-coin]").Count == 0, Patience);
+        Assert.Empty((await Heat()).Coins);
+    }
+
+    private static void Choose(IRenderedComponent<HeatDetail> page, string path, string value) => Field(page, "sample-form", path).QuerySelector("select")!.Change(value);
+
     private IRenderedComponent<HeatDetail> OpenForm()
     {
         var page = Open();
         Press(page, "Enter a sample");
+        page.WaitForElement("[data-testid=sample-form]", Patience);
         return page;
     }
 

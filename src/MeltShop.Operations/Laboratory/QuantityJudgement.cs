@@ -1,0 +1,97 @@
+using MeltShop.Metallurgy.Elements;
+using MeltShop.Metallurgy.Statistics;
+using MeltShop.Records.Grades;
+using MeltShop.Records.Laboratory;
+using MeltShop.Records.Reading.Grades;
+using MeltShop.Records.Reading.Laboratory;
+
+namespace MeltShop.Operations.Laboratory;
+
+/// <summary>How a quantity of a sample stands to its window.</summary>
+public enum QuantityStanding
+{
+    In,
+    Low,
+    High,
+
+    /// <summary>Inside the guard band about a limit.</summary>
+    TooClose,
+
+    /// <summary>An element that it needs was not measured.</summary>
+    NotMeasured,
+
+    /// <summary>It rests on a carbon that the spark cannot tell.</summary>
+    NotJudged,
+}
+
+/// <summary>A quantity of a sample against the window of its step.</summary>
+/// <param name="Value">Over the burns that count; null where it was not measured.</param>
+/// <param name="Width">Guard band, percentage points; null where neither the metallurgist nor the burns say one.</param>
+/// <param name="IsSet">The band is the metallurgist's; false where it is the 95 % interval of the burns.</param>
+/// <param name="Distance">To the nearer limit in repeatabilities of the instrument, negative outside; null where that is not known.</param>
+public sealed record QuantityJudgement(WindowView Window, double? Value, double? Width, bool IsSet, double? Distance, QuantityStanding Standing)
+{
+    /// <summary>Fewer burns say too little about their own scatter.</summary>
+    private const int FewestBurns = 3;
+
+    private const double Tail = 0.025;
+
+    /// <summary>The window that a kind of sample is held against.</summary>
+    public static WindowStage StageOf(SampleKind kind) => SampleKinds.Treated.Contains(kind) ? WindowStage.Poured : WindowStage.Furnace;
+
+    /// <summary>One for each row of the step's window that has a least or a most; none for a cup or a wedge.</summary>
+    public static IReadOnlyList<QuantityJudgement> Of(SampleView sample, GradeView grade)
+    {
+        ArgumentNullException.ThrowIfNull(sample);
+        ArgumentNullException.ThrowIfNull(grade);
+        if (SampleKinds.OfFigures.Contains(sample.Kind)) return [];
+        var burns = sample.Burns.Where(b => !b.SetAside)
+            .Select(b => Analysis.Of(b.Readings.Select(r => KeyValuePair.Create(r.Element, r.Percent)))).ToList();
+        return [.. grade.At(StageOf(sample.Kind)).Where(w => w.Least is not null || w.Most is not null).Select(w => Of(w, sample, burns))];
+    }
+
+    private static QuantityJudgement Of(WindowView window, SampleView sample, List<Analysis> burns)
+    {
+        var quantity = LimitedQuantity.Of(window.Quantity);
+        var mean = sample.Analysis();
+        if (quantity.AssumedZero(mean).Any()) return new(window, null, null, false, null, QuantityStanding.NotMeasured);
+        var value = quantity.Value(mean);
+        if (quantity.Terms.ContainsKey(Element.C) && !sample.CarbonIsJudged) return new(window, value, null, false, null, QuantityStanding.NotJudged);
+
+        var repeatability = Whole(quantity.Terms, sample.Instrument, of => of.Repeatability);
+        var set = Whole(quantity.Terms, sample.Instrument, of => of.GuardFactor is { } factor && of.Repeatability is { } one ? GuardBand.WidthByFactor(one, Math.Max(1, burns.Count), factor) : null);
+        var width = set ?? (sample.IsMeanOnly ? null : Interval([.. burns.Where(b => !quantity.AssumedZero(b).Any()).Select(quantity.Value)]));
+        var standing = GuardBand.Decide(value, window.Least, window.Most, width ?? 0) switch
+        {
+            LimitVerdict.In => QuantityStanding.In,
+            LimitVerdict.TooClose => QuantityStanding.TooClose,
+            _ => value < window.Least ? QuantityStanding.Low : QuantityStanding.High,
+        };
+        return new(window, value, width, set is not null, repeatability is { } unit ? ToLimit(value, window) / unit : null, standing);
+    }
+
+    private static double ToLimit(double value, WindowView window) =>
+        Math.Min(value - window.Least ?? double.PositiveInfinity, window.Most - value ?? double.PositiveInfinity);
+
+    /// <summary>Independent scatters of the elements add as squares; null where one of them is not known.</summary>
+    private static double? Whole(IReadOnlyDictionary<Element, double> terms, InstrumentView? instrument, Func<InstrumentElementView, double?> scatter)
+    {
+        var squares = 0.0;
+        foreach (var (element, factor) in terms)
+        {
+            if (instrument?.Of(element) is not { } known || scatter(known) is not { } one) return null;
+            squares += factor * factor * one * one;
+        }
+
+        return Math.Sqrt(squares);
+    }
+
+    /// <summary>Half the 95 % interval of the mean, from the scatter of the burns themselves.</summary>
+    private static double? Interval(List<double> values)
+    {
+        if (values.Count < FewestBurns) return null;
+        var mean = values.Average();
+        var deviation = Math.Sqrt(values.Sum(value => (value - mean) * (value - mean)) / (values.Count - 1));
+        return StudentT.UpperQuantile(Tail, values.Count - 1) * deviation / Math.Sqrt(values.Count);
+    }
+}

@@ -1,0 +1,88 @@
+using MeltShop.Metallurgy.Elements;
+using MeltShop.Operations.Laboratory;
+using MeltShop.Records.Grades;
+using MeltShop.Records.Laboratory;
+using MeltShop.Records.Reading;
+using MeltShop.Records.Reading.Grades;
+using MeltShop.Records.Reading.Laboratory;
+
+namespace MeltShop.Operations.Tests.Laboratory;
+
+/// <summary>In, out or too close to tell, with the metallurgist's guard band and without one.</summary>
+public sealed class QuantityJudgementTests
+{
+    // C 3.50 to 3.70; two repeatabilities of 0.02 over four burns are 0.02.
+    [Theory]
+    [InlineData(3.60, QuantityStanding.In, 5)]
+    [InlineData(3.521, QuantityStanding.In, 1.05)]
+    [InlineData(3.519, QuantityStanding.TooClose, 0.95)]
+    [InlineData(3.49, QuantityStanding.TooClose, -0.5)]
+    [InlineData(3.479, QuantityStanding.Low, -1.05)]
+    [InlineData(3.73, QuantityStanding.High, -1.5)]
+    public void Carbon_WithAGuardBandOfTwoRepeatabilities_StandsAsItsDistanceSays(double carbon, QuantityStanding standing, double distance)
+    {
+        var judged = Assert.Single(QuantityJudgement.Of(Sample([.. Enumerable.Repeat(carbon, 4)], Spark(0.02, 2)), Grade("C", 3.50, 3.70)));
+
+        Assert.Equal((standing, true), (judged.Standing, judged.IsSet));
+        Assert.Equal(0.02, judged.Width!.Value, 12);
+        Assert.Equal(distance, judged.Distance!.Value, 9);
+    }
+
+    [Fact]
+    public void Mean_ThatTheInstrumentSent_HasNoScatterOfItsOwn()
+    {
+        var judged = Assert.Single(QuantityJudgement.Of(Sample([3.51], null) with { IsMeanOnly = true }, Grade("C", 3.50, 3.70)));
+
+        Assert.Equal((null, null, QuantityStanding.In), (judged.Width, judged.Distance, judged.Standing));
+    }
+
+    // Half of the 95 % interval of 3.58, 3.60, 3.62: t(0.025, 2) = 4.303 (G. W. Snedecor, W. G. Cochran, Statistical Methods, 8th ed. 1989, table of t), times 0.02/√3.
+    [Fact]
+    public void Burns_WithoutAGuardBand_SayTheirOwnInterval()
+    {
+        var judged = Assert.Single(QuantityJudgement.Of(Sample([3.58, 3.60, 3.62], Spark(0.02, null)), Grade("C", 3.50, 3.70)));
+
+        Assert.Equal(4.303 * 0.02 / Math.Sqrt(3), judged.Width!.Value, 4);
+        Assert.Equal((false, QuantityStanding.In), (judged.IsSet, judged.Standing));
+        Assert.Equal(5, judged.Distance!.Value, 9);
+    }
+
+    [Fact]
+    public void CarbonEquivalent_OfScattersThatAreIndependent_AddsTheirSquares()
+    {
+        var sample = Sample([3.60], null) with
+        {
+            Means = [new(Element.C, 3.60, 1), new(Element.Si, 1.5, 1), new(Element.P, 0.03, 1)],
+            Instrument = new(1, Guid.Empty, "s", "s", InstrumentKind.Spark, false, null, true, [new(Element.C, 0.02, 2), new(Element.Si, 0.03, 2), new(Element.P, 0.003, 2)]),
+        };
+        var judged = Assert.Single(QuantityJudgement.Of(sample, Grade("CE", 4.0, 4.4)));
+
+        Assert.Equal(2 * Math.Sqrt(0.02 * 0.02 + 0.01 * 0.01 + 0.001 * 0.001), judged.Width!.Value, 12);
+    }
+
+    [Fact]
+    public void Carbon_OfATreatedOrGreyCoin_IsNotJudgedAndOfCombustionIs()
+    {
+        var coin = Sample([3.2, 3.2, 3.2], Spark(0.02, 2));
+        var combustion = coin.Instrument! with { Kind = InstrumentKind.Combustion };
+
+        Assert.Equal(QuantityStanding.NotJudged, Standing(coin with { GreyFracture = true }));
+        Assert.Equal(QuantityStanding.NotJudged, Standing(coin with { Kind = SampleKind.LastMetal }));
+        Assert.Equal(QuantityStanding.Low, Standing(coin with { GreyFracture = true, Instrument = combustion }));
+        Assert.Equal(QuantityStanding.NotMeasured, Standing(coin with { Means = [] }));
+
+        static QuantityStanding Standing(SampleView sample) => QuantityJudgement.Of(sample, Grade("C", 3.50, 3.70)).Single(q => q.Window.Stage == QuantityJudgement.StageOf(sample.Kind)).Standing;
+    }
+
+    private static InstrumentView Spark(double repeatability, double? factor) =>
+        new(1, Guid.Empty, "s", "Spark", InstrumentKind.Spark, false, null, true, [new(Element.C, repeatability, factor)]);
+
+    private static SampleView Sample(double[] carbon, InstrumentView? instrument) => new(
+        new Origin(1, "Ida", DateTimeOffset.UnixEpoch, DateTimeOffset.UnixEpoch, null, null, false), 1, null, SampleKind.Bath, null, null,
+        [.. carbon.Select((c, i) => new BurnView(i + 1, false, null, [new(Element.C, c, false, "")]))],
+        [new(Element.C, carbon.Average(), carbon.Length)]) { Instrument = instrument };
+
+    private static GradeView Grade(string quantity, double least, double most) => new(
+        1, Guid.Empty, "G", IronFamily.Ductile, "invented for a test", true, null,
+        [new(WindowStage.Furnace, quantity, least, null, most, 0), new(WindowStage.Poured, quantity, least, null, most, 0)]);
+}
