@@ -976,6 +976,176 @@ namespace MeltShop.Records.Migrations.Postgres
                     b.ToTable("BurnDecisions");
                 });
 
+            modelBuilder.Entity("MeltShop.Records.Laboratory.CertifiedValue", b =>
+                {
+                    b.Property<long>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("bigint");
+
+                    NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<long>("Id"));
+
+                    b.Property<string>("Element")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<double>("Percent")
+                        .HasColumnType("double precision");
+
+                    b.Property<double?>("PlusMinus")
+                        .HasColumnType("double precision");
+
+                    b.Property<long>("ReferenceMaterialId")
+                        .HasColumnType("bigint");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("ReferenceMaterialId", "Element")
+                        .IsUnique();
+
+                    b.ToTable("CertifiedValues", (string)null);
+                });
+
+            modelBuilder.Entity("MeltShop.Records.Laboratory.CoinOnItsWay", b =>
+                {
+                    b.Property<long>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("bigint");
+
+                    NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<long>("Id"));
+
+                    b.Property<string>("CoinNumber")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<DateTimeOffset>("EnteredAt")
+                        .HasColumnType("timestamp with time zone");
+
+                    b.Property<Guid>("EntryKey")
+                        .HasColumnType("uuid");
+
+                    b.Property<long>("HeatId")
+                        .HasColumnType("bigint");
+
+                    b.Property<bool>("IsLost")
+                        .HasColumnType("boolean");
+
+                    b.Property<string>("Kind")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<DateTimeOffset>("ObservedAt")
+                        .HasColumnType("timestamp with time zone");
+
+                    b.Property<long>("PersonId")
+                        .HasColumnType("bigint");
+
+                    b.Property<string>("Reason")
+                        .HasColumnType("text");
+
+                    b.Property<string>("Remarks")
+                        .HasColumnType("text");
+
+                    b.Property<long?>("SupersedesId")
+                        .HasColumnType("bigint");
+
+                    b.Property<long?>("TreatedLadleId")
+                        .HasColumnType("bigint");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("EntryKey");
+
+                    b.HasIndex("HeatId");
+
+                    b.HasIndex("SupersedesId")
+                        .IsUnique();
+
+                    b.ToTable("CoinsOnTheirWay");
+                });
+
+            modelBuilder.Entity("MeltShop.Records.Laboratory.ControlReading", b =>
+                {
+                    b.Property<long>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("bigint");
+
+                    NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<long>("Id"));
+
+                    b.Property<bool>("BelowDetection")
+                        .HasColumnType("boolean");
+
+                    b.Property<long>("ControlSampleId")
+                        .HasColumnType("bigint");
+
+                    b.Property<string>("Element")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<string>("InstrumentText")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<int>("Ordinal")
+                        .HasColumnType("integer");
+
+                    b.Property<double>("Percent")
+                        .HasColumnType("double precision");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("ControlSampleId", "Ordinal", "Element")
+                        .IsUnique();
+
+                    b.ToTable("ControlReadings", (string)null);
+                });
+
+            modelBuilder.Entity("MeltShop.Records.Laboratory.ControlSample", b =>
+                {
+                    b.Property<long>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("bigint");
+
+                    NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<long>("Id"));
+
+                    b.Property<DateTimeOffset>("EnteredAt")
+                        .HasColumnType("timestamp with time zone");
+
+                    b.Property<Guid>("EntryKey")
+                        .HasColumnType("uuid");
+
+                    b.Property<long>("InstrumentId")
+                        .HasColumnType("bigint");
+
+                    b.Property<DateTimeOffset>("ObservedAt")
+                        .HasColumnType("timestamp with time zone");
+
+                    b.Property<long>("PersonId")
+                        .HasColumnType("bigint");
+
+                    b.Property<string>("Reason")
+                        .HasColumnType("text");
+
+                    b.Property<long>("ReferenceMaterialId")
+                        .HasColumnType("bigint");
+
+                    b.Property<string>("Remarks")
+                        .HasColumnType("text");
+
+                    b.Property<long?>("SupersedesId")
+                        .HasColumnType("bigint");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("EntryKey");
+
+                    b.HasIndex("SupersedesId")
+                        .IsUnique();
+
+                    b.HasIndex("InstrumentId", "ObservedAt", "Id");
+
+                    b.ToTable("ControlSamples");
+                });
+
             modelBuilder.Entity("MeltShop.Records.Laboratory.Instrument", b =>
                 {
                     b.Property<long>("Id")
@@ -1079,6 +1249,41 @@ namespace MeltShop.Records.Migrations.Postgres
                     b.ToTable("Readings");
                 });
 
+            modelBuilder.Entity("MeltShop.Records.Laboratory.ReferenceMaterial", b =>
+                {
+                    b.Property<long>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("bigint");
+
+                    NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<long>("Id"));
+
+                    b.Property<string>("Certificate")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<string>("Code")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<bool>("IsActive")
+                        .HasColumnType("boolean");
+
+                    b.Property<string>("Name")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<Guid>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("uuid");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("Code")
+                        .IsUnique();
+
+                    b.ToTable("ReferenceMaterials");
+                });
+
             modelBuilder.Entity("MeltShop.Records.Laboratory.Sample", b =>
                 {
                     b.Property<long>("Id")
@@ -1089,6 +1294,9 @@ namespace MeltShop.Records.Migrations.Postgres
 
                     b.Property<string>("CoinNumber")
                         .HasColumnType("text");
+
+                    b.Property<long?>("CoinOnItsWayId")
+                        .HasColumnType("bigint");
 
                     b.Property<DateTimeOffset>("EnteredAt")
                         .HasColumnType("timestamp with time zone");
@@ -1132,6 +1340,8 @@ namespace MeltShop.Records.Migrations.Postgres
 
                     b.HasKey("Id");
 
+                    b.HasIndex("CoinOnItsWayId");
+
                     b.HasIndex("EntryKey");
 
                     b.HasIndex("HeatId");
@@ -1144,6 +1354,36 @@ namespace MeltShop.Records.Migrations.Postgres
                     b.HasIndex("InstrumentId", "ObservedAt");
 
                     b.ToTable("Samples");
+                });
+
+            modelBuilder.Entity("MeltShop.Records.Laboratory.SampleFigure", b =>
+                {
+                    b.Property<long>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("bigint");
+
+                    NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<long>("Id"));
+
+                    b.Property<string>("InstrumentText")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<string>("Quantity")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<long>("SampleId")
+                        .HasColumnType("bigint");
+
+                    b.Property<double>("Value")
+                        .HasColumnType("double precision");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("SampleId", "Quantity")
+                        .IsUnique();
+
+                    b.ToTable("SampleFigures", (string)null);
                 });
 
             modelBuilder.Entity("MeltShop.Records.Laboratory.SampleMean", b =>
@@ -2938,6 +3178,87 @@ namespace MeltShop.Records.Migrations.Postgres
                         .OnDelete(DeleteBehavior.Restrict);
                 });
 
+            modelBuilder.Entity("MeltShop.Records.Laboratory.CertifiedValue", b =>
+                {
+                    b.HasOne("MeltShop.Records.Laboratory.ReferenceMaterial", null)
+                        .WithMany("Values")
+                        .HasForeignKey("ReferenceMaterialId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("MeltShop.Records.Laboratory.CoinOnItsWay", b =>
+                {
+                    b.HasOne("MeltShop.Records.Keeping.Entry", null)
+                        .WithMany()
+                        .HasForeignKey("EntryKey")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("MeltShop.Records.Heats.Heat", null)
+                        .WithMany()
+                        .HasForeignKey("HeatId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("MeltShop.Records.People.Person", null)
+                        .WithMany()
+                        .HasForeignKey("PersonId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("MeltShop.Records.Laboratory.CoinOnItsWay", null)
+                        .WithMany()
+                        .HasForeignKey("SupersedesId")
+                        .OnDelete(DeleteBehavior.Restrict);
+
+                    b.HasOne("MeltShop.Records.Ladles.TreatedLadle", null)
+                        .WithMany()
+                        .HasForeignKey("TreatedLadleId")
+                        .OnDelete(DeleteBehavior.Restrict);
+                });
+
+            modelBuilder.Entity("MeltShop.Records.Laboratory.ControlReading", b =>
+                {
+                    b.HasOne("MeltShop.Records.Laboratory.ControlSample", null)
+                        .WithMany("Readings")
+                        .HasForeignKey("ControlSampleId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("MeltShop.Records.Laboratory.ControlSample", b =>
+                {
+                    b.HasOne("MeltShop.Records.Keeping.Entry", null)
+                        .WithMany()
+                        .HasForeignKey("EntryKey")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("MeltShop.Records.Laboratory.Instrument", null)
+                        .WithMany()
+                        .HasForeignKey("InstrumentId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("MeltShop.Records.People.Person", null)
+                        .WithMany()
+                        .HasForeignKey("PersonId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("MeltShop.Records.Laboratory.ReferenceMaterial", null)
+                        .WithMany()
+                        .HasForeignKey("ReferenceMaterialId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("MeltShop.Records.Laboratory.ControlSample", null)
+                        .WithMany()
+                        .HasForeignKey("SupersedesId")
+                        .OnDelete(DeleteBehavior.Restrict);
+                });
+
             modelBuilder.Entity("MeltShop.Records.Laboratory.InstrumentElement", b =>
                 {
                     b.HasOne("MeltShop.Records.Laboratory.Instrument", null)
@@ -2958,6 +3279,11 @@ namespace MeltShop.Records.Migrations.Postgres
 
             modelBuilder.Entity("MeltShop.Records.Laboratory.Sample", b =>
                 {
+                    b.HasOne("MeltShop.Records.Laboratory.CoinOnItsWay", null)
+                        .WithMany()
+                        .HasForeignKey("CoinOnItsWayId")
+                        .OnDelete(DeleteBehavior.Restrict);
+
                     b.HasOne("MeltShop.Records.Keeping.Entry", null)
                         .WithMany()
                         .HasForeignKey("EntryKey")
@@ -2990,6 +3316,15 @@ namespace MeltShop.Records.Migrations.Postgres
                         .WithMany()
                         .HasForeignKey("TreatedLadleId")
                         .OnDelete(DeleteBehavior.Restrict);
+                });
+
+            modelBuilder.Entity("MeltShop.Records.Laboratory.SampleFigure", b =>
+                {
+                    b.HasOne("MeltShop.Records.Laboratory.Sample", null)
+                        .WithMany("Figures")
+                        .HasForeignKey("SampleId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
                 });
 
             modelBuilder.Entity("MeltShop.Records.Laboratory.SampleMean", b =>
@@ -3470,14 +3805,26 @@ namespace MeltShop.Records.Migrations.Postgres
                     b.Navigation("Readings");
                 });
 
+            modelBuilder.Entity("MeltShop.Records.Laboratory.ControlSample", b =>
+                {
+                    b.Navigation("Readings");
+                });
+
             modelBuilder.Entity("MeltShop.Records.Laboratory.Instrument", b =>
                 {
                     b.Navigation("Elements");
                 });
 
+            modelBuilder.Entity("MeltShop.Records.Laboratory.ReferenceMaterial", b =>
+                {
+                    b.Navigation("Values");
+                });
+
             modelBuilder.Entity("MeltShop.Records.Laboratory.Sample", b =>
                 {
                     b.Navigation("Burns");
+
+                    b.Navigation("Figures");
 
                     b.Navigation("Means");
                 });

@@ -12,6 +12,12 @@ namespace MeltShop.Records.Migrations.Postgres
         /// <inheritdoc />
         protected override void Up(MigrationBuilder migrationBuilder)
         {
+            migrationBuilder.AddColumn<long>(
+                name: "CoinOnItsWayId",
+                table: "Samples",
+                type: "bigint",
+                nullable: true);
+
             migrationBuilder.AddColumn<bool>(
                 name: "GreyFracture",
                 table: "Samples",
@@ -33,6 +39,60 @@ namespace MeltShop.Records.Migrations.Postgres
                 defaultValue: false);
 
             migrationBuilder.CreateTable(
+                name: "CoinsOnTheirWay",
+                columns: table => new
+                {
+                    Id = table.Column<long>(type: "bigint", nullable: false)
+                        .Annotation("Npgsql:ValueGenerationStrategy", NpgsqlValueGenerationStrategy.IdentityByDefaultColumn),
+                    HeatId = table.Column<long>(type: "bigint", nullable: false),
+                    TreatedLadleId = table.Column<long>(type: "bigint", nullable: true),
+                    Kind = table.Column<string>(type: "text", nullable: false),
+                    CoinNumber = table.Column<string>(type: "text", nullable: false),
+                    Remarks = table.Column<string>(type: "text", nullable: true),
+                    IsLost = table.Column<bool>(type: "boolean", nullable: false),
+                    EntryKey = table.Column<Guid>(type: "uuid", nullable: false),
+                    PersonId = table.Column<long>(type: "bigint", nullable: false),
+                    ObservedAt = table.Column<DateTimeOffset>(type: "timestamp with time zone", nullable: false),
+                    EnteredAt = table.Column<DateTimeOffset>(type: "timestamp with time zone", nullable: false),
+                    SupersedesId = table.Column<long>(type: "bigint", nullable: true),
+                    Reason = table.Column<string>(type: "text", nullable: true)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_CoinsOnTheirWay", x => x.Id);
+                    table.ForeignKey(
+                        name: "FK_CoinsOnTheirWay_CoinsOnTheirWay_SupersedesId",
+                        column: x => x.SupersedesId,
+                        principalTable: "CoinsOnTheirWay",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                    table.ForeignKey(
+                        name: "FK_CoinsOnTheirWay_Entries_EntryKey",
+                        column: x => x.EntryKey,
+                        principalTable: "Entries",
+                        principalColumn: "Key",
+                        onDelete: ReferentialAction.Restrict);
+                    table.ForeignKey(
+                        name: "FK_CoinsOnTheirWay_Heats_HeatId",
+                        column: x => x.HeatId,
+                        principalTable: "Heats",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                    table.ForeignKey(
+                        name: "FK_CoinsOnTheirWay_People_PersonId",
+                        column: x => x.PersonId,
+                        principalTable: "People",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                    table.ForeignKey(
+                        name: "FK_CoinsOnTheirWay_TreatedLadles_TreatedLadleId",
+                        column: x => x.TreatedLadleId,
+                        principalTable: "TreatedLadles",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                });
+
+            migrationBuilder.CreateTable(
                 name: "Instruments",
                 columns: table => new
                 {
@@ -49,6 +109,45 @@ namespace MeltShop.Records.Migrations.Postgres
                 constraints: table =>
                 {
                     table.PrimaryKey("PK_Instruments", x => x.Id);
+                });
+
+            migrationBuilder.CreateTable(
+                name: "ReferenceMaterials",
+                columns: table => new
+                {
+                    Id = table.Column<long>(type: "bigint", nullable: false)
+                        .Annotation("Npgsql:ValueGenerationStrategy", NpgsqlValueGenerationStrategy.IdentityByDefaultColumn),
+                    Code = table.Column<string>(type: "text", nullable: false),
+                    Name = table.Column<string>(type: "text", nullable: false),
+                    Certificate = table.Column<string>(type: "text", nullable: false),
+                    IsActive = table.Column<bool>(type: "boolean", nullable: false),
+                    Version = table.Column<Guid>(type: "uuid", nullable: false)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_ReferenceMaterials", x => x.Id);
+                });
+
+            migrationBuilder.CreateTable(
+                name: "SampleFigures",
+                columns: table => new
+                {
+                    Id = table.Column<long>(type: "bigint", nullable: false)
+                        .Annotation("Npgsql:ValueGenerationStrategy", NpgsqlValueGenerationStrategy.IdentityByDefaultColumn),
+                    SampleId = table.Column<long>(type: "bigint", nullable: false),
+                    Quantity = table.Column<string>(type: "text", nullable: false),
+                    Value = table.Column<double>(type: "double precision", nullable: false),
+                    InstrumentText = table.Column<string>(type: "text", nullable: false)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_SampleFigures", x => x.Id);
+                    table.ForeignKey(
+                        name: "FK_SampleFigures_Samples_SampleId",
+                        column: x => x.SampleId,
+                        principalTable: "Samples",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
                 });
 
             migrationBuilder.CreateTable(
@@ -73,10 +172,156 @@ namespace MeltShop.Records.Migrations.Postgres
                         onDelete: ReferentialAction.Restrict);
                 });
 
+            migrationBuilder.CreateTable(
+                name: "CertifiedValues",
+                columns: table => new
+                {
+                    Id = table.Column<long>(type: "bigint", nullable: false)
+                        .Annotation("Npgsql:ValueGenerationStrategy", NpgsqlValueGenerationStrategy.IdentityByDefaultColumn),
+                    ReferenceMaterialId = table.Column<long>(type: "bigint", nullable: false),
+                    Element = table.Column<string>(type: "text", nullable: false),
+                    Percent = table.Column<double>(type: "double precision", nullable: false),
+                    PlusMinus = table.Column<double>(type: "double precision", nullable: true)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_CertifiedValues", x => x.Id);
+                    table.ForeignKey(
+                        name: "FK_CertifiedValues_ReferenceMaterials_ReferenceMaterialId",
+                        column: x => x.ReferenceMaterialId,
+                        principalTable: "ReferenceMaterials",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                });
+
+            migrationBuilder.CreateTable(
+                name: "ControlSamples",
+                columns: table => new
+                {
+                    Id = table.Column<long>(type: "bigint", nullable: false)
+                        .Annotation("Npgsql:ValueGenerationStrategy", NpgsqlValueGenerationStrategy.IdentityByDefaultColumn),
+                    InstrumentId = table.Column<long>(type: "bigint", nullable: false),
+                    ReferenceMaterialId = table.Column<long>(type: "bigint", nullable: false),
+                    Remarks = table.Column<string>(type: "text", nullable: true),
+                    EntryKey = table.Column<Guid>(type: "uuid", nullable: false),
+                    PersonId = table.Column<long>(type: "bigint", nullable: false),
+                    ObservedAt = table.Column<DateTimeOffset>(type: "timestamp with time zone", nullable: false),
+                    EnteredAt = table.Column<DateTimeOffset>(type: "timestamp with time zone", nullable: false),
+                    SupersedesId = table.Column<long>(type: "bigint", nullable: true),
+                    Reason = table.Column<string>(type: "text", nullable: true)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_ControlSamples", x => x.Id);
+                    table.ForeignKey(
+                        name: "FK_ControlSamples_ControlSamples_SupersedesId",
+                        column: x => x.SupersedesId,
+                        principalTable: "ControlSamples",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                    table.ForeignKey(
+                        name: "FK_ControlSamples_Entries_EntryKey",
+                        column: x => x.EntryKey,
+                        principalTable: "Entries",
+                        principalColumn: "Key",
+                        onDelete: ReferentialAction.Restrict);
+                    table.ForeignKey(
+                        name: "FK_ControlSamples_Instruments_InstrumentId",
+                        column: x => x.InstrumentId,
+                        principalTable: "Instruments",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                    table.ForeignKey(
+                        name: "FK_ControlSamples_People_PersonId",
+                        column: x => x.PersonId,
+                        principalTable: "People",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                    table.ForeignKey(
+                        name: "FK_ControlSamples_ReferenceMaterials_ReferenceMaterialId",
+                        column: x => x.ReferenceMaterialId,
+                        principalTable: "ReferenceMaterials",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                });
+
+            migrationBuilder.CreateTable(
+                name: "ControlReadings",
+                columns: table => new
+                {
+                    Id = table.Column<long>(type: "bigint", nullable: false)
+                        .Annotation("Npgsql:ValueGenerationStrategy", NpgsqlValueGenerationStrategy.IdentityByDefaultColumn),
+                    ControlSampleId = table.Column<long>(type: "bigint", nullable: false),
+                    Ordinal = table.Column<int>(type: "integer", nullable: false),
+                    Element = table.Column<string>(type: "text", nullable: false),
+                    Percent = table.Column<double>(type: "double precision", nullable: false),
+                    BelowDetection = table.Column<bool>(type: "boolean", nullable: false),
+                    InstrumentText = table.Column<string>(type: "text", nullable: false)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_ControlReadings", x => x.Id);
+                    table.ForeignKey(
+                        name: "FK_ControlReadings_ControlSamples_ControlSampleId",
+                        column: x => x.ControlSampleId,
+                        principalTable: "ControlSamples",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                });
+
+            migrationBuilder.CreateIndex(
+                name: "IX_Samples_CoinOnItsWayId",
+                table: "Samples",
+                column: "CoinOnItsWayId");
+
             migrationBuilder.CreateIndex(
                 name: "IX_Samples_InstrumentId_ObservedAt",
                 table: "Samples",
                 columns: new[] { "InstrumentId", "ObservedAt" });
+
+            migrationBuilder.CreateIndex(
+                name: "IX_CertifiedValues_ReferenceMaterialId_Element",
+                table: "CertifiedValues",
+                columns: new[] { "ReferenceMaterialId", "Element" },
+                unique: true);
+
+            migrationBuilder.CreateIndex(
+                name: "IX_CoinsOnTheirWay_EntryKey",
+                table: "CoinsOnTheirWay",
+                column: "EntryKey");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_CoinsOnTheirWay_HeatId",
+                table: "CoinsOnTheirWay",
+                column: "HeatId");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_CoinsOnTheirWay_SupersedesId",
+                table: "CoinsOnTheirWay",
+                column: "SupersedesId",
+                unique: true);
+
+            migrationBuilder.CreateIndex(
+                name: "IX_ControlReadings_ControlSampleId_Ordinal_Element",
+                table: "ControlReadings",
+                columns: new[] { "ControlSampleId", "Ordinal", "Element" },
+                unique: true);
+
+            migrationBuilder.CreateIndex(
+                name: "IX_ControlSamples_EntryKey",
+                table: "ControlSamples",
+                column: "EntryKey");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_ControlSamples_InstrumentId_ObservedAt_Id",
+                table: "ControlSamples",
+                columns: new[] { "InstrumentId", "ObservedAt", "Id" });
+
+            migrationBuilder.CreateIndex(
+                name: "IX_ControlSamples_SupersedesId",
+                table: "ControlSamples",
+                column: "SupersedesId",
+                unique: true);
 
             migrationBuilder.CreateIndex(
                 name: "IX_InstrumentElements_InstrumentId_Element",
@@ -89,6 +334,26 @@ namespace MeltShop.Records.Migrations.Postgres
                 table: "Instruments",
                 column: "Code",
                 unique: true);
+
+            migrationBuilder.CreateIndex(
+                name: "IX_ReferenceMaterials_Code",
+                table: "ReferenceMaterials",
+                column: "Code",
+                unique: true);
+
+            migrationBuilder.CreateIndex(
+                name: "IX_SampleFigures_SampleId_Quantity",
+                table: "SampleFigures",
+                columns: new[] { "SampleId", "Quantity" },
+                unique: true);
+
+            migrationBuilder.AddForeignKey(
+                name: "FK_Samples_CoinsOnTheirWay_CoinOnItsWayId",
+                table: "Samples",
+                column: "CoinOnItsWayId",
+                principalTable: "CoinsOnTheirWay",
+                principalColumn: "Id",
+                onDelete: ReferentialAction.Restrict);
 
             migrationBuilder.AddForeignKey(
                 name: "FK_Samples_Instruments_InstrumentId",
@@ -103,17 +368,47 @@ namespace MeltShop.Records.Migrations.Postgres
         protected override void Down(MigrationBuilder migrationBuilder)
         {
             migrationBuilder.DropForeignKey(
+                name: "FK_Samples_CoinsOnTheirWay_CoinOnItsWayId",
+                table: "Samples");
+
+            migrationBuilder.DropForeignKey(
                 name: "FK_Samples_Instruments_InstrumentId",
                 table: "Samples");
+
+            migrationBuilder.DropTable(
+                name: "CertifiedValues");
+
+            migrationBuilder.DropTable(
+                name: "CoinsOnTheirWay");
+
+            migrationBuilder.DropTable(
+                name: "ControlReadings");
 
             migrationBuilder.DropTable(
                 name: "InstrumentElements");
 
             migrationBuilder.DropTable(
+                name: "SampleFigures");
+
+            migrationBuilder.DropTable(
+                name: "ControlSamples");
+
+            migrationBuilder.DropTable(
                 name: "Instruments");
+
+            migrationBuilder.DropTable(
+                name: "ReferenceMaterials");
+
+            migrationBuilder.DropIndex(
+                name: "IX_Samples_CoinOnItsWayId",
+                table: "Samples");
 
             migrationBuilder.DropIndex(
                 name: "IX_Samples_InstrumentId_ObservedAt",
+                table: "Samples");
+
+            migrationBuilder.DropColumn(
+                name: "CoinOnItsWayId",
                 table: "Samples");
 
             migrationBuilder.DropColumn(

@@ -935,6 +935,168 @@ namespace MeltShop.Records.Migrations.Sqlite
                     b.ToTable("BurnDecisions");
                 });
 
+            modelBuilder.Entity("MeltShop.Records.Laboratory.CertifiedValue", b =>
+                {
+                    b.Property<long>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Element")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<double>("Percent")
+                        .HasColumnType("REAL");
+
+                    b.Property<double?>("PlusMinus")
+                        .HasColumnType("REAL");
+
+                    b.Property<long>("ReferenceMaterialId")
+                        .HasColumnType("INTEGER");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("ReferenceMaterialId", "Element")
+                        .IsUnique();
+
+                    b.ToTable("CertifiedValues", (string)null);
+                });
+
+            modelBuilder.Entity("MeltShop.Records.Laboratory.CoinOnItsWay", b =>
+                {
+                    b.Property<long>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("CoinNumber")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<long>("EnteredAt")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<Guid>("EntryKey")
+                        .HasColumnType("TEXT");
+
+                    b.Property<long>("HeatId")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<bool>("IsLost")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Kind")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<long>("ObservedAt")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<long>("PersonId")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Reason")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Remarks")
+                        .HasColumnType("TEXT");
+
+                    b.Property<long?>("SupersedesId")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<long?>("TreatedLadleId")
+                        .HasColumnType("INTEGER");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("EntryKey");
+
+                    b.HasIndex("HeatId");
+
+                    b.HasIndex("SupersedesId")
+                        .IsUnique();
+
+                    b.ToTable("CoinsOnTheirWay");
+                });
+
+            modelBuilder.Entity("MeltShop.Records.Laboratory.ControlReading", b =>
+                {
+                    b.Property<long>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("INTEGER");
+
+                    b.Property<bool>("BelowDetection")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<long>("ControlSampleId")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Element")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("InstrumentText")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Ordinal")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<double>("Percent")
+                        .HasColumnType("REAL");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("ControlSampleId", "Ordinal", "Element")
+                        .IsUnique();
+
+                    b.ToTable("ControlReadings", (string)null);
+                });
+
+            modelBuilder.Entity("MeltShop.Records.Laboratory.ControlSample", b =>
+                {
+                    b.Property<long>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("INTEGER");
+
+                    b.Property<long>("EnteredAt")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<Guid>("EntryKey")
+                        .HasColumnType("TEXT");
+
+                    b.Property<long>("InstrumentId")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<long>("ObservedAt")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<long>("PersonId")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Reason")
+                        .HasColumnType("TEXT");
+
+                    b.Property<long>("ReferenceMaterialId")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Remarks")
+                        .HasColumnType("TEXT");
+
+                    b.Property<long?>("SupersedesId")
+                        .HasColumnType("INTEGER");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("EntryKey");
+
+                    b.HasIndex("SupersedesId")
+                        .IsUnique();
+
+                    b.HasIndex("InstrumentId", "ObservedAt", "Id");
+
+                    b.ToTable("ControlSamples");
+                });
+
             modelBuilder.Entity("MeltShop.Records.Laboratory.Instrument", b =>
                 {
                     b.Property<long>("Id")
@@ -1032,6 +1194,39 @@ namespace MeltShop.Records.Migrations.Sqlite
                     b.ToTable("Readings");
                 });
 
+            modelBuilder.Entity("MeltShop.Records.Laboratory.ReferenceMaterial", b =>
+                {
+                    b.Property<long>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Certificate")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Code")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<bool>("IsActive")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Name")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("Code")
+                        .IsUnique();
+
+                    b.ToTable("ReferenceMaterials");
+                });
+
             modelBuilder.Entity("MeltShop.Records.Laboratory.Sample", b =>
                 {
                     b.Property<long>("Id")
@@ -1040,6 +1235,9 @@ namespace MeltShop.Records.Migrations.Sqlite
 
                     b.Property<string>("CoinNumber")
                         .HasColumnType("TEXT");
+
+                    b.Property<long?>("CoinOnItsWayId")
+                        .HasColumnType("INTEGER");
 
                     b.Property<long>("EnteredAt")
                         .HasColumnType("INTEGER");
@@ -1083,6 +1281,8 @@ namespace MeltShop.Records.Migrations.Sqlite
 
                     b.HasKey("Id");
 
+                    b.HasIndex("CoinOnItsWayId");
+
                     b.HasIndex("EntryKey");
 
                     b.HasIndex("HeatId");
@@ -1095,6 +1295,34 @@ namespace MeltShop.Records.Migrations.Sqlite
                     b.HasIndex("InstrumentId", "ObservedAt");
 
                     b.ToTable("Samples");
+                });
+
+            modelBuilder.Entity("MeltShop.Records.Laboratory.SampleFigure", b =>
+                {
+                    b.Property<long>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("InstrumentText")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Quantity")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<long>("SampleId")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<double>("Value")
+                        .HasColumnType("REAL");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("SampleId", "Quantity")
+                        .IsUnique();
+
+                    b.ToTable("SampleFigures", (string)null);
                 });
 
             modelBuilder.Entity("MeltShop.Records.Laboratory.SampleMean", b =>
@@ -2839,6 +3067,87 @@ namespace MeltShop.Records.Migrations.Sqlite
                         .OnDelete(DeleteBehavior.Restrict);
                 });
 
+            modelBuilder.Entity("MeltShop.Records.Laboratory.CertifiedValue", b =>
+                {
+                    b.HasOne("MeltShop.Records.Laboratory.ReferenceMaterial", null)
+                        .WithMany("Values")
+                        .HasForeignKey("ReferenceMaterialId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("MeltShop.Records.Laboratory.CoinOnItsWay", b =>
+                {
+                    b.HasOne("MeltShop.Records.Keeping.Entry", null)
+                        .WithMany()
+                        .HasForeignKey("EntryKey")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("MeltShop.Records.Heats.Heat", null)
+                        .WithMany()
+                        .HasForeignKey("HeatId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("MeltShop.Records.People.Person", null)
+                        .WithMany()
+                        .HasForeignKey("PersonId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("MeltShop.Records.Laboratory.CoinOnItsWay", null)
+                        .WithMany()
+                        .HasForeignKey("SupersedesId")
+                        .OnDelete(DeleteBehavior.Restrict);
+
+                    b.HasOne("MeltShop.Records.Ladles.TreatedLadle", null)
+                        .WithMany()
+                        .HasForeignKey("TreatedLadleId")
+                        .OnDelete(DeleteBehavior.Restrict);
+                });
+
+            modelBuilder.Entity("MeltShop.Records.Laboratory.ControlReading", b =>
+                {
+                    b.HasOne("MeltShop.Records.Laboratory.ControlSample", null)
+                        .WithMany("Readings")
+                        .HasForeignKey("ControlSampleId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("MeltShop.Records.Laboratory.ControlSample", b =>
+                {
+                    b.HasOne("MeltShop.Records.Keeping.Entry", null)
+                        .WithMany()
+                        .HasForeignKey("EntryKey")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("MeltShop.Records.Laboratory.Instrument", null)
+                        .WithMany()
+                        .HasForeignKey("InstrumentId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("MeltShop.Records.People.Person", null)
+                        .WithMany()
+                        .HasForeignKey("PersonId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("MeltShop.Records.Laboratory.ReferenceMaterial", null)
+                        .WithMany()
+                        .HasForeignKey("ReferenceMaterialId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("MeltShop.Records.Laboratory.ControlSample", null)
+                        .WithMany()
+                        .HasForeignKey("SupersedesId")
+                        .OnDelete(DeleteBehavior.Restrict);
+                });
+
             modelBuilder.Entity("MeltShop.Records.Laboratory.InstrumentElement", b =>
                 {
                     b.HasOne("MeltShop.Records.Laboratory.Instrument", null)
@@ -2859,6 +3168,11 @@ namespace MeltShop.Records.Migrations.Sqlite
 
             modelBuilder.Entity("MeltShop.Records.Laboratory.Sample", b =>
                 {
+                    b.HasOne("MeltShop.Records.Laboratory.CoinOnItsWay", null)
+                        .WithMany()
+                        .HasForeignKey("CoinOnItsWayId")
+                        .OnDelete(DeleteBehavior.Restrict);
+
                     b.HasOne("MeltShop.Records.Keeping.Entry", null)
                         .WithMany()
                         .HasForeignKey("EntryKey")
@@ -2891,6 +3205,15 @@ namespace MeltShop.Records.Migrations.Sqlite
                         .WithMany()
                         .HasForeignKey("TreatedLadleId")
                         .OnDelete(DeleteBehavior.Restrict);
+                });
+
+            modelBuilder.Entity("MeltShop.Records.Laboratory.SampleFigure", b =>
+                {
+                    b.HasOne("MeltShop.Records.Laboratory.Sample", null)
+                        .WithMany("Figures")
+                        .HasForeignKey("SampleId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
                 });
 
             modelBuilder.Entity("MeltShop.Records.Laboratory.SampleMean", b =>
@@ -3371,14 +3694,26 @@ namespace MeltShop.Records.Migrations.Sqlite
                     b.Navigation("Readings");
                 });
 
+            modelBuilder.Entity("MeltShop.Records.Laboratory.ControlSample", b =>
+                {
+                    b.Navigation("Readings");
+                });
+
             modelBuilder.Entity("MeltShop.Records.Laboratory.Instrument", b =>
                 {
                     b.Navigation("Elements");
                 });
 
+            modelBuilder.Entity("MeltShop.Records.Laboratory.ReferenceMaterial", b =>
+                {
+                    b.Navigation("Values");
+                });
+
             modelBuilder.Entity("MeltShop.Records.Laboratory.Sample", b =>
                 {
                     b.Navigation("Burns");
+
+                    b.Navigation("Figures");
 
                     b.Navigation("Means");
                 });

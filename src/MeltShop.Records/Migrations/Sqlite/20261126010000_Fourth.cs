@@ -11,6 +11,12 @@ namespace MeltShop.Records.Migrations.Sqlite
         /// <inheritdoc />
         protected override void Up(MigrationBuilder migrationBuilder)
         {
+            migrationBuilder.AddColumn<long>(
+                name: "CoinOnItsWayId",
+                table: "Samples",
+                type: "INTEGER",
+                nullable: true);
+
             migrationBuilder.AddColumn<bool>(
                 name: "GreyFracture",
                 table: "Samples",
@@ -32,6 +38,60 @@ namespace MeltShop.Records.Migrations.Sqlite
                 defaultValue: false);
 
             migrationBuilder.CreateTable(
+                name: "CoinsOnTheirWay",
+                columns: table => new
+                {
+                    Id = table.Column<long>(type: "INTEGER", nullable: false)
+                        .Annotation("Sqlite:Autoincrement", true),
+                    HeatId = table.Column<long>(type: "INTEGER", nullable: false),
+                    TreatedLadleId = table.Column<long>(type: "INTEGER", nullable: true),
+                    Kind = table.Column<string>(type: "TEXT", nullable: false),
+                    CoinNumber = table.Column<string>(type: "TEXT", nullable: false),
+                    Remarks = table.Column<string>(type: "TEXT", nullable: true),
+                    IsLost = table.Column<bool>(type: "INTEGER", nullable: false),
+                    EntryKey = table.Column<Guid>(type: "TEXT", nullable: false),
+                    PersonId = table.Column<long>(type: "INTEGER", nullable: false),
+                    ObservedAt = table.Column<long>(type: "INTEGER", nullable: false),
+                    EnteredAt = table.Column<long>(type: "INTEGER", nullable: false),
+                    SupersedesId = table.Column<long>(type: "INTEGER", nullable: true),
+                    Reason = table.Column<string>(type: "TEXT", nullable: true)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_CoinsOnTheirWay", x => x.Id);
+                    table.ForeignKey(
+                        name: "FK_CoinsOnTheirWay_CoinsOnTheirWay_SupersedesId",
+                        column: x => x.SupersedesId,
+                        principalTable: "CoinsOnTheirWay",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                    table.ForeignKey(
+                        name: "FK_CoinsOnTheirWay_Entries_EntryKey",
+                        column: x => x.EntryKey,
+                        principalTable: "Entries",
+                        principalColumn: "Key",
+                        onDelete: ReferentialAction.Restrict);
+                    table.ForeignKey(
+                        name: "FK_CoinsOnTheirWay_Heats_HeatId",
+                        column: x => x.HeatId,
+                        principalTable: "Heats",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                    table.ForeignKey(
+                        name: "FK_CoinsOnTheirWay_People_PersonId",
+                        column: x => x.PersonId,
+                        principalTable: "People",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                    table.ForeignKey(
+                        name: "FK_CoinsOnTheirWay_TreatedLadles_TreatedLadleId",
+                        column: x => x.TreatedLadleId,
+                        principalTable: "TreatedLadles",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                });
+
+            migrationBuilder.CreateTable(
                 name: "Instruments",
                 columns: table => new
                 {
@@ -48,6 +108,45 @@ namespace MeltShop.Records.Migrations.Sqlite
                 constraints: table =>
                 {
                     table.PrimaryKey("PK_Instruments", x => x.Id);
+                });
+
+            migrationBuilder.CreateTable(
+                name: "ReferenceMaterials",
+                columns: table => new
+                {
+                    Id = table.Column<long>(type: "INTEGER", nullable: false)
+                        .Annotation("Sqlite:Autoincrement", true),
+                    Code = table.Column<string>(type: "TEXT", nullable: false),
+                    Name = table.Column<string>(type: "TEXT", nullable: false),
+                    Certificate = table.Column<string>(type: "TEXT", nullable: false),
+                    IsActive = table.Column<bool>(type: "INTEGER", nullable: false),
+                    Version = table.Column<Guid>(type: "TEXT", nullable: false)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_ReferenceMaterials", x => x.Id);
+                });
+
+            migrationBuilder.CreateTable(
+                name: "SampleFigures",
+                columns: table => new
+                {
+                    Id = table.Column<long>(type: "INTEGER", nullable: false)
+                        .Annotation("Sqlite:Autoincrement", true),
+                    SampleId = table.Column<long>(type: "INTEGER", nullable: false),
+                    Quantity = table.Column<string>(type: "TEXT", nullable: false),
+                    Value = table.Column<double>(type: "REAL", nullable: false),
+                    InstrumentText = table.Column<string>(type: "TEXT", nullable: false)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_SampleFigures", x => x.Id);
+                    table.ForeignKey(
+                        name: "FK_SampleFigures_Samples_SampleId",
+                        column: x => x.SampleId,
+                        principalTable: "Samples",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
                 });
 
             migrationBuilder.CreateTable(
@@ -72,10 +171,156 @@ namespace MeltShop.Records.Migrations.Sqlite
                         onDelete: ReferentialAction.Restrict);
                 });
 
+            migrationBuilder.CreateTable(
+                name: "CertifiedValues",
+                columns: table => new
+                {
+                    Id = table.Column<long>(type: "INTEGER", nullable: false)
+                        .Annotation("Sqlite:Autoincrement", true),
+                    ReferenceMaterialId = table.Column<long>(type: "INTEGER", nullable: false),
+                    Element = table.Column<string>(type: "TEXT", nullable: false),
+                    Percent = table.Column<double>(type: "REAL", nullable: false),
+                    PlusMinus = table.Column<double>(type: "REAL", nullable: true)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_CertifiedValues", x => x.Id);
+                    table.ForeignKey(
+                        name: "FK_CertifiedValues_ReferenceMaterials_ReferenceMaterialId",
+                        column: x => x.ReferenceMaterialId,
+                        principalTable: "ReferenceMaterials",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                });
+
+            migrationBuilder.CreateTable(
+                name: "ControlSamples",
+                columns: table => new
+                {
+                    Id = table.Column<long>(type: "INTEGER", nullable: false)
+                        .Annotation("Sqlite:Autoincrement", true),
+                    InstrumentId = table.Column<long>(type: "INTEGER", nullable: false),
+                    ReferenceMaterialId = table.Column<long>(type: "INTEGER", nullable: false),
+                    Remarks = table.Column<string>(type: "TEXT", nullable: true),
+                    EntryKey = table.Column<Guid>(type: "TEXT", nullable: false),
+                    PersonId = table.Column<long>(type: "INTEGER", nullable: false),
+                    ObservedAt = table.Column<long>(type: "INTEGER", nullable: false),
+                    EnteredAt = table.Column<long>(type: "INTEGER", nullable: false),
+                    SupersedesId = table.Column<long>(type: "INTEGER", nullable: true),
+                    Reason = table.Column<string>(type: "TEXT", nullable: true)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_ControlSamples", x => x.Id);
+                    table.ForeignKey(
+                        name: "FK_ControlSamples_ControlSamples_SupersedesId",
+                        column: x => x.SupersedesId,
+                        principalTable: "ControlSamples",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                    table.ForeignKey(
+                        name: "FK_ControlSamples_Entries_EntryKey",
+                        column: x => x.EntryKey,
+                        principalTable: "Entries",
+                        principalColumn: "Key",
+                        onDelete: ReferentialAction.Restrict);
+                    table.ForeignKey(
+                        name: "FK_ControlSamples_Instruments_InstrumentId",
+                        column: x => x.InstrumentId,
+                        principalTable: "Instruments",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                    table.ForeignKey(
+                        name: "FK_ControlSamples_People_PersonId",
+                        column: x => x.PersonId,
+                        principalTable: "People",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                    table.ForeignKey(
+                        name: "FK_ControlSamples_ReferenceMaterials_ReferenceMaterialId",
+                        column: x => x.ReferenceMaterialId,
+                        principalTable: "ReferenceMaterials",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                });
+
+            migrationBuilder.CreateTable(
+                name: "ControlReadings",
+                columns: table => new
+                {
+                    Id = table.Column<long>(type: "INTEGER", nullable: false)
+                        .Annotation("Sqlite:Autoincrement", true),
+                    ControlSampleId = table.Column<long>(type: "INTEGER", nullable: false),
+                    Ordinal = table.Column<int>(type: "INTEGER", nullable: false),
+                    Element = table.Column<string>(type: "TEXT", nullable: false),
+                    Percent = table.Column<double>(type: "REAL", nullable: false),
+                    BelowDetection = table.Column<bool>(type: "INTEGER", nullable: false),
+                    InstrumentText = table.Column<string>(type: "TEXT", nullable: false)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_ControlReadings", x => x.Id);
+                    table.ForeignKey(
+                        name: "FK_ControlReadings_ControlSamples_ControlSampleId",
+                        column: x => x.ControlSampleId,
+                        principalTable: "ControlSamples",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                });
+
+            migrationBuilder.CreateIndex(
+                name: "IX_Samples_CoinOnItsWayId",
+                table: "Samples",
+                column: "CoinOnItsWayId");
+
             migrationBuilder.CreateIndex(
                 name: "IX_Samples_InstrumentId_ObservedAt",
                 table: "Samples",
                 columns: new[] { "InstrumentId", "ObservedAt" });
+
+            migrationBuilder.CreateIndex(
+                name: "IX_CertifiedValues_ReferenceMaterialId_Element",
+                table: "CertifiedValues",
+                columns: new[] { "ReferenceMaterialId", "Element" },
+                unique: true);
+
+            migrationBuilder.CreateIndex(
+                name: "IX_CoinsOnTheirWay_EntryKey",
+                table: "CoinsOnTheirWay",
+                column: "EntryKey");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_CoinsOnTheirWay_HeatId",
+                table: "CoinsOnTheirWay",
+                column: "HeatId");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_CoinsOnTheirWay_SupersedesId",
+                table: "CoinsOnTheirWay",
+                column: "SupersedesId",
+                unique: true);
+
+            migrationBuilder.CreateIndex(
+                name: "IX_ControlReadings_ControlSampleId_Ordinal_Element",
+                table: "ControlReadings",
+                columns: new[] { "ControlSampleId", "Ordinal", "Element" },
+                unique: true);
+
+            migrationBuilder.CreateIndex(
+                name: "IX_ControlSamples_EntryKey",
+                table: "ControlSamples",
+                column: "EntryKey");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_ControlSamples_InstrumentId_ObservedAt_Id",
+                table: "ControlSamples",
+                columns: new[] { "InstrumentId", "ObservedAt", "Id" });
+
+            migrationBuilder.CreateIndex(
+                name: "IX_ControlSamples_SupersedesId",
+                table: "ControlSamples",
+                column: "SupersedesId",
+                unique: true);
 
             migrationBuilder.CreateIndex(
                 name: "IX_InstrumentElements_InstrumentId_Element",
@@ -88,6 +333,26 @@ namespace MeltShop.Records.Migrations.Sqlite
                 table: "Instruments",
                 column: "Code",
                 unique: true);
+
+            migrationBuilder.CreateIndex(
+                name: "IX_ReferenceMaterials_Code",
+                table: "ReferenceMaterials",
+                column: "Code",
+                unique: true);
+
+            migrationBuilder.CreateIndex(
+                name: "IX_SampleFigures_SampleId_Quantity",
+                table: "SampleFigures",
+                columns: new[] { "SampleId", "Quantity" },
+                unique: true);
+
+            migrationBuilder.AddForeignKey(
+                name: "FK_Samples_CoinsOnTheirWay_CoinOnItsWayId",
+                table: "Samples",
+                column: "CoinOnItsWayId",
+                principalTable: "CoinsOnTheirWay",
+                principalColumn: "Id",
+                onDelete: ReferentialAction.Restrict);
 
             migrationBuilder.AddForeignKey(
                 name: "FK_Samples_Instruments_InstrumentId",
@@ -102,17 +367,47 @@ namespace MeltShop.Records.Migrations.Sqlite
         protected override void Down(MigrationBuilder migrationBuilder)
         {
             migrationBuilder.DropForeignKey(
+                name: "FK_Samples_CoinsOnTheirWay_CoinOnItsWayId",
+                table: "Samples");
+
+            migrationBuilder.DropForeignKey(
                 name: "FK_Samples_Instruments_InstrumentId",
                 table: "Samples");
+
+            migrationBuilder.DropTable(
+                name: "CertifiedValues");
+
+            migrationBuilder.DropTable(
+                name: "CoinsOnTheirWay");
+
+            migrationBuilder.DropTable(
+                name: "ControlReadings");
 
             migrationBuilder.DropTable(
                 name: "InstrumentElements");
 
             migrationBuilder.DropTable(
+                name: "SampleFigures");
+
+            migrationBuilder.DropTable(
+                name: "ControlSamples");
+
+            migrationBuilder.DropTable(
                 name: "Instruments");
+
+            migrationBuilder.DropTable(
+                name: "ReferenceMaterials");
+
+            migrationBuilder.DropIndex(
+                name: "IX_Samples_CoinOnItsWayId",
+                table: "Samples");
 
             migrationBuilder.DropIndex(
                 name: "IX_Samples_InstrumentId_ObservedAt",
+                table: "Samples");
+
+            migrationBuilder.DropColumn(
+                name: "CoinOnItsWayId",
                 table: "Samples");
 
             migrationBuilder.DropColumn(
