@@ -10,7 +10,6 @@ using MeltShop.Records.Reading.Ladles;
 using MeltShop.Records.Reading.People;
 using MeltShop.Records.Reading.Sites;
 using MeltShop.Records.Reading.Trail;
-using MeltShop.Records.Reading.Waiting;
 using MeltShop.Records.Reading.Yard;
 using Microsoft.Extensions.DependencyInjection;
 
@@ -22,7 +21,6 @@ internal static class PageQueries
     public static void AddTo(IServiceCollection services)
     {
         services.AddSingleton<FloorPage>();
-        services.AddSingleton<WaitingPage>();
         services.AddSingleton<FindPage>();
         services.AddSingleton<YardPage>();
         services.AddSingleton<GradesPage>();

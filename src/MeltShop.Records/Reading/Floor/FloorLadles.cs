@@ -1,3 +1,4 @@
+using MeltShop.Records.Laboratory;
 using MeltShop.Records.Ladles;
 using Microsoft.EntityFrameworkCore;
 
@@ -25,6 +26,7 @@ internal static class FloorLadles
             l.Id, l.HeatId, l.Ordinal, l.State, l.ReactionEndedAt,
             Ladle = db.Ladles.Single(x => x.Id == l.LadleId).Code,
             HeatNumber = db.Heats.Single(h => h.Id == l.HeatId).Number,
+            HeatStartedAt = db.Heats.Single(h => h.Id == l.HeatId).StartedAt,
             Grade = db.Grades.Single(g => g.Id == db.Heats.Single(h => h.Id == l.HeatId).GradeId).Code,
         }).ToListAsync(ct);
         var ids = rows.Select(r => r.Id).ToList();
@@ -33,6 +35,9 @@ internal static class FloorLadles
         var times = await Reading.Ladles.LadleTimesRows.Load(db, ids, null, ct);
         var late = await db.InForce<PouredMould>().Where(m => ids.Contains(m.TreatedLadleId) && !m.IsWithdrawn && m.LateFor != null)
             .GroupBy(m => m.TreatedLadleId).Select(g => new { g.Key, Count = g.Count() }).ToDictionaryAsync(g => g.Key, g => g.Count, ct);
+        var steps = await db.LadleSteps.Where(s => ids.Contains(s.TreatedLadleId)).Select(s => new Instant { Subject = s.TreatedLadleId, At = s.ObservedAt }).Latest(ct);
+        var sampled = await db.InForce<Sample>().Where(s => s.TreatedLadleId != null && ids.Contains(s.TreatedLadleId.Value) && s.Kind == SampleKind.LastMetal)
+            .Select(s => new Instant { Subject = s.TreatedLadleId!.Value, At = s.ObservedAt }).Latest(ct);
         var ladles = rows.Take(Most).Select(r =>
         {
             var tap = taps.GetValueOrDefault(r.Id);
@@ -40,6 +45,8 @@ internal static class FloorLadles
                 r.Id, r.HeatId, r.HeatNumber, r.Ordinal, r.Ladle, r.Grade, r.State, r.ReactionEndedAt, tap?.Kg, tap?.MgAfterTreatmentPercent,
                 tap?.MinutesToFloor)
             {
+                Since = steps.At(r.Id) ?? r.HeatStartedAt,
+                LastMetalAt = sampled.At(r.Id),
                 Times = times[r.Id],
                 LateMoulds = late.GetValueOrDefault(r.Id),
             };

@@ -38,8 +38,16 @@ public sealed class FloorPage(IDbContextFactory<RecordsContext> contexts)
         var last = (await db.InForce<Sample>().Where(s => ids.Contains(s.HeatId) && SampleKinds.OfTheBath.Contains(s.Kind)).Select(s => new { s.HeatId, s.Id, s.ObservedAt }).ToListAsync(ct))
             .GroupBy(s => s.HeatId).Select(g => g.MaxBy(s => (s.ObservedAt, s.Id))!.Id).ToList();
         var samples = (await SampleRows.Load(db, db.Samples.Where(s => last.Contains(s.Id)), ct)).ToDictionary(s => s.HeatId);
+        var addedTo = await db.InForce<Weighing>().Where(w => ids.Contains(w.HeatId) && w.IntoBath)
+            .Select(w => new Instant { Subject = w.HeatId, At = w.ObservedAt }).Latest(ct);
+        var corrected = await db.InForce<BathCorrection>().Where(c => ids.Contains(c.HeatId))
+            .Select(c => new Instant { Subject = c.HeatId, At = c.ObservedAt }).Latest(ct);
         return heats.ToDictionary(h => h.Id, h => new FloorHeat(
             h.Id, h.Number, h.GradeCode, h.State, h.StartedAt,
-            temperatures.TryGetValue(h.Id, out var t) ? new(t.TemperatureC, t.ObservedAt) : null, samples.GetValueOrDefault(h.Id)));
+            temperatures.TryGetValue(h.Id, out var t) ? new(t.TemperatureC, t.ObservedAt) : null, samples.GetValueOrDefault(h.Id))
+        {
+            AddedToAt = addedTo.At(h.Id),
+            CorrectedAt = corrected.At(h.Id),
+        });
     }
 }

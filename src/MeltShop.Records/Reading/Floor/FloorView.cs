@@ -20,7 +20,14 @@ public sealed record FloorFurnace(long Id, string Code, string Name, double Capa
 
 /// <param name="Sample">Last sample from the furnace.</param>
 public sealed record FloorHeat(
-    long Id, string Number, string GradeCode, HeatState State, DateTimeOffset StartedAt, FloorTemperature? Temperature, SampleView? Sample);
+    long Id, string Number, string GradeCode, HeatState State, DateTimeOffset StartedAt, FloorTemperature? Temperature, SampleView? Sample)
+{
+    /// <summary>When something last went into the bath; null where nothing did.</summary>
+    public DateTimeOffset? AddedToAt { get; init; }
+
+    /// <summary>When a correction of the bath was last accepted; null where none was.</summary>
+    public DateTimeOffset? CorrectedAt { get; init; }
+}
 
 public sealed record FloorTemperature(double TemperatureC, DateTimeOffset ObservedAt);
 
@@ -31,6 +38,12 @@ public sealed record FloorLadle(
     long Id, long HeatId, string HeatNumber, int Ordinal, string LadleCode, string GradeCode, TreatedLadleState State,
     DateTimeOffset? ReactionEndedAt, double? Kg, double? MgAfterTreatmentPercent, double? MinutesToFloor)
 {
+    /// <summary>When the last thing was done to it.</summary>
+    public required DateTimeOffset Since { get; init; }
+
+    /// <summary>When the last sample of its last metal was taken; null where there is none.</summary>
+    public DateTimeOffset? LastMetalAt { get; init; }
+
     /// <summary>What its clocks count from; null where it is held.</summary>
     public Ladles.LadleTimes? Times { get; init; }
 

@@ -1,8 +1,7 @@
 using MeltShop.Records.Reading.Floor;
 using MeltShop.Records.Reading.Grades;
-using MeltShop.Records.Reading.Waiting;
 
 namespace MeltShop.Web.Pages.Floor;
 
 /// <summary>What runs, the grades whose windows its samples are held against, and what waits for somebody.</summary>
-public sealed record FloorContent(FloorView Floor, IReadOnlyDictionary<string, GradeView> Grades, IReadOnlyList<WaitingRow> Waiting);
+public sealed record FloorContent(FloorView Floor, IReadOnlyDictionary<string, GradeView> Grades);

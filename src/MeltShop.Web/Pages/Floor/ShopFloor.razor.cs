@@ -1,6 +1,5 @@
 using MeltShop.Records.Reading.Floor;
 using MeltShop.Records.Reading.Grades;
-using MeltShop.Records.Reading.Waiting;
 using MeltShop.Records.Writing;
 using Microsoft.AspNetCore.Components;
 
@@ -16,9 +15,6 @@ public sealed partial class ShopFloor
     private FloorPage Page { get; set; } = null!;
 
     [Inject]
-    private WaitingPage Waiting { get; set; } = null!;
-
-    [Inject]
     private GradesPage Grades { get; set; } = null!;
 
     private DateTimeOffset Now => Clock.GetUtcNow();
@@ -27,7 +23,7 @@ public sealed partial class ShopFloor
     {
         var floor = await Page.Load(ct);
         var grades = await Grades.Load(ct);
-        return new(floor, grades.Grades.ToDictionary(g => g.Code), await Waiting.Load(ct));
+        return new(floor, grades.Grades.ToDictionary(g => g.Code));
     }
 
     protected override bool IsEmpty(FloorContent view) => view.Floor.Furnaces.Count == 0;

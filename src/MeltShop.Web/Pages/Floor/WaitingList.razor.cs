@@ -1,5 +1,5 @@
 using MeltShop.Records.People;
-using MeltShop.Records.Reading.Waiting;
+using MeltShop.Records.Reading.Floor;
 using Microsoft.AspNetCore.Components;
 
 namespace MeltShop.Web.Pages.Floor;

@@ -1,12 +1,12 @@
 using MeltShop.Records.Heats;
 using MeltShop.Records.Laboratory;
 using MeltShop.Records.Ladles;
-using MeltShop.Records.Reading.Waiting;
+using MeltShop.Records.Reading.Floor;
 using MeltShop.Records.Tests.Databases;
 
 namespace MeltShop.Records.Tests.Reading;
 
-public abstract class WaitingPageTests(Database database)
+public abstract class WaitingRowTests(Database database)
 {
     private static CancellationToken Ct => TestContext.Current.CancellationToken;
 
@@ -59,9 +59,9 @@ public abstract class WaitingPageTests(Database database)
     [Fact]
     public async Task Waiting_ClosedHeat_WaitsForNothing() => Assert.Empty(await Of(await (await Foundry.Found(database)).Heat(HeatState.Closed)));
 
-    private async Task<IEnumerable<WaitingRow>> Of(Heat heat) => (await new WaitingPage(database.Contexts).Load(Ct)).Where(row => row.HeatId == heat.Id);
+    private async Task<IEnumerable<WaitingRow>> Of(Heat heat) => WaitingRow.Of(await new FloorPage(database.Contexts).Load(Ct)).Where(row => row.HeatId == heat.Id);
 }
 
-public sealed class WaitingPageTestsOnSqlite(SqliteDatabase database) : WaitingPageTests(database), IClassFixture<SqliteDatabase>;
+public sealed class WaitingRowTestsOnSqlite(SqliteDatabase database) : WaitingRowTests(database), IClassFixture<SqliteDatabase>;
 
-public sealed class WaitingPageTestsOnPostgres(PostgresDatabase database) : WaitingPageTests(database), IClassFixture<PostgresDatabase>;
+public sealed class WaitingRowTestsOnPostgres(PostgresDatabase database) : WaitingRowTests(database), IClassFixture<PostgresDatabase>;
