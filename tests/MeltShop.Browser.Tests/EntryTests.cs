@@ -125,6 +125,28 @@ public sealed class EntryTests(Chromium chromium, EntryTests.App app) : IClassFi
     }
 
     [Fact]
+    public async Task Touch_AfterALossThatCameBeforeTheFirstBeat_IsNotBelievedUntilTheCircuitIsBack()
+    {
+        await using var context = await chromium.TabletAsync(app.Running.Address);
+        var page = await context.SignInAsync("henning");
+        await page.GotoAsync("/look"); // a page without a circuit: never asked, as one that lost it before its first beat
+
+        await Say("show");
+        await page.TapAsync("main a.press");
+        Assert.Equal("/look", new Uri(page.Url).AbsolutePath);
+
+        await Say("hide");
+        await page.TapAsync("main a.press");
+        await page.WaitForSelectorAsync("[data-state=ready]");
+
+        async Task Say(string state) => await page.EvaluateAsync(
+            """
+            (state) => document.getElementById("components-reconnect-modal")
+              .dispatchEvent(new CustomEvent("components-reconnect-state-changed", { detail: { state } }))
+            """, state);
+    }
+
+    [Fact]
     public async Task Page_AfterALongAbsence_IsLoadedAnewInTheSamePlace()
     {
         await using var cable = new Cable(app.Running.Address);

@@ -66,7 +66,7 @@ class LadleClock extends HTMLElement {
   }
 
   #show() {
-    showChoices();
+    if (this.hasAttribute("data-signals")) showChoices();
     const now = performance.now() + this.offset;
     this.lines[0].textContent = `${LadleClock.#minutes(now - Number(this.dataset.end))} ${this.dataset.since}`;
     if (!this.dataset.stop) {
