@@ -15,12 +15,12 @@ public sealed class Recorder(IDbContextFactory<RecordsContext> contexts, ChangeN
 
     /// <param name="entry">Who asks for what.</param>
     /// <param name="write">
-    /// Changes the context's rows; may save where it needs an id. It is called again with a fresh context after a deadlock, so it
-    /// touches nothing else.
+    /// Changes the context's rows; may save where it needs an id. It is called again with a fresh context after a deadlock, or where
+    /// somebody else was faster at a row, so it touches nothing else.
     /// </param>
     /// <param name="ct">Given up before the commit, nothing is kept.</param>
     /// <returns>
-    /// The result or findings: those of the write, <c>version.stale</c> where somebody else changed a row first,
+    /// The result or findings: those of the write, <c>version.stale</c> where somebody else changed a row after its editor saw it,
     /// <c>unique.taken</c> where a value exists already, <c>entryKey.used</c> where the key belongs to another operation.
     /// </returns>
     public async Task<Recorded<TResult>> Record<TResult>(
@@ -36,9 +36,10 @@ public sealed class Recorder(IDbContextFactory<RecordsContext> contexts, ChangeN
             {
                 return await Once(db, entry, write, ct);
             }
-            catch (Exception e) when (attempt < Attempts && IsDeadlock(e))
+            catch (Exception e) when (attempt < Attempts && (IsDeadlock(e) || e is DbUpdateConcurrencyException))
             {
-                // PostgreSQL has undone the whole transaction: the other one is through by now.
+                // The whole transaction is undone, and the other one is through by now. A write that names the version which its editor
+                // saw is refused the next time too; one that only adds to what others add to goes through.
             }
             catch (DbUpdateConcurrencyException)
             {
