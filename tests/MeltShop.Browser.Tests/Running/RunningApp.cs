@@ -34,20 +34,23 @@ public sealed class RunningApp : IAsyncLifetime
     /// <summary>Starts the program, with more settings where a test needs them: <c>MeltShop__KeepCircuitSeconds</c>.</summary>
     public async Task StartAsync(params (string Name, string Value)[] settings)
     {
-        var start = new ProcessStartInfo("dotnet", [Metadata("WebProgram"), "--urls", Address.ToString()])
-        {
-            WorkingDirectory = WebFolder,
-            RedirectStandardOutput = true,
-            RedirectStandardError = true,
-            Environment = { ["ASPNETCORE_ENVIRONMENT"] = "Development", ["MeltShop__DataFolder"] = dataFolder },
-        };
-        foreach (var (name, value) in settings) start.Environment[name] = value;
+        var start = Program(["--urls", Address.ToString()], settings);
         process = Process.Start(start) ?? throw new InvalidOperationException("The program did not start.");
         process.OutputDataReceived += (_, line) => Keep(line.Data);
         process.ErrorDataReceived += (_, line) => Keep(line.Data);
         process.BeginOutputReadLine();
         process.BeginErrorReadLine();
         await WaitUntilReadyAsync(process);
+    }
+
+    /// <summary>Runs a command of the program on the same data folder. Answers its exit code and all that it printed.</summary>
+    public async Task<(int Code, string Words)> CommandAsync(string[] command, params (string Name, string Value)[] settings)
+    {
+        var start = Program(command, settings);
+        using var run = Process.Start(start) ?? throw new InvalidOperationException("The program did not start.");
+        var words = await Task.WhenAll(run.StandardOutput.ReadToEndAsync(), run.StandardError.ReadToEndAsync());
+        await run.WaitForExitAsync();
+        return (run.ExitCode, string.Concat(words));
     }
 
     /// <summary>Ends the process the hard way, as a power cut does; the data folder stays.</summary>
@@ -64,6 +67,19 @@ public sealed class RunningApp : IAsyncLifetime
     {
         await KillAsync();
         Directory.Delete(dataFolder, recursive: true);
+    }
+
+    private ProcessStartInfo Program(string[] arguments, (string Name, string Value)[] settings)
+    {
+        var start = new ProcessStartInfo("dotnet", [Metadata("WebProgram"), .. arguments])
+        {
+            WorkingDirectory = WebFolder,
+            RedirectStandardOutput = true,
+            RedirectStandardError = true,
+            Environment = { ["ASPNETCORE_ENVIRONMENT"] = "Development", ["MeltShop__DataFolder"] = dataFolder },
+        };
+        foreach (var (name, value) in settings) start.Environment[name] = value;
+        return start;
     }
 
     private async Task WaitUntilReadyAsync(Process running)
