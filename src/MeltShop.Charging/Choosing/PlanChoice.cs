@@ -20,7 +20,7 @@ public static class PlanChoice
         ArgumentNullException.ThrowIfNull(wishes);
         wishes.Require();
         var melt = ChargeOptimiser.MeltOf(problem);
-        return MeltPlanner.InTurn(budget => Of(problem, new MeltFormulation(melt), wishes, budget), cancellation);
+        return MeltPlanner.InTurn(melt, (formulation, budget) => Of(problem, formulation, wishes, budget), cancellation, isMixed: true);
     }
 
     private static ChoiceOfPlans Of(ChargeProblem problem, MeltFormulation formulation, ChoiceWishes wishes, Budget budget)

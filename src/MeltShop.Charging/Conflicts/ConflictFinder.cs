@@ -27,6 +27,6 @@ internal static class ConflictFinder
     /// <summary>Whether no plan keeps these bounds, cost apart. What could not be decided in time does not count as impossible.</summary>
     private static bool IsImpossible(MeltFormulation formulation, IEnumerable<LimitBound> bounds, Budget budget)
     {
-        return ProgramSolver.Solve(formulation.Program(bounds).Free(), budget).Status == PlanStatus.Infeasible;
+        return Undecided.OrWithout(() => ProgramSolver.Solve(formulation.Program(bounds).Free(), budget)).Status == PlanStatus.Infeasible;
     }
 }

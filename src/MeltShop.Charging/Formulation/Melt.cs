@@ -37,6 +37,8 @@ internal sealed record Melt
     /// <summary>Mass that the program is scaled by, so that its unknowns are about 1 at any size of furnace.</summary>
     public required double ScaleKg { get; init; }
 
+    public bool HasPieces => Columns.Any(c => c.Material?.PieceKg is not null);
+
     public bool LiquidIsFixed => LeastLiquidKg == MostLiquidKg;
 
     public static double Scale(double kg) => kg > 0 ? kg : 1;

@@ -66,6 +66,9 @@ internal sealed class MeltFormulation
     /// <summary>Kilograms of each column; what lies within rounding of a bound lies on it.</summary>
     public double[] Kilograms(double[] values) => [.. Columns.Select((c, j) => Snap(values[j], c) * unitKg[j])];
 
+    /// <summary>Kilograms of each column where pieces were not asked to be whole.</summary>
+    public double[] ContinuousKilograms(double[] values) => [.. Columns.Select((c, j) => Snap(values[j], c with { Whole = false }) * unitKg[j])];
+
     private static double Snap(double value, Column column) =>
         value <= column.Least + 1e-10 ? column.Least
         : value >= column.Most - 1e-10 ? column.Most

@@ -13,40 +13,48 @@ internal static class MeltPlanner
     /// <summary>As many solves at once as there are cores: more would only make all of them late.</summary>
     private static readonly SemaphoreSlim Cores = new(Environment.ProcessorCount);
 
-    /// <summary>Plans, and gives the kilograms of each column beside the plan.</summary>
-    public static (ChargePlan Plan, double[] Kilograms) Plan(Melt melt, CancellationToken cancellation) =>
-        InTurn(budget => Solve(new MeltFormulation(melt), budget), cancellation);
+    /// <summary>Whole pieces may take their whole time: they leave a core to all others, who are done within milliseconds.</summary>
+    private static readonly SemaphoreSlim PieceSeats = new(Math.Max(1, Environment.ProcessorCount - 1));
 
-    /// <summary>Does something that solves programs, as soon as a core is free.</summary>
+    /// <summary>Plans, and gives the kilograms of each column beside the plan.</summary>
+    public static (ChargePlan Plan, double[] Kilograms) Plan(Melt melt, CancellationToken cancellation) => InTurn(melt, Solve, cancellation);
+
+    /// <summary>Does something that solves programs of a melt, as soon as there is a seat for it.</summary>
+    /// <param name="melt">The melt.</param>
+    /// <param name="solve">What to do.</param>
+    /// <param name="cancellation">Ends the call.</param>
+    /// <param name="isMixed">Whether it solves programs with whole columns even where the melt has no pieces.</param>
     /// <exception cref="OperationCanceledException">The caller wished to stop, waiting or solving.</exception>
-    public static T InTurn<T>(Func<Budget, T> solve, CancellationToken cancellation)
+    public static T InTurn<T>(Melt melt, Func<MeltFormulation, Budget, T> solve, CancellationToken cancellation, bool isMixed = false)
     {
-        Cores.Wait(cancellation);
+        var seats = isMixed || melt.HasPieces ? PieceSeats : Cores;
+        seats.Wait(cancellation);
         try
         {
-            return solve(new Budget(MostTime, cancellation));
+            return solve(new MeltFormulation(melt), new Budget(MostTime, cancellation));
         }
         finally
         {
-            Cores.Release();
+            seats.Release();
         }
     }
 
     public static (ChargePlan Plan, double[] Kilograms) Solve(MeltFormulation formulation, Budget budget)
     {
         var program = formulation.Whole();
-        var solution = ProgramSolver.Solve(program, budget);
+        var solution = Undecided.OrWithout(() => ProgramSolver.Solve(program, budget));
         if (solution.Status == PlanStatus.Infeasible)
         {
             var conflicts = ConflictFinder.Find(formulation, budget);
             return (new ChargePlan { Status = PlanStatus.Infeasible, AssumedZero = PlanWriter.AssumedZero(formulation.Melt), Conflicts = conflicts }, []);
         }
 
-        if (solution.Values.Length == 0) return (new ChargePlan { Status = solution.Status }, []);
+        if (solution.Values.Length == 0) return (PlanWriter.WithoutPlan(formulation, solution), []);
         var result = new MeltResult(formulation.Melt, formulation.Kilograms(solution.Values));
         MeltCheck.Require(result);
         MeltCheck.RequireCost(result, program.Cost(solution.Values[..program.Columns.Count]) * formulation.CostScale, formulation.CostScale);
         using var prices = new MeltPrices(formulation, program, solution, result, budget);
-        return (PlanWriter.Write(solution.Status, result, prices), result.Kilograms);
+        var plan = PlanWriter.Write(solution.Status, result, prices);
+        return (solution.IsOptimal ? plan : PlanWriter.Unproven(plan, solution, formulation.CostScale), result.Kilograms);
     }
 }

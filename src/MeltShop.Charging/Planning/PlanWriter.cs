@@ -1,5 +1,6 @@
 using MeltShop.Charging.Formulation;
 using MeltShop.Charging.Plans;
+using MeltShop.Charging.Solving;
 using MeltShop.Metallurgy.Elements;
 
 namespace MeltShop.Charging.Planning;
@@ -23,6 +24,23 @@ internal static class PlanWriter
         })],
         Materials = [.. result.Melt.Columns.Select((column, j) => (column, j)).Where(c => c.column.Material is not null)
             .Select(c => new MaterialOutcome(c.column.Name, result.Kilograms[c.j], prices.PriceToEnterPerTonne(c.j)))],
+    };
+
+    /// <summary>The same plan with what is not proven of it.</summary>
+    public static ChargePlan Unproven(ChargePlan plan, Solution solution, double costScale)
+    {
+        var weighed = plan.Costs.Weighed;
+        var gap = weighed - solution.Bound * costScale;
+        return plan with { End = solution.End, GapPercent = gap is { } money && weighed != 0 ? 100 * Math.Max(0, money) / Math.Abs(weighed) : null };
+    }
+
+    /// <summary>Where the search came to no end and found no plan.</summary>
+    public static ChargePlan WithoutPlan(MeltFormulation formulation, Solution solution) => new()
+    {
+        Status = solution.Status,
+        End = solution.End,
+        AssumedZero = AssumedZero(formulation.Melt),
+        Continuous = solution.Continuous is { } values ? ChargeCheck.Of(new MeltResult(formulation.Melt, formulation.ContinuousKilograms(values))) : null,
     };
 
     public static IEnumerable<PlanLine> Lines(MeltResult result)

@@ -37,4 +37,19 @@ public sealed record ChargePlan
 
     /// <summary>Where infeasible: what clashes.</summary>
     public IReadOnlyList<Conflict> Conflicts { get; init; } = [];
+
+    /// <summary>How the search ended; where the plan is not proven, why.</summary>
+    public SearchEnd End { get; init; }
+
+    /// <summary>
+    /// Where the plan is not proven: a plan might cost less by so many percent of its cost, and not by more (of all that is minimised, where there are
+    /// wishes); null where it is proven, and where there is no plan or nothing is known.
+    /// </summary>
+    public double? GapPercent { get; init; }
+
+    /// <summary>
+    /// Where no plan with whole pieces was found, and none was shown not to exist: the cheapest charge as if pieces could be cut, which misses nothing but whole
+    /// pieces. No plan costs less; it is for a person to make whole and check. Null otherwise.
+    /// </summary>
+    public ChargeEvaluation? Continuous { get; init; }
 }

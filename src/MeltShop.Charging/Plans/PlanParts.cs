@@ -9,7 +9,7 @@ public enum PlanStatus
     /// <summary>No plan meets all rows; the conflicts say which of them clash.</summary>
     Infeasible,
 
-    /// <summary>The time ran out; what is shown is the best found, without proof.</summary>
+    /// <summary>The search came to no end (see <see cref="SearchEnd"/>); what is shown is the best found, without proof.</summary>
     TimeLimit,
 }
 

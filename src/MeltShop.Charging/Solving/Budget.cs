@@ -14,5 +14,8 @@ internal sealed class Budget(TimeSpan total, CancellationToken cancellation)
     /// <summary>Half of the time that is left.</summary>
     public Budget Half() => new(Left / 2, cancellation);
 
+    /// <summary>What is left, or some time more where that is less.</summary>
+    public Budget AtLeast(TimeSpan time) => new(Left > time ? Left : time, cancellation);
+
     public bool IsSpent => Left <= TimeSpan.Zero;
 }

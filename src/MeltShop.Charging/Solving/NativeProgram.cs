@@ -110,6 +110,9 @@ internal sealed class NativeProgram : IDisposable
         };
     }
 
+    /// <summary>No solution costs less than this, as far as the search came; null where that is not known.</summary>
+    public double? Bound() => solver.Objective().BestBound() / (engine == Pieces ? PiecesCostScale : 1) is var bound && double.IsFinite(bound) ? bound : null;
+
     public double[] Values() => [.. variables.Select(v => v.SolutionValue())];
 
     public double[] Duals() => [.. constraints.Select(c => c.DualValue())];

@@ -14,6 +14,15 @@ namespace MeltShop.Charging.Solving;
 /// <param name="ReducedCosts">Change of the objective for +1 on each column; empty for whole pieces.</param>
 internal sealed record Solution(PlanStatus Status, LinearProgram Solved, double[] Values, double[] Duals, double[] ReducedCosts)
 {
+    /// <summary>How the search ended.</summary>
+    public SearchEnd End { get; init; } = Status == PlanStatus.TimeLimit ? SearchEnd.OutOfTime : SearchEnd.Proven;
+
+    /// <summary>No solution costs less than this, in the program's objective; null where it is not known.</summary>
+    public double? Bound { get; init; }
+
+    /// <summary>Where no whole numbers were found: the values without that condition; null otherwise, and where they are not known either.</summary>
+    public double[]? Continuous { get; init; }
+
     public bool IsOptimal => Status == PlanStatus.Optimal;
 
     public static Solution Without(PlanStatus status) => new(status, new([], []), [], [], []);

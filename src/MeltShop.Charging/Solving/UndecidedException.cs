@@ -16,7 +16,7 @@ internal static class Undecided
         }
         catch (UndecidedException)
         {
-            return Solution.Without(PlanStatus.TimeLimit);
+            return Solution.Without(PlanStatus.TimeLimit) with { End = SearchEnd.Undecided };
         }
     }
 }

@@ -18,14 +18,15 @@ public static class LeastHarm
     public static ChargeEvaluation? Plan(ChargeProblem problem, CancellationToken cancellation = default)
     {
         var melt = ChargeOptimiser.MeltOf(problem);
-        return MeltPlanner.InTurn(budget => Plan(new MeltFormulation(melt), budget), cancellation);
+        return MeltPlanner.InTurn(melt, Plan, cancellation);
     }
 
     internal static ChargeEvaluation? Plan(MeltFormulation formulation, Budget budget)
     {
         // First the harm, then the money with the harm held where it is (to what the solver can tell).
         var elastic = ElasticProgram.Of(formulation);
-        var solution = InOrder.Solve(elastic.Priced([.. formulation.Columns.Select(c => c.Cost)]), [.. elastic.Columns.Select(c => c.Cost)], budget);
+        var priced = elastic.Priced([.. formulation.Columns.Select(c => c.Cost)]);
+        var solution = Undecided.OrWithout(() => InOrder.Solve(priced, [.. elastic.Columns.Select(c => c.Cost)], budget));
         return solution.Values.Length == 0 ? null : ChargeCheck.Of(new MeltResult(formulation.Melt, formulation.Kilograms(solution.Values)));
     }
 }

@@ -20,7 +20,7 @@ public static class Replan
     public static RestOfCharge Of(ChargeProblem problem, CancellationToken cancellation = default)
     {
         var melt = ChargeOptimiser.MeltOf(problem);
-        return MeltPlanner.InTurn(budget => Of(problem, new MeltFormulation(melt), budget), cancellation);
+        return MeltPlanner.InTurn(melt, (formulation, budget) => Of(problem, formulation, budget), cancellation);
     }
 
     private static RestOfCharge Of(ChargeProblem problem, MeltFormulation formulation, Budget budget)

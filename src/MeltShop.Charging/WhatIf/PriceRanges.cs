@@ -23,14 +23,14 @@ public static class PriceRanges
     public static IReadOnlyList<PriceRange> Of(ChargeProblem problem, CancellationToken cancellation = default)
     {
         var melt = ChargeOptimiser.MeltOf(problem);
-        return MeltPlanner.InTurn(budget => Of(new MeltFormulation(melt), budget), cancellation);
+        return MeltPlanner.InTurn(melt, Of, cancellation);
     }
 
     private static IReadOnlyList<PriceRange> Of(MeltFormulation formulation, Budget budget)
     {
         var program = formulation.Whole();
         if (program.HasWholeColumns) return [];
-        var solution = ProgramSolver.Solve(program, budget);
+        var solution = Undecided.OrWithout(() => ProgramSolver.Solve(program, budget));
         if (!solution.IsOptimal) return [];
         using var tangent = new TangentProgram(solution, new ActiveSet(solution));
         return [.. Enumerable.Range(0, formulation.Columns.Count).Select(j => Range(formulation, tangent, j, budget)).OfType<PriceRange>()];

@@ -37,9 +37,8 @@ public static class Purchases
     }
 
     /// <summary>The charge with the least mass of some materials, and the cheapest of those; null where there is none, or none was found in time.</summary>
-    internal static MeltResult? Solve(Melt melt, Func<MeltColumn, bool> isBought, CancellationToken cancellation) => MeltPlanner.InTurn(budget =>
+    internal static MeltResult? Solve(Melt melt, Func<MeltColumn, bool> isBought, CancellationToken cancellation) => MeltPlanner.InTurn(melt, (formulation, budget) =>
     {
-        var formulation = new MeltFormulation(melt);
         var solution = Undecided.OrWithout(() => InOrder.Solve(formulation.Whole(), formulation.Weighed(c => isBought(c) ? 1 : 0), budget));
         if (solution.Values.Length == 0) return null;
         var result = new MeltResult(melt, formulation.Kilograms(solution.Values));

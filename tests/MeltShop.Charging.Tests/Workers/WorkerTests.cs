@@ -1,0 +1,218 @@
+using MeltShop.Charging.Formulation;
+using MeltShop.Charging.Plans;
+using MeltShop.Charging.Problems;
+using MeltShop.Charging.Solving;
+using MeltShop.Charging.Tests.Support;
+using MeltShop.Charging.Workers;
+using MeltShop.Metallurgy.Elements;
+using static MeltShop.Charging.Tests.Support.Case;
+
+namespace MeltShop.Charging.Tests.Workers;
+
+/// <summary>Workers that answer, hang, crash, babble, swell, or are not there. The worker is this program with the argument <c>solve</c>.</summary>
+[Collection(nameof(Alone))]
+public sealed class WorkerTests : IDisposable
+{
+    private static readonly string Self = Path.Combine(AppContext.BaseDirectory, "MeltShop.Charging.Tests.dll");
+    private readonly DirectoryInfo folder = Directory.CreateTempSubdirectory("worker");
+
+    /// <summary>Half of a (1 % Si, pieces of 130 kg) and half of b (2 %): with 5 % of room there are charges of whole pieces, 3 or 4 of a.</summary>
+    private static readonly ChargeProblem Pieces = new()
+    {
+        MeltKg = 1000,
+        MeltToleranceKg = 50,
+        Materials = [Material("a", 300, (Element.Si, 1)) with { PieceKg = 130 }, Material("b", 400, (Element.Si, 2))],
+        Limits = [Limit(Element.Si, 1.5, 1.7)],
+    };
+
+    private string PidFile => Path.Combine(folder.FullName, "pids");
+
+    public void Dispose()
+    {
+        PieceWorkers.Use(null);
+        folder.Delete(recursive: true);
+    }
+
+    [Fact]
+    public void Worker_PlansWhatThisProcessPlans()
+    {
+        int[] seeds = [1, 2, 3, 5];
+        var here = seeds.Select(s => Plan(RandomYard.Charge(s, pieces: true))).ToList();
+        PieceWorkers.Use(Real());
+
+        var there = seeds.Select(s => Plan(RandomYard.Charge(s, pieces: true))).ToList();
+
+        Assert.Equal(here.Select(p => (p.Status, p.TotalCost, p.End)), there.Select(p => (p.Status, p.TotalCost, p.End)));
+        Assert.Contains(there, p => p.Status == PlanStatus.Optimal && p.GapPercent is null);
+        Assert.Single(File.ReadAllLines(PidFile)); // one worker answered them all
+    }
+
+    [Fact]
+    public async Task Worker_KilledWhileItSolves_IsSaidToBeLostAndReplaced()
+    {
+        PieceWorkers.Use(Real());
+        var planning = Task.Run(() => Plan(HardPieces.Problem()), TestContext.Current.CancellationToken);
+        using (var worker = System.Diagnostics.Process.GetProcessById(await Started())) worker.Kill();
+
+        var plan = await planning;
+
+        Assert.Equal((PlanStatus.TimeLimit, SearchEnd.WorkerLost), (plan.Status, plan.End));
+        Assert.Equal(PlanStatus.Optimal, Plan(Pieces).Status);
+        Assert.Equal(2, File.ReadAllLines(PidFile).Length);
+    }
+
+    [Fact]
+    public async Task Cancelling_EndsTheCallAndTheProcess()
+    {
+        PieceWorkers.Use(Real());
+        using var stop = new CancellationTokenSource();
+        var planning = Task.Run(() => ChargeOptimiser.Plan(HardPieces.Problem(), stop.Token), TestContext.Current.CancellationToken);
+        var pid = await Started();
+
+        await stop.CancelAsync();
+
+        await Assert.ThrowsAnyAsync<OperationCanceledException>(() => planning);
+        await Gone(pid);
+    }
+
+    [Fact]
+    public async Task PlainPlans_GoOn_WhileWholePiecesTakeEverySeat()
+    {
+        PieceWorkers.Use(Real());
+        using var stop = new CancellationTokenSource();
+        var hard = Enumerable.Range(0, Environment.ProcessorCount + 2).Select(_ => Task.Run(() => ChargeOptimiser.Plan(HardPieces.Problem(), stop.Token))).ToList();
+        await Started();
+
+        var plain = Plan(GreyIron.Problem(50, Limit(Element.C, 3.3, 3.4), Limit(Element.Si, 1.9, 2)));
+
+        Assert.Equal(PlanStatus.Optimal, plain.Status);
+        Assert.DoesNotContain(hard, h => h.IsCompleted);
+        Assert.InRange(File.ReadAllLines(PidFile).Length, 1, Math.Max(1, Environment.ProcessorCount - 1));
+        await stop.CancelAsync();
+        foreach (var task in hard) await Assert.ThrowsAnyAsync<OperationCanceledException>(() => task);
+    }
+
+    [Theory]
+    [InlineData("read line; kill -SEGV $$")]
+    [InlineData("read line; exit 1")]
+    [InlineData("read line; echo '{\"status\": \"nonsense'; read line")]
+    public void Worker_ThatCrashesOrBabbles_LeavesAPlanOfWholePiecesWithAStatedGap(string script)
+    {
+        var proven = Plan(Pieces);
+        PieceWorkers.Use(Shell(script));
+
+        var plan = Plan(Pieces);
+
+        Assert.Equal((PlanStatus.TimeLimit, SearchEnd.WorkerLost), (plan.Status, plan.End));
+        Assert.True(ChargeCheck.Of(Pieces, plan.Lines.ToDictionary(l => l.Code, l => l.Kg)).Holds);
+        // Uncut, half and half of 1000 kg cost 350: no plan costs less.
+        Assert.Equal(100 * (plan.TotalCost - 350) / plan.TotalCost, plan.GapPercent!.Value, 1e-4);
+        Assert.InRange(proven.TotalCost, 350, plan.TotalCost + 1e-9);
+        Assert.Null(plan.Continuous);
+    }
+
+    [Fact]
+    public void Worker_ThatCrashesWhereNoWholePiecesAreFound_LeavesTheContinuousCharge()
+    {
+        PieceWorkers.Use(Shell("read line; exit 1"));
+
+        // a alone, in pieces of 130 kg, never makes 1000 kg; without a proof nobody says so.
+        var plan = Plan(Pieces with { MeltToleranceKg = 0, Materials = [Pieces.Materials[0]], Limits = [] });
+
+        Assert.Equal((PlanStatus.TimeLimit, SearchEnd.WorkerLost), (plan.Status, plan.End));
+        Assert.Empty(plan.Lines);
+        Assert.Equal(MissKind.Pieces, Assert.Single(plan.Continuous!.Misses).Kind);
+        Assert.Equal(300, plan.Continuous.Costs.Total, 1e-6);
+    }
+
+    [Fact]
+    public void Chatter_BeforeTheAnswer_IsPassedOver()
+    {
+        PieceWorkers.Use(Shell($"echo 'solver 1.0'; echo; exec dotnet '{Self}' solve"));
+
+        Assert.Equal(PlanStatus.Optimal, Plan(Pieces).Status);
+    }
+
+    [Fact]
+    public void Worker_ThatIsNotThere_IsLost()
+    {
+        PieceWorkers.Use(new(Path.Combine(folder.FullName, "no such program")));
+
+        Assert.Equal(SearchEnd.WorkerLost, Plan(Pieces).End);
+    }
+
+    [Fact]
+    public async Task Worker_ThatTakesTooMuchMemory_IsKilled()
+    {
+        PieceWorkers.Use(Shell("exec dd if=/dev/zero of=/dev/null bs=300M") with { MostBytes = 100 << 20 });
+
+        Assert.Equal(SearchEnd.WorkerLost, Plan(Pieces).End);
+        await Gone(int.Parse(File.ReadAllLines(PidFile)[0], System.Globalization.CultureInfo.InvariantCulture));
+    }
+
+    [Fact]
+    public async Task Worker_ThatNeverAnswers_IsKilledAfterItsTime()
+    {
+        // It reads nothing either: the question is longer than a pipe holds.
+        PieceWorkers.Use(Shell("exec sleep 600"));
+        var yard = RandomYard.Charge(2, pieces: true);
+        var program = new MeltFormulation(ChargeOptimiser.MeltOf(yard with { Materials = [.. Enumerable.Range(0, 40).SelectMany(k => yard.Materials.Select(m => m with { Code = $"{m.Code} {k}" }))] })).Whole();
+
+        var solution = PieceSolver.Solve(program, new Budget(TimeSpan.FromSeconds(1), TestContext.Current.CancellationToken));
+
+        Assert.Equal((PlanStatus.TimeLimit, SearchEnd.OutOfTime), (solution.Status, solution.End));
+        await Gone(int.Parse(File.ReadAllLines(PidFile)[0], System.Globalization.CultureInfo.InvariantCulture));
+    }
+
+    [Fact]
+    public void ImpossibleEvenIfCut_NeedsNoWorker()
+    {
+        PieceWorkers.Use(Real());
+
+        Assert.Equal(PlanStatus.Infeasible, ProgramSolver.Solve(new MeltFormulation(ChargeOptimiser.MeltOf(Pieces with { Limits = [Limit(Element.Si, 2.5, 3)] })).Whole(), new Budget(TimeSpan.FromSeconds(10), default)).Status);
+        Assert.False(File.Exists(PidFile));
+    }
+
+    [Fact]
+    public void SolverThatCannotDecide_IsAnAnswer()
+    {
+        // A price that is no number is refused long before it comes here; no solver can decide with it.
+        var plan = Plan(Pieces with { Materials = [Material("a", double.NaN, (Element.Si, 1)), Pieces.Materials[1]] });
+
+        Assert.Equal((PlanStatus.TimeLimit, SearchEnd.Undecided), (plan.Status, plan.End));
+        Assert.Empty(plan.Lines);
+    }
+
+    private static ChargePlan Plan(ChargeProblem problem) => ChargeOptimiser.Plan(problem, TestContext.Current.CancellationToken);
+
+    private WorkerCommand Real() => Shell($"exec dotnet '{Self}' solve");
+
+    /// <summary>A worker made of a shell script, which first writes down its process number.</summary>
+    private WorkerCommand Shell(string script) => new("/bin/sh", "-c", $"echo $$ >> '{PidFile}'; {script}");
+
+    private async Task<int> Started()
+    {
+        while (!File.Exists(PidFile) || !(await File.ReadAllTextAsync(PidFile, TestContext.Current.CancellationToken)).EndsWith('\n')) await Pause();
+        return int.Parse((await File.ReadAllLinesAsync(PidFile, TestContext.Current.CancellationToken))[0], System.Globalization.CultureInfo.InvariantCulture);
+    }
+
+    private static async Task Gone(int pid)
+    {
+        while (IsThere(pid)) await Pause();
+    }
+
+    private static bool IsThere(int pid)
+    {
+        try
+        {
+            using var process = System.Diagnostics.Process.GetProcessById(pid);
+            return !process.HasExited;
+        }
+        catch (ArgumentException)
+        {
+            return false;
+        }
+    }
+
+    private static Task Pause() => Task.Delay(20, TestContext.Current.CancellationToken);
+}
