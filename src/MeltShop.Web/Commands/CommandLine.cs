@@ -23,6 +23,7 @@ internal static class CommandLine
           move FILE              fill an empty PostgreSQL database from the SQLite file of a shop
           export FILE            write all that the shop owns into an open form (docs/EXCHANGE.md), without passwords and keys
           import FILE            read an export into an empty installation
+          solve                  a worker process for whole pieces: questions on standard input; the program starts it itself
 
         Settings: MeltShop:DataFolder, MeltShop:Database (sqlite or postgres), ConnectionStrings:MeltShop, MeltShop:OwnerConnection, MeltShop:TrailHeads.
         """;
@@ -35,6 +36,7 @@ internal static class CommandLine
     public static async Task<int> RunAsync(string[] args)
     {
         var words = args.TakeWhile(argument => !argument.StartsWith('-')).ToArray();
+        if (words is [SolveCommand.Word]) return SolveCommand.Run();
         Func<IServiceProvider, Task<int>>? command = words switch
         {
             ["api-key", "add", { Length: > 0 } name] => services => ApiKeyCommands.AddAsync(services, name),

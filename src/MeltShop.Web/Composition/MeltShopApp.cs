@@ -29,6 +29,7 @@ internal static class MeltShopApp
         builder.Services.AddSingleton<DemoFoundry>();
         builder.Services.AddSingleton<StartMessage>();
         builder.Services.AddHostedService<DailyHead>();
+        builder.Services.AddHostedService<Solvers>();
         builder.Services.AddSignIn();
         builder.Services.AddMeltShopPages();
         builder.Services.AddCalculationBounds();
