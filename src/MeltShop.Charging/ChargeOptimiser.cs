@@ -22,13 +22,13 @@ public static class ChargeOptimiser
         return PerTonne(MeltPlanner.Plan(melt, cancellation).Plan, problem);
     }
 
-    /// <summary>Loads the native solver, so that nobody waits for it: to be called once when the app starts.</summary>
-    public static void WarmUp() => Plan(new ChargeProblem
+    /// <summary>Loads the native solver and starts a worker for whole pieces, so that nobody waits for them: to be called once when the app starts.</summary>
+    public static void WarmUp()
     {
-        MeltKg = 1,
-        Materials = [new ChargeMaterial { Code = "iron", PricePerTonne = 1, Composition = new MaterialComposition { Analysis = Analysis.Empty } }],
-        Limits = [],
-    });
+        var iron = new ChargeMaterial { Code = "iron", PricePerTonne = 1, Composition = new MaterialComposition { Analysis = Analysis.Empty } };
+        Plan(new() { MeltKg = 1, Materials = [iron], Limits = [] });
+        Plan(new() { MeltKg = 1, Materials = [iron with { PieceKg = 1 }], Limits = [] });
+    }
 
     internal static ChargePlan PerTonne(ChargePlan plan, ChargeProblem problem)
     {
