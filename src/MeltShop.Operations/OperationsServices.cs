@@ -12,6 +12,7 @@ public static class OperationsServices
     public static IServiceCollection AddMeltShopOperations(this IServiceCollection services)
     {
         foreach (var operation in All) services.AddSingleton(operation);
+        services.AddSingleton<People.PasswordAgain>();
         services.AddSingleton<Ladles.LadleForecast>();
         services.AddSingleton<Castings.CastingsBoard>();
         services.AddSingleton<Drafts.KeepDraft>();

@@ -24,6 +24,9 @@ public enum PropertyStanding
 /// <param name="Standing">Whether it is reached.</param>
 public sealed record PropertyVerdict(CastProperty Property, double? Value, double? Least, double? Most, PropertyStanding Standing)
 {
+    /// <summary>True where what is asked is known here from memory: no verdict by it counts before the standard was held against it.</summary>
+    public bool IsRemembered { get; init; }
+
     /// <summary>
     /// The verdicts of a test piece: every property that the grade asks of this wall and kind of sample, tested or not, then whatever
     /// else was tested. Values are compared as they are; nothing is rounded first.
@@ -45,25 +48,26 @@ public sealed record PropertyVerdict(CastProperty Property, double? Value, doubl
     }
 
     // An expected value in the casting is no minimum (EN 1561), and hardness is for guidance unless it was agreed: neither is asked.
-    private static IEnumerable<(CastProperty Property, double? Least, double? Most)> Asked(GradeProperties? grade, double wallMm, SampleType sample)
+    private static IEnumerable<(CastProperty Property, double? Least, double? Most, Formulas.Standing Source)> Asked(GradeProperties? grade, double wallMm, SampleType sample)
     {
         if (grade is null || sample == SampleType.ExpectedInCasting) yield break;
         if (grade.At(wallMm, sample).FirstOrDefault() is { } row)
         {
-            if (row.TensileMPa is not null || row.TensileMost is not null) yield return (CastProperty.TensileMPa, row.TensileMPa, row.TensileMost);
-            if (row.ProofMPa is not null) yield return (CastProperty.ProofMPa, row.ProofMPa, null);
-            if (row.ElongationPercent is not null) yield return (CastProperty.ElongationPercent, row.ElongationPercent, null);
+            if (row.TensileMPa is not null || row.TensileMost is not null) yield return (CastProperty.TensileMPa, row.TensileMPa, row.TensileMost, row.Standing);
+            if (row.ProofMPa is not null) yield return (CastProperty.ProofMPa, row.ProofMPa, null, row.Standing);
+            if (row.ElongationPercent is not null) yield return (CastProperty.ElongationPercent, row.ElongationPercent, null, row.Standing);
         }
 
         if (grade.Impact.FirstOrDefault(i => (i.OverMm is not { } over || wallMm > over) && (i.UpToMm is not { } upTo || wallMm <= upTo)) is not { } impact) yield break;
-        yield return (CastProperty.ImpactMeanJ, impact.MeanJ, null);
-        if (impact.SingleJ is not null) yield return (CastProperty.ImpactSingleJ, impact.SingleJ, null);
+        yield return (CastProperty.ImpactMeanJ, impact.MeanJ, null, impact.Standing);
+        if (impact.SingleJ is not null) yield return (CastProperty.ImpactSingleJ, impact.SingleJ, null, impact.Standing);
     }
 
-    private static PropertyVerdict Verdict((CastProperty Property, double? Least, double? Most) asked, IReadOnlyDictionary<CastProperty, double> values)
+    private static PropertyVerdict Verdict((CastProperty Property, double? Least, double? Most, Formulas.Standing Source) asked, IReadOnlyDictionary<CastProperty, double> values)
     {
-        if (!values.TryGetValue(asked.Property, out var value)) return new(asked.Property, null, asked.Least, asked.Most, PropertyStanding.NotTested);
-        var holds = !(value < asked.Least) && !(value > asked.Most);
-        return new(asked.Property, value, asked.Least, asked.Most, holds ? PropertyStanding.Meets : PropertyStanding.Fails);
+        double? tested = values.TryGetValue(asked.Property, out var value) ? value : null;
+        var standing = tested is null ? PropertyStanding.NotTested
+            : tested < asked.Least || tested > asked.Most ? PropertyStanding.Fails : PropertyStanding.Meets;
+        return new(asked.Property, tested, asked.Least, asked.Most, standing) { IsRemembered = asked.Source == Formulas.Standing.Remembered };
     }
 }

@@ -50,7 +50,19 @@ public static class CoredWire
     /// <returns>Metres; not a number where sulphur would rise.</returns>
     public static double Metres(
         double ironKg, double mgPercent, double sulphurPercent, double sulphurLeftPercent, double minutes, double recoveryPercent, double gramsMgPerMetre) =>
-        1000 * MagnesiumAddition.AlloyKg(ironKg, mgPercent, sulphurPercent, sulphurLeftPercent, minutes, 100, recoveryPercent, 1450) / gramsMgPerMetre;
+        MetresOf(MagnesiumAddition.AlloyKg(ironKg, mgPercent, sulphurPercent, sulphurLeftPercent, minutes, 100, recoveryPercent, 1450), gramsMgPerMetre);
+
+    /// <summary>Wire that holds so much magnesium: the last step of <see cref="MetresFormula"/>.</summary>
+    /// <param name="mgKg">Magnesium, kg, 0 or more.</param>
+    /// <param name="gramsMgPerMetre">Magnesium of the wire, g/m, over 0.</param>
+    /// <returns>Metres.</returns>
+    public static double MetresOf(double mgKg, double gramsMgPerMetre) => 1000 * mgKg / gramsMgPerMetre;
+
+    /// <summary>Magnesium that a length of wire holds: <see cref="MetresOf"/>, turned round.</summary>
+    /// <param name="metres">Wire, m, 0 or more.</param>
+    /// <param name="gramsMgPerMetre">Magnesium of the wire, g/m, over 0.</param>
+    /// <returns>Kilograms.</returns>
+    public static double MagnesiumKg(double metres, double gramsMgPerMetre) => metres * gramsMgPerMetre / 1000;
 
     /// <summary>Feed time.</summary>
     /// <param name="metres">Wire, m.</param>

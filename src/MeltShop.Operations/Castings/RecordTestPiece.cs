@@ -1,5 +1,6 @@
 using MeltShop.Metallurgy.Grades;
 using MeltShop.Operations.Checking;
+using MeltShop.Operations.Ladles;
 using MeltShop.Records.Castings;
 using MeltShop.Records.Ladles;
 using MeltShop.Records.People;
@@ -19,13 +20,16 @@ public sealed class RecordTestPiece(Recorder recorder, TimeProvider time) : Oper
 
     public override IReadOnlyList<string> Roles { get; } = [Role.Melter, Role.Metallurgist, Role.Supervisor, Role.Inspector];
 
-    protected override void Check(Command command, FieldCheck fields)
+    protected override void Check(Command command, FieldCheck fields) =>
+        Check(fields, command.Label, command.Shape, command.SampleType, command.WallMm, command.TestUnit);
+
+    internal static void Check(FieldCheck fields, string label, TestPieceShape shape, SampleType sampleType, double wallMm, string testUnit)
     {
-        fields.Text("label", command.Label, 60);
-        fields.Choice("shape", command.Shape);
-        fields.Choice("sampleType", command.SampleType);
-        fields.Positive("wallMm", command.WallMm);
-        fields.Text("testUnit", command.TestUnit, 200);
+        fields.Text("label", label, 60);
+        fields.Choice("shape", shape);
+        fields.Choice("sampleType", sampleType);
+        fields.Positive("wallMm", wallMm);
+        fields.Text("testUnit", testUnit, 200);
     }
 
     protected override async Task<Written<long>> Write(Writing writing, Command command, CancellationToken cancellation)
@@ -34,8 +38,9 @@ public sealed class RecordTestPiece(Recorder recorder, TimeProvider time) : Oper
         var treated = await db.TreatedLadles.FindAsync([command.TreatedLadleId], cancellation);
         if (treated is null) return Refuse("treatedLadleId", "ladle.unknown");
         if (treated.State is TreatedLadleState.Prepared or TreatedLadleState.Abandoned) return Refuse("treatedLadleId", "state.wrong", treated.State.ToString());
+        await db.LockLadles(cancellation, treated);
         var label = command.Label.Trim();
-        if (await db.InForce<TestPiece>().AnyAsync(p => p.TreatedLadleId == treated.Id && p.Label == label, cancellation)) return Refuse("label", "testPiece.known", label);
+        if (await db.InForce<TestPiece>().AnyAsync(p => p.TreatedLadleId == treated.Id && !p.IsWithdrawn && p.Label == label, cancellation)) return Refuse("label", "testPiece.known", label);
 
         var piece = new TestPiece
         {

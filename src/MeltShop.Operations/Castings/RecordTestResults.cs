@@ -44,9 +44,11 @@ public sealed class RecordTestResults(Recorder recorder, TimeProvider time) : Op
     protected override async Task<Written<IReadOnlyList<PropertyVerdict>>> Write(Writing writing, Command command, CancellationToken cancellation)
     {
         var db = writing.Db;
-        var piece = await db.InForce<TestPiece>().SingleOrDefaultAsync(p => p.Id == command.TestPieceId, cancellation);
+        var piece = await db.InForce<TestPiece>().SingleOrDefaultAsync(p => p.Id == command.TestPieceId && !p.IsWithdrawn, cancellation);
         if (piece is null) return Refuse("testPieceId", "testPiece.unknown");
-        var standing = await db.InForce<TestResult>().AsNoTracking().Where(r => r.TestPieceId == piece.Id).ToDictionaryAsync(r => r.Property, cancellation);
+        var treated = await db.TreatedLadles.SingleAsync(l => l.Id == piece.TreatedLadleId, cancellation);
+        await db.LockLadles(cancellation, treated); // or two first results at once would both stand
+        var standing = (await TestedCastings.Load(db, piece.TreatedLadleId, cancellation)).Single(p => p.Piece.Id == piece.Id).Results.ToDictionary(r => r.Property);
         var corrects = command.Values.Keys.Any(standing.ContainsKey);
         if (corrects && string.IsNullOrWhiteSpace(command.Reason)) return Refuse("reason", "text.missing");
 
@@ -72,7 +74,6 @@ public sealed class RecordTestResults(Recorder recorder, TimeProvider time) : Op
         var verdicts = (await TestedCastings.Load(db, piece.TreatedLadleId, cancellation)).Single(p => p.Piece.Id == piece.Id).Verdicts;
         var fails = verdicts.Any(v => v.Standing == PropertyStanding.Fails);
         IReadOnlyList<ChangeNotice> held = corrects || fails ? await writing.Hold([piece.TreatedLadleId], command.Reason ?? piece.Label, cancellation) : [];
-        var treated = await db.TreatedLadles.SingleAsync(l => l.Id == piece.TreatedLadleId, cancellation);
         return Done(verdicts, [new ChangeNotice(ChangeKind.TreatedLadle, treated.Id, treated.Version), .. held]);
     }
 }

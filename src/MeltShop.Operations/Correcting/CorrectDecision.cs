@@ -1,5 +1,8 @@
+using System.Text.Json.Serialization;
+using MeltShop.Operations.Castings;
 using MeltShop.Operations.Checking;
 using MeltShop.Operations.Ladles;
+using MeltShop.Operations.People;
 using MeltShop.Records.Ladles;
 using MeltShop.Records.People;
 using MeltShop.Records.Reading;
@@ -12,13 +15,21 @@ namespace MeltShop.Operations.Correcting;
 /// Says that the last decision about castings was not what was decided: a wrong button, a wrong ladle. A change of mind is a decision of
 /// its own. Answers the decision that stands now.
 /// </summary>
-public sealed class CorrectDecision(Recorder recorder, TimeProvider time) : Operation<CorrectDecision.Command, long>(recorder, time)
+public sealed class CorrectDecision(Recorder recorder, TimeProvider time, PasswordAgain password) : Operation<CorrectDecision.Command, long>(recorder, time)
 {
     /// <param name="DecisionId">The last one about its ladle.</param>
     /// <param name="SampleId">The last-metal sample that was seen; a release needs it.</param>
     public sealed record Command(
         Guid EntryKey, DateTimeOffset ObservedAt, long DecisionId, CastingVerdict Verdict, long? SampleId, string Reason)
-        : Operations.Command(EntryKey, ObservedAt);
+        : Operations.Command(EntryKey, ObservedAt)
+    {
+        /// <summary>Where it was a release, of who says so; never written into the trail.</summary>
+        [JsonIgnore]
+        public string? Password { get; init; }
+
+        /// <summary>For a message or a log: without the password.</summary>
+        public override string ToString() => $"{Verdict} {DecisionId}";
+    }
 
     public override IReadOnlyList<string> Roles { get; } = [Role.Metallurgist, Role.Inspector];
 
@@ -37,8 +48,13 @@ public sealed class CorrectDecision(Recorder recorder, TimeProvider time) : Oper
         if (last != wrong!.Id) return Refuse("decisionId", "decision.notTheLast");
         if ((wrong.Verdict, wrong.SampleId) == (command.Verdict, command.SampleId)) return Refuse("", "correction.nothing");
         var treated = await db.TreatedLadles.SingleAsync(l => l.Id == wrong.TreatedLadleId, cancellation);
+        await db.LockLadles(cancellation, treated);
         var findings = await CastingJudgement.Against(writing, treated, command.SampleId, command.Verdict, command.Reason, cancellation);
         if (findings.Count > 0) return Written<long>.Refused(findings);
+        if (command.Verdict == CastingVerdict.Release && await password.Against(db, writing.Acting.PersonId, command.Password, cancellation) is { } notTheirs)
+        {
+            return Written<long>.Refused(notTheirs);
+        }
 
         var right = new CastingDecision
         {
@@ -51,6 +67,8 @@ public sealed class CorrectDecision(Recorder recorder, TimeProvider time) : Oper
             TreatedLadleId = wrong.TreatedLadleId,
             Verdict = command.Verdict,
             SampleId = command.SampleId,
+            Seen = await SeenCastings.Now(db, treated, command.SampleId, await TestedCastings.Load(db, treated.Id, cancellation), cancellation),
+            WasSigned = command.Verdict == CastingVerdict.Release,
         };
         db.Add(right);
         writing.Step(treated, command.Verdict == CastingVerdict.Release ? TreatedLadleState.Released : TreatedLadleState.Held, command.Reason);

@@ -24,6 +24,7 @@ internal static class CastingJudgement
     public static void Check(CastingVerdict verdict, long? sampleId, FieldCheck fields)
     {
         fields.Choice("verdict", verdict);
+        if (verdict == CastingVerdict.Downgrade) fields.Add("verdict", "downgrade.apart");
         if (verdict == CastingVerdict.Release && sampleId is null) fields.Add("sampleId", "sample.lastMetalMissing");
     }
 

@@ -1,4 +1,7 @@
+using System.Text.Json.Serialization;
+using MeltShop.Operations.Castings;
 using MeltShop.Operations.Checking;
+using MeltShop.Operations.People;
 using MeltShop.Records.Ladles;
 using MeltShop.Records.People;
 using MeltShop.Records.Reading;
@@ -9,14 +12,23 @@ namespace MeltShop.Operations.Ladles;
 
 /// <summary>
 /// Holds, releases or scraps the castings of a treated ladle. Anybody at the furnace may hold. A release needs the last sample of the
-/// ladle's last metal: a prediction never releases. Out of its window only an inspector releases, with a reason. Answers the new version.
+/// ladle's last metal: a prediction never releases; and the password of who releases. Out of its window only an inspector releases, with
+/// a reason. What was seen is kept. Answers the new version.
 /// </summary>
-public sealed class DecideCastings(Recorder recorder, TimeProvider time) : Operation<DecideCastings.Command, Guid>(recorder, time)
+public sealed class DecideCastings(Recorder recorder, TimeProvider time, PasswordAgain password) : Operation<DecideCastings.Command, Guid>(recorder, time)
 {
     /// <param name="SampleId">The last-metal sample that was seen; a release needs it.</param>
     public sealed record Command(
         Guid EntryKey, DateTimeOffset ObservedAt, long TreatedLadleId, Guid Version, CastingVerdict Verdict, long? SampleId, string? Reason)
-        : Operations.Command(EntryKey, ObservedAt);
+        : Operations.Command(EntryKey, ObservedAt)
+    {
+        /// <summary>For a release, of who releases; never written into the trail.</summary>
+        [JsonIgnore]
+        public string? Password { get; init; }
+
+        /// <summary>For a message or a log: without the password.</summary>
+        public override string ToString() => $"{Verdict} {TreatedLadleId}";
+    }
 
     public override IReadOnlyList<string> Roles { get; } = [Role.Melter, Role.Metallurgist, Role.Supervisor, Role.Inspector];
 
@@ -32,6 +44,7 @@ public sealed class DecideCastings(Recorder recorder, TimeProvider time) : Opera
         var db = writing.Db;
         var treated = await db.TreatedLadles.FindAsync([command.TreatedLadleId], cancellation);
         if (treated is null) return Refuse("treatedLadleId", "ladle.unknown");
+        await db.LockLadles(cancellation, treated); // what is seen here stands until it is decided
         if (treated.Version != command.Version) return Stale();
         if (command.Verdict != CastingVerdict.Hold && !writing.Acting.HoldsAny(CastingJudgement.ReleaseRoles))
         {
@@ -41,9 +54,13 @@ public sealed class DecideCastings(Recorder recorder, TimeProvider time) : Opera
         var last = await db.InForce<CastingDecision>().AsNoTracking()
             .Where(d => d.TreatedLadleId == treated.Id).OrderBy(d => d.Id).LastOrDefaultAsync(cancellation);
         if (!MayBeDecided(treated.State, command.Verdict, last)) return Refuse("treatedLadleId", "state.wrong", treated.State.ToString());
-        if (last?.Verdict == CastingVerdict.Release && string.IsNullOrWhiteSpace(command.Reason)) return Refuse("reason", "text.missing");
+        if (treated.State == TreatedLadleState.Released && string.IsNullOrWhiteSpace(command.Reason)) return Refuse("reason", "text.missing");
         var findings = await CastingJudgement.Against(writing, treated, command.SampleId, command.Verdict, command.Reason, cancellation);
         if (findings.Count > 0) return Written<Guid>.Refused(findings);
+        if (command.Verdict == CastingVerdict.Release && await password.Against(db, writing.Acting.PersonId, command.Password, cancellation) is { } wrong)
+        {
+            return Written<Guid>.Refused(wrong);
+        }
 
         db.Add(new CastingDecision
         {
@@ -55,6 +72,8 @@ public sealed class DecideCastings(Recorder recorder, TimeProvider time) : Opera
             TreatedLadleId = treated.Id,
             Verdict = command.Verdict,
             SampleId = command.SampleId,
+            Seen = await SeenCastings.Now(db, treated, command.SampleId, await TestedCastings.Load(db, treated.Id, cancellation), cancellation),
+            WasSigned = command.Verdict == CastingVerdict.Release,
         });
         writing.Step(treated, command.Verdict == CastingVerdict.Release ? TreatedLadleState.Released : TreatedLadleState.Held);
         db.Expect(treated, command.Version);

@@ -61,7 +61,7 @@ public sealed class DoseMagnesium(Recorder recorder, TimeProvider time) : Operat
     {
         var equipment = LadleEquipment.Of(station, null);
         var fade = problem.Recipe.Fade;
-        var kg = station.WireMgGramsPerMetre is { } grams ? command.Amount * grams / 1000 : command.Amount;
+        var kg = station.WireMgGramsPerMetre is { } grams ? CoredWire.MagnesiumKg(command.Amount, grams) : command.Amount;
         var now = MagnesiumNow.Percent(times, fade, writing.Stamp.ObservedAt);
         var after = DoseQuestion.After(problem, times, ironKg, kg, equipment, station.MgRecoveryPercent, now);
         double? least = ladle.Card.MgRecoveryLeastPercent is { } recovery

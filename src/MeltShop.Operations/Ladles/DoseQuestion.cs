@@ -42,9 +42,6 @@ public static class DoseQuestion
         return new(kg, Metres(kg, station), Seconds(kg, station), now, After(problem, times, ironKg, kg, station, station.MgRecoveryPercent, now));
     }
 
-    /// <summary>Metres of wire that hold so many kilograms of magnesium.</summary>
-    public static double MetresOf(double mgKg, double gramsPerMetre) => 1000 * mgKg / gramsPerMetre;
-
     /// <summary>Magnesium after a dose, %.</summary>
     internal static double After(
         TreatmentProblem problem, LadleTimes times, double ironKg, double kg, LadleEquipment station, double recoveryPercent, double mgNowPercent)
@@ -53,7 +50,7 @@ public static class DoseQuestion
         return TreatmentBalance.After(Metal.Of(ironKg, analysis), Arrival(problem, station, recoveryPercent), kg, problem.Recipe.SulphurLeftPercent).Percent(Element.Mg);
     }
 
-    private static double? Metres(double kg, LadleEquipment station) => station.WireMgGramsPerMetre is { } grams ? MetresOf(kg, grams) : null;
+    private static double? Metres(double kg, LadleEquipment station) => station.WireMgGramsPerMetre is { } grams ? CoredWire.MetresOf(kg, grams) : null;
 
     private static double? Seconds(double kg, LadleEquipment station) =>
         Metres(kg, station) is { } metres && station.WireMetresPerMinute is { } speed ? CoredWire.FeedSeconds(metres, speed) : null;

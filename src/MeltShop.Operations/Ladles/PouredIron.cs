@@ -67,11 +67,11 @@ public static class PouredIron
         return problem with { BaseAnalysis = Analysis.Of((bath?.Metal.Analysis ?? Analysis.Empty).Where(p => p.Key != Element.Mg)).With(Element.S, sulphur) };
     }
 
-    /// <summary>How a last-metal sample of a treated ladle stands to the poured windows of the heat's grade.</summary>
+    /// <summary>How a last-metal sample of a treated ladle stands to the poured windows of the grade that its castings are judged by.</summary>
     public static async Task<IReadOnlyList<WindowVerdict>> Verdicts(
         RecordsContext db, TreatedLadle treated, Sample sample, CancellationToken cancellation)
     {
-        var gradeId = await db.Heats.Where(h => h.Id == treated.HeatId).Select(h => h.GradeId).SingleAsync(cancellation);
+        var gradeId = await CastGrade.Id(db, treated.Id, cancellation);
         var windows = await db.GradeWindows.AsNoTracking()
             .Where(w => w.GradeId == gradeId && w.Stage == WindowStage.Poured).OrderBy(w => w.Id)
             .ToListAsync(cancellation);

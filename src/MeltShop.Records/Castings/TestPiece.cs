@@ -1,5 +1,6 @@
 using MeltShop.Metallurgy.Grades;
 using MeltShop.Records.Keeping;
+using MeltShop.Records.Ladles;
 
 namespace MeltShop.Records.Castings;
 
@@ -14,7 +15,7 @@ public enum TestPieceShape
 }
 
 /// <summary>A piece cast from the last metal of a treated ladle, or cut from a casting of it, that speaks for a test unit.</summary>
-public sealed class TestPiece : Fact
+public sealed class TestPiece : Fact, IWithdrawable
 {
     public required long TreatedLadleId { get; init; }
 
@@ -31,4 +32,6 @@ public sealed class TestPiece : Fact
 
     /// <summary>The castings that it speaks for.</summary>
     public required string TestUnit { get; init; }
+
+    public bool IsWithdrawn { get; init; }
 }

@@ -16,5 +16,8 @@ public sealed class LadleInoculation : Fact, IWithdrawable
     public required InoculationPlace Place { get; init; }
     public required long MaterialId { get; init; }
     public required double Kg { get; init; }
+
+    /// <summary>The lot as it stands on the bag; null where nobody said.</summary>
+    public string? Lot { get; init; }
     public bool IsWithdrawn { get; init; }
 }

@@ -59,6 +59,13 @@ public sealed class PocketCard : Fact
     public double? MgRecoveryMostPercent { get; init; }
     public double? MgFadeMostPercentPerMinute { get; init; }
 
+    /// <summary>Lots as they stand on the bags; null where nobody said.</summary>
+    public string? AlloyLot { get; init; }
+
+    public string? CoverLot { get; init; }
+    public string? InoculantLot { get; init; }
+    public string? PearliteLot { get; init; }
+
     public double? HeatLossKPerMinute { get; init; }
     public double? TreatmentLossK { get; init; }
     public double? LeastPouringC { get; init; }

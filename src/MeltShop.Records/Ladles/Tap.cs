@@ -8,6 +8,10 @@ public sealed class Tap : Fact
     public required long TreatedLadleId { get; init; }
     public required long HeatId { get; init; }
     public required double Kg { get; init; }
+    /// <summary>What the scale showed with the full ladle and with the empty one, kg; null where the mass was typed.</summary>
+    public double? GrossKg { get; init; }
+
+    public double? TareKg { get; init; }
     public double? TemperatureC { get; init; }
 
     /// <summary>When the tap began; null where nobody said: then its end, which <see cref="Fact.ObservedAt"/> is, stands for it.</summary>

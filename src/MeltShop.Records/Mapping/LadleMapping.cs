@@ -1,3 +1,4 @@
+using MeltShop.Records.Grades;
 using MeltShop.Records.Heats;
 using MeltShop.Records.Laboratory;
 using MeltShop.Records.Ladles;
@@ -39,6 +40,7 @@ internal static class LadleMapping
         {
             decision.Refers<CastingDecision, TreatedLadle>(d => d.TreatedLadleId);
             decision.Refers<CastingDecision, Sample>(d => d.SampleId);
+            decision.Refers<CastingDecision, Grade>(d => d.GradeId);
             decision.HasIndex(d => d.TreatedLadleId);
         });
         model.Entity<LadleStep>(step =>

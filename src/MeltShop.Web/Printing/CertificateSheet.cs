@@ -1,7 +1,9 @@
+using System.Globalization;
 using MeltShop.Metallurgy.Elements;
 using MeltShop.Metallurgy.Grades;
 using MeltShop.Operations.Castings;
 using MeltShop.Operations.Laboratory;
+using MeltShop.Operations.Ladles;
 using MeltShop.Web.Components.Fields;
 using MeltShop.Web.Components.Reading;
 using MeltShop.Web.Pages.Castings;
@@ -47,7 +49,7 @@ internal sealed class CertificateSheet(IStringLocalizer<Texts.Castings> text, Sh
         sheet.Fact(text["Buyer"], about.Buyer);
         sheet.Fact(text["Order"], about.Order);
         sheet.Fact(text["CastingsOf"], about.Castings);
-        sheet.Fact(text["GradeOf"], content.Asked is { } asked ? text["GradeWords", asked.Code, asked.Standard, asked.Edition] : content.Ladle.Grade.Code);
+        sheet.Fact(text["GradeOf"], content.Asked is { } asked ? text["GradeWords", asked.Code, asked.Standard, asked.Edition] : content.Board.GradeCode);
         sheet.Fact(text["HeatOf"], text["HeatWords", content.Ladle.Heat.Number, ladle.Ordinal]);
         var moulds = content.Ladle.Pouring!.Poured.ToList();
         if (moulds.Count > 0) sheet.Fact(text["Moulds"], string.Join(", ", moulds.Select(m => m.LateFor is null ? m.Label : text["LateMould", m.Label].Value)));
@@ -84,8 +86,9 @@ internal sealed class CertificateSheet(IStringLocalizer<Texts.Castings> text, Sh
             tested.Verdicts.Select(v => (IReadOnlyList<string>)
             [
                 text["Property." + v.Property], PropertyText.Show(v.Property, v.Value), PropertyText.Show(v.Property, v.Least), PropertyText.Show(v.Property, v.Most),
-                text["Standing." + v.Standing], methods.GetValueOrDefault(v.Property) ?? "",
+                Verdict(v), methods.GetValueOrDefault(v.Property) ?? "",
             ]));
+        if (tested.Verdicts.Any(v => v.IsRemembered)) sheet.Words(text["FromMemoryWords"]);
         if (tested.Verdicts.Any(v => v.Standing == PropertyStanding.NotTested)) sheet.Words(text["NotAllTested"]);
     }
 
@@ -93,8 +96,13 @@ internal sealed class CertificateSheet(IStringLocalizer<Texts.Castings> text, Sh
     {
         if (content.Ladle.Treated!.Decision is not { } decision) return;
         sheet.Heading(text["Release"]);
-        sheet.Words(text["ReleaseWords", decision.Origin.Person, site.DayAndTime(decision.Origin.ObservedAt), decision.SampleId ?? 0, decision.Origin.Reason ?? ""]);
+        sheet.Words(text["ReleaseWords", decision.Origin.Person, site.DayAndTime(decision.Origin.ObservedAt), decision.SampleId?.ToString(CultureInfo.InvariantCulture) ?? "–", decision.Origin.Reason ?? ""]);
+        if (decision.GradeCode is { } code) sheet.Words(text["CertificateDowngrade", content.Ladle.Grade.Code, code, decision.ReMarking ?? "", decision.Consent ?? ""]);
+        if (SeenCastings.Of(decision.Seen) is { } seen) sheet.Words(text["SeenWords", SeenText.Words(text, seen)]);
     }
+
+    private string Verdict(PropertyVerdict verdict) =>
+        verdict.IsRemembered ? $"{text["Standing." + verdict.Standing]}, {text["FromMemory"]}" : text["Standing." + verdict.Standing];
 
     // As many decimals as it takes not to contradict the verdict beside it.
     private static string Result(WindowVerdict verdict) =>

@@ -17,6 +17,8 @@ public class PublicFormulaTests
         ["GreyStrength.NormalRoundedMPa"] = "the doubt of the normal strength's record",
         ["MagnesiumTreatment.LargestIronKg"] = "the treatment balance, solved for the iron",
         ["MagnesiumTreatment.SmallestIronKg"] = "the treatment balance, solved for the iron",
+        ["CoredWire.MetresOf"] = "the last step of the wire's record",
+        ["CoredWire.MagnesiumKg"] = "the last step of the wire's record, turned round",
         ["PearliteFactor.ForFerrite"] = "the ferrite share's record, turned round",
         ["ControlChartConstants.RangePerDeviation"] = "a table behind the constants' record",
         ["ControlChartConstants.RangeLowerFactor"] = "in the constants' record",

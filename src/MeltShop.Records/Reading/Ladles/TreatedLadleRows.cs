@@ -20,14 +20,28 @@ internal static class TreatedLadleRows
         var ids = ladles.Select(l => l.Treated.Id).ToList();
         var cards = (await Cards(db, ids, known, ct)).ToLookup(c => c.LadleId, c => c.Card);
         var taps = (await db.Rows(db.Taps.Where(t => ids.Contains(t.TreatedLadleId)), known, ct)).ToLookup(r => r.Fact.TreatedLadleId, View);
-        var decisions = (await db.Rows(db.CastingDecisions.Where(d => ids.Contains(d.TreatedLadleId)), known, ct))
-            .ToLookup(r => r.Fact.TreatedLadleId, r => new CastingDecisionView(r.Origin, r.Fact.Verdict, r.Fact.SampleId, r.Fact.FollowsCorrection));
+        var decisions = await Decisions(db, ids, known, ct);
         return
         [
             .. ladles.Select(l => new TreatedLadleView(
                 l.Treated.Id, l.Treated.Version, l.Treated.HeatId, l.Treated.Ordinal, l.Treated.LadleId, l.Code, l.Name, l.Treated.State,
                 l.Treated.ReactionEndedAt, [.. cards[l.Treated.Id]], [.. taps[l.Treated.Id]], [.. decisions[l.Treated.Id]])),
         ];
+    }
+
+    private static async Task<ILookup<long, CastingDecisionView>> Decisions(RecordsContext db, List<long> ids, DateTimeOffset? known, CancellationToken ct)
+    {
+        var rows = await db.Rows(db.CastingDecisions.Where(d => ids.Contains(d.TreatedLadleId)), known, ct);
+        var gradeIds = rows.Select(r => r.Fact.GradeId).OfType<long>().ToList();
+        var codes = gradeIds.Count == 0 ? [] : await db.Grades.Where(g => gradeIds.Contains(g.Id)).ToDictionaryAsync(g => g.Id, g => g.Code, ct);
+        return rows.ToLookup(r => r.Fact.TreatedLadleId, r => new CastingDecisionView(r.Origin, r.Fact.Verdict, r.Fact.SampleId, r.Fact.FollowsCorrection)
+        {
+            Seen = r.Fact.Seen,
+            WasSigned = r.Fact.WasSigned,
+            GradeCode = r.Fact.GradeId is { } id ? codes[id] : null,
+            ReMarking = r.Fact.ReMarking,
+            Consent = r.Fact.Consent,
+        });
     }
 
     private static TapView View(FactRow<Tap> row) => new(

@@ -51,6 +51,18 @@ public sealed record TapView(Origin Origin, double Kg, double? TemperatureC, dou
 /// <inheritdoc cref="CastingDecision"/>
 public sealed record CastingDecisionView(Origin Origin, CastingVerdict Verdict, long? SampleId, bool FollowsCorrection = false)
 {
+    /// <summary>What was seen, as JSON; null for what was decided before it was kept.</summary>
+    public string? Seen { get; init; }
+
+    /// <summary>The person gave the password again.</summary>
+    public bool WasSigned { get; init; }
+
+    /// <summary>For a downgrade: the grade that the castings are now.</summary>
+    public string? GradeCode { get; init; }
+
+    public string? ReMarking { get; init; }
+    public string? Consent { get; init; }
+
     /// <summary>What it rested on and was corrected since; empty while it stands as it was made.</summary>
     public IReadOnlyList<StaleNote> Stale { get; init; } = [];
 }

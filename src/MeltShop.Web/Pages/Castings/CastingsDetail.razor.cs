@@ -34,6 +34,9 @@ public sealed partial class CastingsDetail
     private RecordTestResults Results { get; set; } = null!;
 
     [Inject]
+    private DowngradeCastings Downgrade { get; set; } = null!;
+
+    [Inject]
     private IssueCertificate Issue { get; set; } = null!;
 
     private TreatedLadleView Treated => View!.Ladle.Treated!;
@@ -44,8 +47,8 @@ public sealed partial class CastingsDetail
         var last = ladle.Samples.Where(s => s.Kind == SampleKind.LastMetal && !s.Origin.IsCorrected && s.Means.Count > 0)
             .MaxBy(s => (s.Origin.ObservedAt, s.Id));
         var site = await SitePage.Load(ct);
-        return new(
-            ladle, site?.Name ?? "", GradeProperties.For(ladle.Grade.Code), last, last is null ? [] : await Forecast.LastMetal(Id, last.Id, ct), await Board.Load(Id, ct));
+        var board = await Board.Load(Id, ct);
+        return new(ladle, site?.Name ?? "", GradeProperties.For(board.GradeCode), last, last is null ? [] : await Forecast.LastMetal(Id, last.Id, ct), board);
     }
 
     protected override bool Concerns(ChangeNotice change) =>

@@ -35,6 +35,10 @@ public sealed class CorrectionDraft
     public TextEntry? Remarks { get; private init; }
     public TextEntry? Fracture { get; private init; }
     public TextEntry? Verdict { get; private init; }
+
+    /// <summary>Where it was a release.</summary>
+    public TextEntry? Password { get; private init; }
+
     public SampleDraft? Burns { get; private init; }
 
     public static CorrectionDraft Of(HeatView heat, TimelineRow row)
@@ -100,7 +104,7 @@ public sealed class CorrectionDraft
     private static CorrectionDraft Decision(Records.Reading.Ladles.CastingDecisionView fact)
     {
         var draft = new CorrectionDraft(hasTime: false);
-        return draft.With(verdict: draft.Choice("verdict", fact.Verdict.ToString()));
+        return new(draft) { Verdict = draft.Choice("verdict", fact.Verdict.ToString()), Password = draft.Form.Words("password") };
     }
 
     private TextEntry Choice(string path, string value) => Form.Choice(path, isRequired: true).Showing(value);

@@ -59,7 +59,8 @@ public sealed partial class FactCorrection
 
     private IEnumerable<Choice> BathChoices => [new(bool.FalseString, Text["WithTheCharge"]), new(bool.TrueString, Text["IntoTheBath"])];
 
-    private IEnumerable<Choice> VerdictChoices => Enum.GetValues<CastingVerdict>().Select(verdict => new Choice(verdict.ToString(), Text["Verdict." + verdict]));
+    private IEnumerable<Choice> VerdictChoices => Enum.GetValues<CastingVerdict>()
+        .Where(verdict => verdict != CastingVerdict.Downgrade).Select(verdict => new Choice(verdict.ToString(), Text["Verdict." + verdict]));
 
     protected override async Task OnInitializedAsync()
     {
@@ -93,7 +94,8 @@ public sealed partial class FactCorrection
                 with.Coin!.Value, with.Remarks!.Value, reason, at, with.Fracture?.Value is { } fracture ? bool.Parse(fracture) : null)),
             TimelineKind.Tap => The<CorrectTap>().Run(made.By, new(made.Key, made.ObservedAt, id, with.Kg!.Needed, with.Degrees!.Value, reason, at)),
             TimelineKind.Metal => The<CorrectMetal>().Run(made.By, new(made.Key, made.ObservedAt, id, with.Kg!.Needed, with.PlusMinus?.Value, reason, at)),
-            _ => The<CorrectDecision>().Run(made.By, new(made.Key, made.ObservedAt, id, Enum.Parse<CastingVerdict>(with.Verdict!.Value!), Seen(), reason)),
+            _ => The<CorrectDecision>().Run(made.By, new(made.Key, made.ObservedAt, id, Enum.Parse<CastingVerdict>(with.Verdict!.Value!), Seen(), reason)
+                { Password = with.Password!.Value })),
         };
     }
 

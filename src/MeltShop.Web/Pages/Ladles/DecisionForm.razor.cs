@@ -8,14 +8,15 @@ using Microsoft.AspNetCore.Components;
 
 namespace MeltShop.Web.Pages.Ladles;
 
-/// <summary>Release, hold or scrap. A release shows once more what was seen and is never made from a prediction.</summary>
+/// <summary>Release, hold or scrap. A release shows once more what was seen, asks for the password, and is never made from a prediction.</summary>
 public sealed partial class DecisionForm
 {
     private readonly EntryForm form = new();
     private readonly TextEntry reason;
+    private readonly TextEntry password;
     private bool isAsking;
 
-    public DecisionForm() => reason = form.Words("reason");
+    public DecisionForm() => (reason, password) = (form.Words("reason"), form.Words("password"));
 
     [Parameter, EditorRequired]
     public LadleContent View { get; set; } = null!;
@@ -44,8 +45,9 @@ public sealed partial class DecisionForm
     {
         if (form.IsAccepted) form.Open();
         var outcome = await HandingIn.Send(form, made => Operation.Run(made.By, new(
-            made.Key, made.ObservedAt, Treated.Id, Treated.Version, verdict, View.LastMetal?.Id, reason.Value)));
-        isAsking = false;
+            made.Key, made.ObservedAt, Treated.Id, Treated.Version, verdict, View.LastMetal?.Id, reason.Value) { Password = verdict == CastingVerdict.Release ? password.Text : null }));
+        password.Showing(null);
+        isAsking = form.At("password") is not null; // anything else is answered elsewhere
         if (outcome?.Succeeded == true) reason.Showing(null);
     }
 }

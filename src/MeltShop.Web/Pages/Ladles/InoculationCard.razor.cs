@@ -16,6 +16,9 @@ public sealed partial class InoculationCard
     [Parameter, EditorRequired]
     public LadleView View { get; set; } = null!;
 
+    /// <summary>Not once the castings are released.</summary>
+    private bool IsOffered => View.Treated!.State != TreatedLadleState.Released;
+
     private PouringView Pouring => View.Pouring!;
 
     private IEnumerable<Choice> Places => Enum.GetValues<InoculationPlace>().Select(place => new Choice(place.ToString(), Text["Place." + place]));

@@ -15,6 +15,9 @@ public sealed partial class RestCard
     [Parameter, EditorRequired]
     public LadleView View { get; set; } = null!;
 
+    /// <summary>Not once the castings are released: whoever finds more iron then holds them first.</summary>
+    private bool IsOffered => View.Treated!.State != TreatedLadleState.Released;
+
     private PouringView Pouring => View.Pouring!;
 
     private IEnumerable<Choice> Ways => Enum.GetValues<RestWay>()
