@@ -62,7 +62,7 @@ internal sealed class DemoLadles(
             await Version(id, cancellation),
             faded ? CastingVerdict.Hold : CastingVerdict.Release,
             sampleId,
-            faded ? "Magnesium under its least: the last moulds were poured late. Nodularity to be checked on the test piece." : null));
+            faded ? "Magnesium under its least: the last moulds were poured late. Nodularity to be checked on the test piece." : null) { Password = DemoFoundry.Password });
     }
 
     /// <summary>What the spark shows of the last metal: the chain's iron, its magnesium faded, its carbon read low as grey coins are.</summary>

@@ -40,6 +40,53 @@ public sealed class CastingsTests
     }
 
     [Theory]
+    [MemberData(nameof(Shop.Databases), MemberType = typeof(Shop))]
+    public async Task Results_TwoFirstOnesAtOnce_OneStands(RecordsProvider provider)
+    {
+        await using var shop = await Shop.Open(provider);
+        var (ladle, _) = await Last(shop);
+        var piece = await Piece(shop, ladle);
+
+        var both = await Task.WhenAll(Enumerable.Range(0, 6).Select(n => Task.Run(() => shop.Get<RecordTestResults>().Run(
+            shop.Metallurgist, new(Guid.NewGuid(), shop.Now, piece, Values((CastProperty.TensileMPa, 510 + n))), Soon))));
+
+        Assert.Single(both, o => o.Succeeded);
+        Assert.All(both.Where(o => !o.Succeeded), o => Assert.Equal(("reason", "text.missing"), (o.Findings[0].Path, o.Findings[0].Code)));
+        await using var db = shop.Db();
+        Assert.Single(await db.InForce<Records.Castings.TestResult>().ToListAsync(Soon));
+        Assert.Single((await TestedCastings.Load(db, ladle.Id, Soon))[0].Results);
+    }
+
+    [Theory]
+    [MemberData(nameof(Shop.Databases), MemberType = typeof(Shop))]
+    public async Task TestPiece_PutRight_KeepsItsResultsAndHoldsWhatWasReleased(RecordsProvider provider)
+    {
+        await using var shop = await Shop.Open(provider);
+        var (ladle, sampleId) = await Last(shop);
+        var piece = await Piece(shop, ladle);
+        await Results(shop, piece, (CastProperty.TensileMPa, 480)); // 500 is asked to 30 mm, 450 over it to 60 mm
+        await Results(shop, piece, (CastProperty.ProofMPa, 330), (CastProperty.ElongationPercent, 7.5));
+        await shop.Decide(shop.Inspector, ladle, CastingVerdict.Release, sampleId, "wall was entered wrong");
+
+        var right = (await Shop.Do(shop.Get<CorrectTestPiece>(), shop.Inspector, Correction(shop, piece, 45, isWithdrawn: false))).Value;
+
+        await using (var db = shop.Db())
+        {
+            var tested = Assert.Single(await TestedCastings.Load(db, ladle.Id, Soon));
+            Assert.Equal((right, 45), (tested.Piece.Id, tested.Piece.WallMm));
+            Assert.Equal([480, 330, 7.5], tested.Results.Select(r => r.Value));
+            Assert.Equal(PropertyStanding.Meets, tested.Verdicts.Single(v => v.Property == CastProperty.TensileMPa).Standing);
+        }
+
+        Assert.Equal(TreatedLadleState.Held, (await shop.Treated(ladle.Id)).State);
+        await shop.Refuses(shop.Get<CorrectTestPiece>(), shop.Inspector, Correction(shop, piece, 50, isWithdrawn: false), "testPieceId", "fact.corrected");
+        await Shop.Do(shop.Get<CorrectTestPiece>(), shop.Inspector, Correction(shop, right, 45, isWithdrawn: true));
+        await using var after = shop.Db();
+        Assert.Empty(await TestedCastings.Load(after, ladle.Id, Soon));
+        await Piece(shop, ladle); // its label is free again
+    }
+
+    [Theory]
     [InlineData(CastProperty.ElongationPercent, 101, "number.tooLarge")]
     [InlineData(CastProperty.GraphiteForm, 0, "number.tooSmall")]
     [InlineData(CastProperty.TensileMPa, -1, "number.tooSmall")]
@@ -92,6 +139,9 @@ public sealed class CastingsTests
         Assert.All(rows, c => Assert.Equal(Paper, c.Document));
         Assert.All(rows, c => Assert.Equal(Convert.ToHexStringLower(SHA256.HashData(Paper)), c.Sha256));
     }
+
+    private static CorrectTestPiece.Command Correction(Shop shop, long piece, double wallMm, bool isWithdrawn) => new(
+        Guid.NewGuid(), shop.Now, piece, "K 1", TestPieceShape.KeelBlock, SampleType.CastSample, wallMm, "moulds 1 to 12", isWithdrawn, "wall read from the drawing");
 
     private static IssueCertificate.Command Certificate(Shop shop, TreatedLadle ladle, int revision) =>
         new(Guid.NewGuid(), shop.Now, ladle.Id, ladle.Version, "HB-2026-0001/1", revision, new string('a', 64), Paper, null);

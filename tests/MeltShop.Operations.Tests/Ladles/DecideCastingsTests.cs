@@ -1,4 +1,5 @@
 using MeltShop.Operations.Ladles;
+using MeltShop.Operations.People;
 using MeltShop.Operations.Tests.Shops;
 using MeltShop.Records;
 using MeltShop.Records.Heats;
@@ -120,6 +121,41 @@ public sealed class DecideCastingsTests : IAsyncLifetime
         await Refused(shop.Inspector, CastingVerdict.Release, sampleId, null, "version", "version.stale");
         await using var db = shop.Db();
         Assert.Equal(CastingVerdict.Hold, (await db.CastingDecisions.SingleAsync(TestContext.Current.CancellationToken)).Verdict);
+    }
+
+    [Fact]
+    public async Task Release_WithoutThePasswordOfWhoReleases_IsRefused()
+    {
+        var sampleId = await LastMetal(2.4, 0.041);
+        DecideCastings.Command Command(string? password) =>
+            new(Guid.NewGuid(), shop.Now, ladle.Id, ladle.Version, CastingVerdict.Release, sampleId, null) { Password = password };
+
+        await shop.Refuses(shop.Get<DecideCastings>(), shop.Inspector, Command(null), "password", "password.missing");
+        for (var n = 0; n < PasswordAgain.MostWrong; n++)
+        {
+            await shop.Refuses(shop.Get<DecideCastings>(), shop.Inspector, Command("not the password"), "password", "password.wrong");
+        }
+
+        await shop.Refuses(shop.Get<DecideCastings>(), shop.Inspector, Command(Shop.Password), "password", "password.tooOften");
+        shop.Clock.Advance(5.1);
+        Assert.True((await Shop.Do(shop.Get<DecideCastings>(), shop.Inspector, Command(Shop.Password))).Succeeded);
+        await using var db = shop.Db();
+        Assert.DoesNotContain(Shop.Password, string.Concat(await db.TrailRows.Select(r => r.Payload).ToListAsync(TestContext.Current.CancellationToken)), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Release_KeepsWhatWasSeen()
+    {
+        var sampleId = await LastMetal(2.4, 0.030);
+        await shop.Decide(shop.Inspector, ladle, CastingVerdict.Release, sampleId, "nodularity 92 % on the test piece");
+
+        await using var db = shop.Db();
+        var decision = await db.CastingDecisions.SingleAsync(TestContext.Current.CancellationToken);
+        var seen = SeenCastings.Of(decision.Seen)!;
+        Assert.True(decision.WasSigned);
+        Assert.Equal(sampleId, seen.SampleId);
+        Assert.Equal(0.030, seen.Window.Single(v => v.Standing == MeltShop.Operations.Laboratory.WindowStanding.UnderLeast).Value!.Value, 6);
+        Assert.Empty(seen.Tests);
     }
 
     private async Task<long> LastMetal(double silicon, double magnesium, double carbon = 3.3)

@@ -91,7 +91,7 @@ public sealed partial class Shop
         Do(Get<CloseHeat>(), Melter, new(Guid.NewGuid(), Now, heat.Id, heat.Version, piggedKg));
 
     public Task<Outcome<Guid>> Decide(Acting who, TreatedLadle ladle, CastingVerdict verdict, long? sampleId = null, string? reason = null) =>
-        Do(Get<DecideCastings>(), who, new(Guid.NewGuid(), Now, ladle.Id, ladle.Version, verdict, sampleId, reason));
+        Do(Get<DecideCastings>(), who, new(Guid.NewGuid(), Now, ladle.Id, ladle.Version, verdict, sampleId, reason) { Password = Password });
 
     public async Task<Heat> Heat(long id)
     {

@@ -28,6 +28,9 @@ public sealed partial class Shop : IAsyncDisposable
     /// <summary>The databases that every story is told on.</summary>
     public static TheoryData<RecordsProvider> Databases => [RecordsProvider.Sqlite, RecordsProvider.Postgres];
 
+    /// <summary>Everybody's.</summary>
+    public const string Password = "a long test password";
+
     public ShopClock Clock { get; } = new();
     public DateTimeOffset Now => Clock.GetUtcNow();
     public Acting Melter => people[Role.Melter];
@@ -62,7 +65,7 @@ public sealed partial class Shop : IAsyncDisposable
 
     private async Task<Acting> Hire(string role)
     {
-        var id = await Get<AddPerson>().Run(Program, new(Guid.NewGuid(), Now, $"the-{role}", $"The {role}", [role]) { Password = "a long test password" });
+        var id = await Get<AddPerson>().Run(Program, new(Guid.NewGuid(), Now, $"the-{role}", $"The {role}", [role]) { Password = Password });
         return new Acting(id.Value, $"The {role}", "Test bench", [role]);
     }
 }

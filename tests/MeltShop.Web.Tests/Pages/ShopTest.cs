@@ -9,6 +9,7 @@ using MeltShop.Web.Components.Fields;
 using MeltShop.Web.Components.Reading;
 using MeltShop.Web.SignIn;
 using MeltShop.Web.Tests.Components;
+using Microsoft.AspNetCore.Identity;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.Extensions.DependencyInjection;
 
@@ -19,6 +20,11 @@ public abstract class ShopTest : ComponentTest, IAsyncLifetime
 {
     private static readonly SemaphoreSlim Turn = new(1, 1);
     private static byte[]? empty;
+
+    /// <summary>Of whoever is signed in.</summary>
+    protected const string Password = "a long test password";
+
+    private static readonly string Hash = new PasswordHasher<Person>().HashPassword(new() { DisplayName = "" }, Password);
 
     private readonly string file = Path.Combine(Path.GetTempPath(), $"meltshop-page-{Guid.NewGuid():N}.db");
 
@@ -61,7 +67,7 @@ public abstract class ShopTest : ComponentTest, IAsyncLifetime
     {
         await File.WriteAllBytesAsync(file, await Empty());
         await using var db = await The<IDbContextFactory<RecordsContext>>().CreateDbContextAsync();
-        db.Users.Add(new Person { Id = Founder.PersonId, UserName = "founder", DisplayName = Founder.PersonName });
+        db.Users.Add(new Person { Id = Founder.PersonId, UserName = "founder", DisplayName = Founder.PersonName, PasswordHash = Hash });
         await db.SaveChangesAsync();
         await Prepare();
     }

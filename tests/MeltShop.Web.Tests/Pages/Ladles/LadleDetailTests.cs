@@ -79,9 +79,17 @@ public sealed class LadleDetailTests : LadleTest
         page.Find("[data-testid=release]").Click();
         Assert.Contains("all inside the poured window", page.Find(".ask").TextContent, StringComparison.Ordinal);
         page.Find("[data-testid=release-yes]").Click();
+        page.WaitForState(() => page.FindAll("[data-code='password.missing']").Count > 0, Patience);
+        Assert.Empty((await Treated(id)).Treated!.Decisions);
+
+        page.Find("[data-field=password] input").Change(Password);
+        page.Find("[data-testid=release-yes]").Click();
         page.WaitForState(() => page.FindAll("[data-ladle-state=Released]").Count > 0, Patience);
 
         Assert.Equal(CastingVerdict.Release, (await Treated(id)).Treated!.Decision!.Verdict);
+        Assert.NotNull(page.Find("[data-testid=signed]"));
+        Assert.Contains("all inside its window", page.Find("[data-testid=seen]").TextContent, StringComparison.Ordinal);
+        Assert.Empty(page.FindAll("[data-testid=rest], [data-testid=mould-form], [data-testid=inoculation-form]"));
     }
 
     [Fact]
