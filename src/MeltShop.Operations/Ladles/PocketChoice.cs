@@ -40,6 +40,12 @@ public sealed record PocketExtras
     /// <summary>Copper or tin to bring the iron to its grade; null for none.</summary>
     public long? PearliteMaterialId { get; init; }
 
+    /// <summary>Lots as they stand on the bags.</summary>
+    public PocketLots Lots { get; init; } = new();
+
     /// <summary>What was looked at before the pocket was loaded: <see cref="PocketChecks"/>.</summary>
     public IReadOnlyList<string> Checks { get; init; } = [];
 }
+
+/// <summary>The lots that a pocket card was loaded from, as they stand on the bags; null where nobody said.</summary>
+public sealed record PocketLots(string? Alloy = null, string? Cover = null, string? Inoculant = null, string? Pearlite = null);

@@ -59,6 +59,12 @@ public static class PocketQuestion
         fields.Percent("streamRatePercent", choice.Extras.StreamRatePercent);
         fields.Percent("mouldRatePercent", choice.Extras.MouldRatePercent);
         if (choice.Extras.AlloyKg is { } kg) fields.Mass("alloyKg", kg);
+        var lots = choice.Extras.Lots;
+        foreach (var (path, lot) in new[] { ("alloyLot", lots.Alloy), ("coverLot", lots.Cover), ("inoculantLot", lots.Inoculant), ("pearliteLot", lots.Pearlite) })
+        {
+            fields.OptionalText(path, lot, 60);
+        }
+
         if (choice.Extras is { CoverMaterialId: not null, CoverRatePercent: null }) fields.Add("coverRatePercent", "number.missing");
     }
 

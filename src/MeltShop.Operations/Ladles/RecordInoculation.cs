@@ -11,8 +11,9 @@ namespace MeltShop.Operations.Ladles;
 /// <summary>Records an inoculation after that of the card, in the ladle, the stream or the mould: its clock starts anew. Answers the fact.</summary>
 public sealed class RecordInoculation(Recorder recorder, TimeProvider time) : Operation<RecordInoculation.Command, long>(recorder, time)
 {
+    /// <param name="Lot">As it stands on the bag; null where nobody says.</param>
     public sealed record Command(
-        Guid EntryKey, DateTimeOffset ObservedAt, long TreatedLadleId, InoculationPlace Place, long MaterialId, double Kg)
+        Guid EntryKey, DateTimeOffset ObservedAt, long TreatedLadleId, InoculationPlace Place, long MaterialId, double Kg, string? Lot = null)
         : Operations.Command(EntryKey, ObservedAt);
 
     public override IReadOnlyList<string> Roles { get; } = [Role.Melter, Role.Metallurgist];
@@ -21,6 +22,7 @@ public sealed class RecordInoculation(Recorder recorder, TimeProvider time) : Op
     {
         fields.Choice("place", command.Place);
         fields.Mass("kg", command.Kg);
+        fields.OptionalText("lot", command.Lot, 60);
     }
 
     protected override async Task<Written<long>> Write(Writing writing, Command command, CancellationToken cancellation)
@@ -42,6 +44,7 @@ public sealed class RecordInoculation(Recorder recorder, TimeProvider time) : Op
             Place = command.Place,
             MaterialId = command.MaterialId,
             Kg = command.Kg,
+            Lot = command.Lot?.Trim(),
         };
         writing.Db.Add(fact);
         await writing.Book(command.MaterialId, StockKind.Added, -command.Kg, ladle.Treated.HeatId, cancellation);

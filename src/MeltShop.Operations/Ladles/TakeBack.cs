@@ -78,6 +78,6 @@ public sealed class TakeBack(Recorder recorder, TimeProvider time) : Operation<T
     {
         EntryKey = writing.Stamp.EntryKey, PersonId = writing.Stamp.PersonId, ObservedAt = inoculation.ObservedAt, EnteredAt = writing.Stamp.EnteredAt,
         SupersedesId = inoculation.Id, Reason = command.Reason, IsWithdrawn = true,
-        TreatedLadleId = inoculation.TreatedLadleId, Place = inoculation.Place, MaterialId = inoculation.MaterialId, Kg = inoculation.Kg,
+        TreatedLadleId = inoculation.TreatedLadleId, Place = inoculation.Place, MaterialId = inoculation.MaterialId, Kg = inoculation.Kg, Lot = inoculation.Lot,
     };
 }

@@ -8,6 +8,7 @@ using MeltShop.Records.Reading.History;
 using MeltShop.Records.Reading.Laboratory;
 using MeltShop.Records.Reading.Ladles;
 using MeltShop.Records.Reading.People;
+using MeltShop.Records.Reading.Recall;
 using MeltShop.Records.Reading.Sites;
 using MeltShop.Records.Reading.Trail;
 using MeltShop.Records.Reading.Yard;
@@ -30,6 +31,7 @@ internal static class PageQueries
         services.AddSingleton<NearbyHeats>();
         services.AddSingleton<LadlePage>();
         services.AddSingleton<EquipmentPage>();
+        services.AddSingleton<RecallPage>();
         services.AddSingleton<HistoryPage>();
         services.AddSingleton<HistoryChoices>();
         services.AddSingleton<DraftRows>();

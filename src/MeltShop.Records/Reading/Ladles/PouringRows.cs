@@ -24,7 +24,7 @@ internal static class PouringRows
             times,
             [.. moulds.Select(r => new MouldView(Entry(r), r.Fact.Label, r.Fact.FirstAt, r.Fact.Kg, r.Fact.LateFor, r.Fact.StopAt))],
             [.. rests.Select(r => new RestView(Entry(r), r.Fact.IntoLadleId, Ordinal(r.Fact), r.Fact.Kg, r.Fact.MixedMgPercent))],
-            [.. inoculations.Select(r => new InoculationView(Entry(r), r.Fact.Place, names[r.Fact.MaterialId], r.Fact.Kg))],
+            [.. inoculations.Select(r => new InoculationView(Entry(r), r.Fact.Place, names[r.Fact.MaterialId], r.Fact.Kg, r.Fact.Lot))],
             [.. doses.Select(r => new DoseView(r.Origin, r.Fact.MaterialId is { } id ? names[id] : null, r.Fact.Kg, r.Fact.WireMetres, r.Fact.FeedSeconds, r.Fact.MgPercent, r.Fact.MinutesToFloor))],
             [.. back.Select(r => new BackView(r.Origin, r.Fact.Kg))],
             cameKg);

@@ -33,7 +33,7 @@ public sealed record MouldView(LadleEntry Entry, string Label, DateTimeOffset Fi
 public sealed record RestView(LadleEntry Entry, long? IntoLadleId, int? IntoOrdinal, double Kg, double? MixedMgPercent);
 
 /// <inheritdoc cref="LadleInoculation"/>
-public sealed record InoculationView(LadleEntry Entry, InoculationPlace Place, string MaterialName, double Kg);
+public sealed record InoculationView(LadleEntry Entry, InoculationPlace Place, string MaterialName, double Kg, string? Lot);
 
 /// <inheritdoc cref="MagnesiumDose"/>
 /// <param name="MaterialName">Null for wire.</param>

@@ -79,6 +79,10 @@ internal static class TreatedLadleRows
             MouldInoculantKg = card.MouldInoculantKg,
             PearliteName = Name(card.PearliteMaterialId),
             PearliteKg = card.PearliteKg,
+            AlloyLot = card.AlloyLot,
+            CoverLot = card.CoverLot,
+            InoculantLot = card.InoculantLot,
+            PearliteLot = card.PearliteLot,
             Checks = card.Checks,
         };
 

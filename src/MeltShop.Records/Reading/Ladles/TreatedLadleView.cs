@@ -35,6 +35,10 @@ public sealed record PocketCardView(
     public double? MouldInoculantKg { get; init; }
     public string? PearliteName { get; init; }
     public double? PearliteKg { get; init; }
+    public string? AlloyLot { get; init; }
+    public string? CoverLot { get; init; }
+    public string? InoculantLot { get; init; }
+    public string? PearliteLot { get; init; }
     public string? Checks { get; init; }
 
     /// <summary>What it started from and was corrected since.</summary>

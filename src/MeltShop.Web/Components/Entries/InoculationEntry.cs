@@ -14,6 +14,7 @@ public sealed class InoculationEntry : TypedEntry<long>
         Place = Form.Choice("place", isRequired: true).Showing(nameof(InoculationPlace.Stream));
         Material = Form.Choice("materialId", isRequired: true);
         Kg = Form.Quantity("kg", 0, 1000, isRequired: true);
+        Lot = Form.Words("lot");
     }
 
     public override string Operation => nameof(RecordInoculation);
@@ -25,7 +26,10 @@ public sealed class InoculationEntry : TypedEntry<long>
 
     public QuantityEntry Kg { get; }
 
+    /// <summary>As it stands on the bag.</summary>
+    public TextEntry Lot { get; }
+
     protected override Task<Outcome<long>> Run(IServiceProvider services, EntryMade made) => services.GetRequiredService<RecordInoculation>().Run(made.By, new(
         made.Key, made.ObservedAt, Id("treatedLadleId"), Enum.TryParse<InoculationPlace>(Place.Value, out var place) ? place : (InoculationPlace)(-1),
-        long.Parse(Material.Value!, NumberStyles.None, CultureInfo.InvariantCulture), Kg.Needed));
+        long.Parse(Material.Value!, NumberStyles.None, CultureInfo.InvariantCulture), Kg.Needed, Lot.Value));
 }

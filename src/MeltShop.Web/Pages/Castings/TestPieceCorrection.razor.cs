@@ -21,6 +21,8 @@ public sealed partial class TestPieceCorrection
     [Inject]
     private HandingIn HandingIn { get; set; } = null!;
 
+    private IEnumerable<Choice> Wrongs => [new(bool.FalseString, Text["PieceIsOther"]), new(bool.TrueString, Text["PieceIsNone"])];
+
     private void Open()
     {
         draft = new();

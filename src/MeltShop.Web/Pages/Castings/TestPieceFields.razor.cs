@@ -1,3 +1,6 @@
+using MeltShop.Metallurgy.Grades;
+using MeltShop.Records.Castings;
+using MeltShop.Web.Components.Fields;
 using Microsoft.AspNetCore.Components;
 
 namespace MeltShop.Web.Pages.Castings;
@@ -7,4 +10,8 @@ public sealed partial class TestPieceFields
 {
     [Parameter, EditorRequired]
     public TestPieceDraft Draft { get; set; } = null!;
+
+    private IEnumerable<Choice> Shapes => Enum.GetNames<TestPieceShape>().Select(name => new Choice(name, Text["Shape." + name]));
+
+    private IEnumerable<Choice> SampleTypes => Enum.GetNames<SampleType>().Select(name => new Choice(name, Text["SampleType." + name]));
 }

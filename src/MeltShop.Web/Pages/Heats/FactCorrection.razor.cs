@@ -94,8 +94,7 @@ public sealed partial class FactCorrection
                 with.Coin!.Value, with.Remarks!.Value, reason, at, with.Fracture?.Value is { } fracture ? bool.Parse(fracture) : null)),
             TimelineKind.Tap => The<CorrectTap>().Run(made.By, new(made.Key, made.ObservedAt, id, with.Kg!.Needed, with.Degrees!.Value, reason, at)),
             TimelineKind.Metal => The<CorrectMetal>().Run(made.By, new(made.Key, made.ObservedAt, id, with.Kg!.Needed, with.PlusMinus?.Value, reason, at)),
-            _ => The<CorrectDecision>().Run(made.By, new(made.Key, made.ObservedAt, id, Enum.Parse<CastingVerdict>(with.Verdict!.Value!), Seen(), reason)
-                { Password = with.Password!.Value })),
+            _ => The<CorrectDecision>().Run(made.By, new(made.Key, made.ObservedAt, id, Enum.Parse<CastingVerdict>(with.Verdict!.Value!), Seen(), reason) { Password = with.Password!.Value }),
         };
     }
 

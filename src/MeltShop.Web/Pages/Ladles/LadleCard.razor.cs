@@ -8,4 +8,6 @@ public sealed partial class LadleCard
 {
     [Parameter, EditorRequired]
     public TreatedLadleView Treated { get; set; } = null!;
+
+    private string Lot(string? lot) => lot is null ? "" : Text["LotOf", lot];
 }

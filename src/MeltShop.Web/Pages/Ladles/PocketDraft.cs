@@ -32,6 +32,7 @@ public sealed class PocketDraft
         Pearlite = Form.Choice("pearliteMaterialId");
         BagKg = Form.Quantity("bagKg", 0.1, 2000);
         AlloyKg = Form.Quantity("alloyKg", 0, 5000);
+        (AlloyLot, CoverLot, InoculantLot, PearliteLot) = (Form.Words("alloyLot"), Form.Words("coverLot"), Form.Words("inoculantLot"), Form.Words("pearliteLot"));
     }
 
     public EntryForm Form { get; } = new();
@@ -57,6 +58,13 @@ public sealed class PocketDraft
     /// <summary>What the scale, or whole bags, really gave; empty for what the card asks for.</summary>
     public QuantityEntry AlloyKg { get; }
 
+    /// <summary>As it stands on the bag.</summary>
+    public TextEntry AlloyLot { get; }
+
+    public TextEntry CoverLot { get; }
+    public TextEntry InoculantLot { get; }
+    public TextEntry PearliteLot { get; }
+
     public HashSet<string> Done { get; } = [];
     public long? LadleId => Id(Ladle);
     public long? AlloyId => Id(Alloy);
@@ -70,6 +78,7 @@ public sealed class PocketDraft
         StreamRatePercent = StreamRate.Value,
         MouldRatePercent = MouldRate.Value,
         PearliteMaterialId = Id(Pearlite),
+        Lots = new(AlloyLot.Value, CoverLot.Value, InoculantLot.Value, PearliteLot.Value),
         Checks = [.. Done],
     };
 
