@@ -19,7 +19,14 @@ public sealed class RecordTap(Recorder recorder, TimeProvider time) : Operation<
     /// <param name="ObservedAt">When the tap ended.</param>
     /// <param name="TapSeconds">How long it took; null where nobody says.</param>
     public sealed record Command(Guid EntryKey, DateTimeOffset ObservedAt, long TreatedLadleId, Guid Version, double Kg, double? TemperatureC, double? TapSeconds = null)
-        : Operations.Command(EntryKey, ObservedAt);
+        : Operations.Command(EntryKey, ObservedAt)
+    {
+        /// <summary>What the scale showed with the full ladle and with the empty one, kg; null where the mass was typed.</summary>
+        public double? GrossKg { get; init; }
+
+        /// <inheritdoc cref="GrossKg"/>
+        public double? TareKg { get; init; }
+    }
 
     /// <param name="MgAfterTreatmentPercent">Predicted residual magnesium at the end of the reaction, %; null for grey iron.</param>
     /// <param name="MinutesToFloor">From then until the floor; null where it never starts above it.</param>
@@ -53,7 +60,7 @@ public sealed class RecordTap(Recorder recorder, TimeProvider time) : Operation<
 
         var card = await db.PocketCards.AsNoTracking().Where(c => c.TreatedLadleId == treated.Id).OrderBy(c => c.Id).LastAsync(cancellation);
         var at = writing.Stamp.ObservedAt;
-        var tap = writing.Tap(treated, card, command.Kg, command.TemperatureC, at, command.TapSeconds is { } seconds ? at.AddSeconds(-seconds) : null);
+        var tap = writing.Tap(treated, card, command.Kg, command.TemperatureC, at, command.TapSeconds is { } seconds ? at.AddSeconds(-seconds) : null, scale: (command.GrossKg, command.TareKg));
         db.Add(tap);
         writing.Book(heat, FurnaceMetalKind.Tapped, -command.Kg);
         var inoculantKg = PocketQuestion.InoculantKg(card.InoculantKg, card.PlannedKg, command.Kg);

@@ -35,7 +35,7 @@ internal static class TapFacts
 
     public static Tap Tap(
         this Writing writing, TreatedLadle treated, PocketCard card, double kg, double? temperatureC, DateTimeOffset observedAt, DateTimeOffset? startedAt,
-        long? supersedesId = null, string? reason = null)
+        long? supersedesId = null, string? reason = null, (double? GrossKg, double? TareKg) scale = default)
     {
         var (iron, band, floorPercent) = (Iron(card, kg, temperatureC), Band(card, kg, temperatureC), card.MgFloorPercent);
         return new()
@@ -49,6 +49,8 @@ internal static class TapFacts
             TreatedLadleId = treated.Id,
             HeatId = treated.HeatId,
             Kg = kg,
+            GrossKg = scale.GrossKg,
+            TareKg = scale.TareKg,
             TemperatureC = temperatureC,
             StartedAt = startedAt,
             MgAfterTreatmentPercent = iron?.MgPercent,

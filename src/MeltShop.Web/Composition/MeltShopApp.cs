@@ -34,6 +34,7 @@ internal static class MeltShopApp
         builder.Services.AddMeltShopPages();
         builder.Services.AddCalculationBounds();
         builder.Services.AddScoped<ScaleDesk>();
+        builder.Services.AddScoped<TapDesk>();
         builder.Services.AddRefusalOfTooMany();
         builder.Services.AddApiDescription();
         builder.Services.AddProblemDetails();
@@ -57,6 +58,7 @@ internal static class MeltShopApp
         app.MapOpenApi().AllowAnonymous();
         app.MapCalculations();
         app.MapWeighings();
+        app.MapTaps();
         app.MapEvents();
         app.MapCertificates();
         app.MapEntries();

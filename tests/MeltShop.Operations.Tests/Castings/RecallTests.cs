@@ -73,9 +73,10 @@ public sealed class RecallTests
         await using var shop = await Shop.Open(RecordsProvider.Sqlite);
         var heat = await shop.Bath();
         await Poured(shop, heat, shop.LadleId, "A 17");
+        var delivered = shop.Now; // a new delivery; the charge had the one before
         await shop.WeighIn(heat, shop.SiliconId, 3, intoBath: true);
 
-        var view = await Recall(shop, new(RecallFrom.Material, "fesi"));
+        var view = await Recall(shop, new(RecallFrom.Material, "fesi", Since: delivered));
         Assert.Empty(view.Rows);
         Assert.Equal([heat.Number], view.WithoutCastings);
     }

@@ -47,6 +47,8 @@ internal static class TreatedLadleRows
     private static TapView View(FactRow<Tap> row) => new(
         row.Origin, row.Fact.Kg, row.Fact.TemperatureC, row.Fact.MgAfterTreatmentPercent, row.Fact.MinutesToFloor)
     {
+        GrossKg = row.Fact.GrossKg,
+        TareKg = row.Fact.TareKg,
         MgLeastPercent = row.Fact.MgLeastPercent,
         MgMostPercent = row.Fact.MgMostPercent,
     };

@@ -48,6 +48,10 @@ public sealed record PocketCardView(
 /// <inheritdoc cref="Tap"/>
 public sealed record TapView(Origin Origin, double Kg, double? TemperatureC, double? MgAfterTreatmentPercent, double? MinutesToFloor)
 {
+    /// <summary>By a scale: with the full ladle and with the empty one, kg.</summary>
+    public double? GrossKg { get; init; }
+
+    public double? TareKg { get; init; }
     public double? MgLeastPercent { get; init; }
     public double? MgMostPercent { get; init; }
 }

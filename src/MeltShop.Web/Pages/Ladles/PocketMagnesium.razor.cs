@@ -20,7 +20,7 @@ public sealed partial class PocketMagnesium
         .Select(kind => Facts.Figures.GetValueOrDefault(kind) is { } figure ? $"{Text["Standing." + figure.Standing].Value}: {figure.Source}" : null).OfType<string>()
         .DefaultIfEmpty(Facts.Ladle.FiguresSource).Distinct());
 
-    private double? Wire => Facts.Ladle.WireMgGramsPerMetre is { } grams && Answer.Treatment is { } treatment ? DoseQuestion.MetresOf(treatment.AlloyKg, grams) : null;
+    private double? Wire => Facts.Ladle.WireMgGramsPerMetre is { } grams && Answer.Treatment is { } treatment ? CoredWire.MetresOf(treatment.AlloyKg, grams) : null;
 
     private double? Balance => Facts.Bath.Has(Element.Mn) && Facts.Bath.Has(Element.S) ? ManganeseBalance.Quantity.Value(Facts.Bath) : null;
 

@@ -1,4 +1,5 @@
 using MeltShop.Operations.Ladles;
+using MeltShop.Records.Ladles;
 using MeltShop.Records.Reading.Ladles;
 using MeltShop.Web.Components.Entries;
 using MeltShop.Web.Components.Fields;

@@ -1,11 +1,16 @@
 using MeltShop.Operations;
 using MeltShop.Operations.Charging;
 using MeltShop.Operations.Grades;
+using MeltShop.Operations.Heats;
+using MeltShop.Operations.Laboratory;
+using MeltShop.Operations.Ladles;
 using MeltShop.Operations.Sites;
 using MeltShop.Operations.Yard;
 using MeltShop.Records;
 using MeltShop.Records.Grades;
 using MeltShop.Records.Heats;
+using MeltShop.Records.Laboratory;
+using MeltShop.Records.Ladles;
 using MeltShop.Records.People;
 using MeltShop.Records.Yard;
 using MeltShop.Web.Tests.Running;
@@ -36,6 +41,26 @@ public sealed class ScaleShop : WebApp, IAsyncLifetime
             Guid.NewGuid(), Now, "grey", IronFamily.Grey, "Test figures", [new(WindowStage.Furnace, "C", 3, 4, 5), new(WindowStage.Poured, "C", 3, 4, 5)], null));
         var plan = await Do<PlanCharge, PlanCharge.Command, PlanCharge.Result>(new(Guid.NewGuid(), Now, new ChargeChoice(furnace, grade, 2000)));
         HeatNumber = (await Do<StartHeat, StartHeat.Command, StartHeat.Result>(new(Guid.NewGuid(), Now, plan.PlanId))).Number;
+    }
+
+    /// <summary>A ladle of this code prepared for 800 kg of the heat's iron.</summary>
+    public async Task Prepare(string code)
+    {
+        await using var db = await Services.GetRequiredService<IDbContextFactory<RecordsContext>>().CreateDbContextAsync();
+        var (heat, pig) = (await db.Heats.SingleAsync(), await db.Materials.SingleAsync(m => m.Code == "pig"));
+        await Do<WeighIn, WeighIn.Command, long>(new(Guid.NewGuid(), Now, heat.Id, pig.Id, 2000, false));
+        await Do<RecordSample, RecordSample.Command, long>(new(Guid.NewGuid(), Now, heat.Id, null, SampleKind.Bath, [[new("C", 4, false, "4.00")]]));
+        var ladle = await Do<AddLadle, AddLadle.Command, long>(new(Guid.NewGuid(), Now, code, code, "sandwich", 1100, 40, 50, null, 0.001, 5, "Test figures"));
+        var inoculant = await Do<AddMaterial, AddMaterial.Command, long>(new(
+            Guid.NewGuid(), Now, $"inoculant of {code}", "Test inoculant", MaterialKind.Inoculant, MaterialUses.Inoculation, 2000, 100, [new("Si", 72)], "Test figures", "memory"));
+        await Do<PreparePocket, PreparePocket.Command, PreparePocket.Result>(new(
+            Guid.NewGuid(), Now, heat.Id, ladle, 800, 1450, null, null, null, null, null, inoculant, 0.2) { Extras = new() { Checks = PocketChecks.For(IronFamily.Grey) } });
+    }
+
+    public async Task<List<Tap>> Taps()
+    {
+        await using var db = await Services.GetRequiredService<IDbContextFactory<RecordsContext>>().CreateDbContextAsync();
+        return await db.Taps.AsNoTracking().OrderBy(t => t.Id).ToListAsync();
     }
 
     public async Task<List<Weighing>> Weighings()

@@ -61,6 +61,48 @@ public sealed class CastingsDetailTests : DemoShopTest
     }
 
     [Fact]
+    public async Task Castings_HeldAndTested_AreDowngradedWithMarkingConsentAndPassword()
+    {
+        var page = await Open(TreatedLadleState.Held, Role.Inspector);
+        await Add(page);
+        await Fill(page, ("values.TensileMPa", "430"), ("values.ProofMPa", "280"), ("values.ElongationPercent", "18"));
+        page.WaitForAssertion(() => Assert.Equal("Fails", page.Find("[data-property=TensileMPa]").GetAttribute("data-standing")));
+
+        page.Find("[data-testid=downgrade-open]").Click();
+        page.Find("[data-testid=downgrade-form] [data-field=gradeId] select").Change(
+            page.FindAll("[data-testid=downgrade-form] [data-field=gradeId] option").Single(o => o.TextContent == "EN-GJS-400-15").GetAttribute("value"));
+        Type(page, "downgrade-form", ("reMarking", "400-15 beside the barred mark"), ("consent", "buyer, letter of 2 March"), ("reason", "too soft for 500-7"), ("password", "not this one"));
+        await page.Find("[data-testid=downgrade-form]").SubmitAsync();
+        page.WaitForElement("[data-testid=downgrade-form] [data-field=password] .field-error");
+        Assert.Equal("400-15 beside the barred mark", page.Find("[data-testid=downgrade-form] [data-field=reMarking] input").GetAttribute("value"));
+
+        Type(page, "downgrade-form", ("password", Password));
+        await page.Find("[data-testid=downgrade-form]").SubmitAsync();
+        page.WaitForAssertion(() => Assert.Equal("Released", page.Find("[data-testid=castings-state]").TextContent));
+        Assert.Contains("EN-GJS-400-15", page.Find("[data-verdict=Downgrade]").TextContent, StringComparison.Ordinal);
+        Assert.Equal("Meets", page.Find("[data-property=TensileMPa]").GetAttribute("data-standing"));
+
+        await Issue(page, "Otto Demo Pumps", "4711", "12 pump housings");
+        page.WaitForElement("[data-testid=certificate]");
+        using var document = PdfDocument.Open((await Certificate()).Bytes);
+        var words = string.Join(' ', document.GetPages().SelectMany(p => p.GetWords()).Select(w => w.Text));
+        Assert.All(["Ordered as EN-GJS-500-7", "downgraded to EN-GJS-400-15", "letter of 2 March", "limit from memory"], part => Assert.Contains(part, words, StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public async Task Verdict_ByALimitFromMemory_IsMarkedSo()
+    {
+        var page = await Open(TreatedLadleState.Held, Role.Inspector);
+        await Add(page, "45"); // over 30 mm the limits are remembered, to 30 mm they were read
+        Assert.NotNull(page.Find("[data-property=TensileMPa] [data-testid=remembered]"));
+
+        page.Find("[data-testid=correct-piece]").Click();
+        Type(page, "piece-correction", ("wallMm", "25"), ("reason", "read from the drawing"));
+        await page.Find("[data-testid=piece-correction]").SubmitAsync();
+        page.WaitForAssertion(() => Assert.Empty(page.FindAll("[data-property=TensileMPa] [data-testid=remembered]")));
+    }
+
+    [Fact]
     public async Task Result_ThatCannotBe_IsToldAtItsFieldAndNothingIsLost()
     {
         var page = await Open(TreatedLadleState.Released, Role.Inspector);
@@ -99,9 +141,9 @@ public sealed class CastingsDetailTests : DemoShopTest
         return page;
     }
 
-    private static async Task Add(IRenderedComponent<CastingsDetail> page)
+    private static async Task Add(IRenderedComponent<CastingsDetail> page, string wall = "25")
     {
-        Type(page, "piece-form", ("label", "K 1"), ("wallMm", "25"), ("testUnit", "moulds 1 to 12"));
+        Type(page, "piece-form", ("label", "K 1"), ("wallMm", wall), ("testUnit", "moulds 1 to 12"));
         await page.Find("[data-testid=piece-form]").SubmitAsync();
         page.WaitForElement("[data-testid=test-piece]");
     }

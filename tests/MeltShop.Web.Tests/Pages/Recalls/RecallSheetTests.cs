@@ -1,0 +1,66 @@
+using Bunit;
+using MeltShop.Records.People;
+using MeltShop.Web.Pages.Recalls;
+using MeltShop.Web.Tests.Texts;
+using MeltShop.Web.Texts;
+using Microsoft.AspNetCore.Components;
+using Microsoft.Extensions.DependencyInjection;
+
+namespace MeltShop.Web.Tests.Pages.Recalls;
+
+public sealed class RecallSheetTests : DemoShopTest
+{
+    [Fact]
+    public void Recall_OfTheTreatmentAlloy_ListsEveryLadleOfTheDemosHeatAndSaysWhatMayHaveLeft()
+    {
+        var page = Open("?from=Material&of=inoculant-barium");
+
+        Assert.Equal(4, page.FindAll("[data-recall]").Count);
+        Assert.Contains("4 ladles, 3 of them released", page.Find("[data-testid=recall-head]").TextContent, StringComparison.Ordinal);
+        Assert.Equal($"{DemoHeatNumber}/1", page.FindAll("[data-recall]")[0].GetAttribute("data-recall"));
+    }
+
+    [Fact]
+    public void Recall_OfALot_SaysThatLadlesWithoutARecordedLotMayBeMeant()
+    {
+        var page = Open("?from=Material&of=inoculant-barium&lot=B%2012");
+
+        Assert.Equal(4, page.FindAll("[data-recall]").Count);
+        Assert.Equal(4, page.FindAll("[data-recall] .tag-watch").Count);
+    }
+
+    [Theory]
+    [InlineData("", "nothing-asked")]
+    [InlineData("?from=Heat&of=OTF-1999-0001", "unknown")]
+    [InlineData("?from=nonsense&of=x&heels=99&since=soon", "unknown")]
+    public void Recall_WithoutAnAnswer_SaysWhy(string query, string said) => Assert.NotNull(Open(query).Find($"[data-testid={said}]"));
+
+    [Fact]
+    public void Question_Typed_GoesIntoTheAddress()
+    {
+        var page = Open("");
+        page.Find("[data-field=from] select").Change("Heat");
+        page.Find("[data-field=of] input").Change(DemoHeatNumber);
+
+        var address = Services.GetRequiredService<NavigationManager>().Uri;
+        Assert.Contains("from=Heat", address, StringComparison.Ordinal);
+        Assert.Contains($"of={DemoHeatNumber}", address, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Recall_InThePseudoLanguage_HasNoWordOutsideItsTexts()
+    {
+        Speak(PseudoLanguage.Culture);
+
+        Assert.Empty(Marks.WordsOutside(Open($"?from=Heat&of={DemoHeatNumber}").Nodes, DemoHeatNumber, "EN-GJS-500-7", "Test Founder"));
+    }
+
+    private IRenderedComponent<RecallSheet> Open(string query)
+    {
+        SignIn(Role.Inspector);
+        Services.GetRequiredService<NavigationManager>().NavigateTo("/recall" + query);
+        var page = Render<RecallSheet>();
+        page.WaitForState(() => page.FindAll("[data-state=ready]").Count > 0);
+        return page;
+    }
+}
