@@ -100,6 +100,9 @@ namespace MeltShop.Records.Migrations.Postgres
                     b.Property<Guid>("EntryKey")
                         .HasColumnType("uuid");
 
+                    b.Property<bool>("IsWithdrawn")
+                        .HasColumnType("boolean");
+
                     b.Property<string>("Label")
                         .IsRequired()
                         .HasColumnType("text");
@@ -1423,6 +1426,9 @@ namespace MeltShop.Records.Migrations.Postgres
 
                     NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<long>("Id"));
 
+                    b.Property<string>("Consent")
+                        .HasColumnType("text");
+
                     b.Property<DateTimeOffset>("EnteredAt")
                         .HasColumnType("timestamp with time zone");
 
@@ -1432,17 +1438,26 @@ namespace MeltShop.Records.Migrations.Postgres
                     b.Property<bool>("FollowsCorrection")
                         .HasColumnType("boolean");
 
+                    b.Property<long?>("GradeId")
+                        .HasColumnType("bigint");
+
                     b.Property<DateTimeOffset>("ObservedAt")
                         .HasColumnType("timestamp with time zone");
 
                     b.Property<long>("PersonId")
                         .HasColumnType("bigint");
 
+                    b.Property<string>("ReMarking")
+                        .HasColumnType("text");
+
                     b.Property<string>("Reason")
                         .HasColumnType("text");
 
                     b.Property<long?>("SampleId")
                         .HasColumnType("bigint");
+
+                    b.Property<string>("Seen")
+                        .HasColumnType("text");
 
                     b.Property<long?>("SupersedesId")
                         .HasColumnType("bigint");
@@ -1453,6 +1468,9 @@ namespace MeltShop.Records.Migrations.Postgres
                     b.Property<string>("Verdict")
                         .IsRequired()
                         .HasColumnType("text");
+
+                    b.Property<bool>("WasSigned")
+                        .HasColumnType("boolean");
 
                     b.HasKey("Id");
 
@@ -1485,6 +1503,9 @@ namespace MeltShop.Records.Migrations.Postgres
 
                     b.Property<double>("Kg")
                         .HasColumnType("double precision");
+
+                    b.Property<string>("Lot")
+                        .HasColumnType("text");
 
                     b.Property<long>("MaterialId")
                         .HasColumnType("bigint");
@@ -1699,6 +1720,9 @@ namespace MeltShop.Records.Migrations.Postgres
                     b.Property<double?>("AlloyKg")
                         .HasColumnType("double precision");
 
+                    b.Property<string>("AlloyLot")
+                        .HasColumnType("text");
+
                     b.Property<long?>("AlloyMaterialId")
                         .HasColumnType("bigint");
 
@@ -1713,6 +1737,9 @@ namespace MeltShop.Records.Migrations.Postgres
 
                     b.Property<double?>("CoverKg")
                         .HasColumnType("double precision");
+
+                    b.Property<string>("CoverLot")
+                        .HasColumnType("text");
 
                     b.Property<long?>("CoverMaterialId")
                         .HasColumnType("bigint");
@@ -1731,6 +1758,9 @@ namespace MeltShop.Records.Migrations.Postgres
 
                     b.Property<double>("InoculantKg")
                         .HasColumnType("double precision");
+
+                    b.Property<string>("InoculantLot")
+                        .HasColumnType("text");
 
                     b.Property<long>("InoculantMaterialId")
                         .HasColumnType("bigint");
@@ -1770,6 +1800,9 @@ namespace MeltShop.Records.Migrations.Postgres
 
                     b.Property<double?>("PearliteKg")
                         .HasColumnType("double precision");
+
+                    b.Property<string>("PearliteLot")
+                        .HasColumnType("text");
 
                     b.Property<long?>("PearliteMaterialId")
                         .HasColumnType("bigint");
@@ -1900,6 +1933,9 @@ namespace MeltShop.Records.Migrations.Postgres
                     b.Property<Guid>("EntryKey")
                         .HasColumnType("uuid");
 
+                    b.Property<double?>("GrossKg")
+                        .HasColumnType("double precision");
+
                     b.Property<long>("HeatId")
                         .HasColumnType("bigint");
 
@@ -1935,6 +1971,9 @@ namespace MeltShop.Records.Migrations.Postgres
 
                     b.Property<long?>("SupersedesId")
                         .HasColumnType("bigint");
+
+                    b.Property<double?>("TareKg")
+                        .HasColumnType("double precision");
 
                     b.Property<double?>("TemperatureC")
                         .HasColumnType("double precision");
@@ -3343,6 +3382,11 @@ namespace MeltShop.Records.Migrations.Postgres
                         .HasForeignKey("EntryKey")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
+
+                    b.HasOne("MeltShop.Records.Grades.Grade", null)
+                        .WithMany()
+                        .HasForeignKey("GradeId")
+                        .OnDelete(DeleteBehavior.Restrict);
 
                     b.HasOne("MeltShop.Records.People.Person", null)
                         .WithMany()

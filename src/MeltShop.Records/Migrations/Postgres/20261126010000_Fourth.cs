@@ -12,6 +12,25 @@ namespace MeltShop.Records.Migrations.Postgres
         /// <inheritdoc />
         protected override void Up(MigrationBuilder migrationBuilder)
         {
+            migrationBuilder.AddColumn<bool>(
+                name: "IsWithdrawn",
+                table: "TestPieces",
+                type: "boolean",
+                nullable: false,
+                defaultValue: false);
+
+            migrationBuilder.AddColumn<double>(
+                name: "GrossKg",
+                table: "Taps",
+                type: "double precision",
+                nullable: true);
+
+            migrationBuilder.AddColumn<double>(
+                name: "TareKg",
+                table: "Taps",
+                type: "double precision",
+                nullable: true);
+
             migrationBuilder.AddColumn<long>(
                 name: "CoinOnItsWayId",
                 table: "Samples",
@@ -34,6 +53,67 @@ namespace MeltShop.Records.Migrations.Postgres
             migrationBuilder.AddColumn<bool>(
                 name: "IsMeanOnly",
                 table: "Samples",
+                type: "boolean",
+                nullable: false,
+                defaultValue: false);
+
+            migrationBuilder.AddColumn<string>(
+                name: "AlloyLot",
+                table: "PocketCards",
+                type: "text",
+                nullable: true);
+
+            migrationBuilder.AddColumn<string>(
+                name: "CoverLot",
+                table: "PocketCards",
+                type: "text",
+                nullable: true);
+
+            migrationBuilder.AddColumn<string>(
+                name: "InoculantLot",
+                table: "PocketCards",
+                type: "text",
+                nullable: true);
+
+            migrationBuilder.AddColumn<string>(
+                name: "PearliteLot",
+                table: "PocketCards",
+                type: "text",
+                nullable: true);
+
+            migrationBuilder.AddColumn<string>(
+                name: "Lot",
+                table: "LadleInoculations",
+                type: "text",
+                nullable: true);
+
+            migrationBuilder.AddColumn<string>(
+                name: "Consent",
+                table: "CastingDecisions",
+                type: "text",
+                nullable: true);
+
+            migrationBuilder.AddColumn<long>(
+                name: "GradeId",
+                table: "CastingDecisions",
+                type: "bigint",
+                nullable: true);
+
+            migrationBuilder.AddColumn<string>(
+                name: "ReMarking",
+                table: "CastingDecisions",
+                type: "text",
+                nullable: true);
+
+            migrationBuilder.AddColumn<string>(
+                name: "Seen",
+                table: "CastingDecisions",
+                type: "text",
+                nullable: true);
+
+            migrationBuilder.AddColumn<bool>(
+                name: "WasSigned",
+                table: "CastingDecisions",
                 type: "boolean",
                 nullable: false,
                 defaultValue: false);
@@ -348,6 +428,14 @@ namespace MeltShop.Records.Migrations.Postgres
                 unique: true);
 
             migrationBuilder.AddForeignKey(
+                name: "FK_CastingDecisions_Grades_GradeId",
+                table: "CastingDecisions",
+                column: "GradeId",
+                principalTable: "Grades",
+                principalColumn: "Id",
+                onDelete: ReferentialAction.Restrict);
+
+            migrationBuilder.AddForeignKey(
                 name: "FK_Samples_CoinsOnTheirWay_CoinOnItsWayId",
                 table: "Samples",
                 column: "CoinOnItsWayId",
@@ -367,6 +455,10 @@ namespace MeltShop.Records.Migrations.Postgres
         /// <inheritdoc />
         protected override void Down(MigrationBuilder migrationBuilder)
         {
+            migrationBuilder.DropForeignKey(
+                name: "FK_CastingDecisions_Grades_GradeId",
+                table: "CastingDecisions");
+
             migrationBuilder.DropForeignKey(
                 name: "FK_Samples_CoinsOnTheirWay_CoinOnItsWayId",
                 table: "Samples");
@@ -408,6 +500,18 @@ namespace MeltShop.Records.Migrations.Postgres
                 table: "Samples");
 
             migrationBuilder.DropColumn(
+                name: "IsWithdrawn",
+                table: "TestPieces");
+
+            migrationBuilder.DropColumn(
+                name: "GrossKg",
+                table: "Taps");
+
+            migrationBuilder.DropColumn(
+                name: "TareKg",
+                table: "Taps");
+
+            migrationBuilder.DropColumn(
                 name: "CoinOnItsWayId",
                 table: "Samples");
 
@@ -422,6 +526,46 @@ namespace MeltShop.Records.Migrations.Postgres
             migrationBuilder.DropColumn(
                 name: "IsMeanOnly",
                 table: "Samples");
+
+            migrationBuilder.DropColumn(
+                name: "AlloyLot",
+                table: "PocketCards");
+
+            migrationBuilder.DropColumn(
+                name: "CoverLot",
+                table: "PocketCards");
+
+            migrationBuilder.DropColumn(
+                name: "InoculantLot",
+                table: "PocketCards");
+
+            migrationBuilder.DropColumn(
+                name: "PearliteLot",
+                table: "PocketCards");
+
+            migrationBuilder.DropColumn(
+                name: "Lot",
+                table: "LadleInoculations");
+
+            migrationBuilder.DropColumn(
+                name: "Consent",
+                table: "CastingDecisions");
+
+            migrationBuilder.DropColumn(
+                name: "GradeId",
+                table: "CastingDecisions");
+
+            migrationBuilder.DropColumn(
+                name: "ReMarking",
+                table: "CastingDecisions");
+
+            migrationBuilder.DropColumn(
+                name: "Seen",
+                table: "CastingDecisions");
+
+            migrationBuilder.DropColumn(
+                name: "WasSigned",
+                table: "CastingDecisions");
         }
     }
 }

@@ -91,6 +91,9 @@ namespace MeltShop.Records.Migrations.Sqlite
                     b.Property<Guid>("EntryKey")
                         .HasColumnType("TEXT");
 
+                    b.Property<bool>("IsWithdrawn")
+                        .HasColumnType("INTEGER");
+
                     b.Property<string>("Label")
                         .IsRequired()
                         .HasColumnType("TEXT");
@@ -1358,6 +1361,9 @@ namespace MeltShop.Records.Migrations.Sqlite
                         .ValueGeneratedOnAdd()
                         .HasColumnType("INTEGER");
 
+                    b.Property<string>("Consent")
+                        .HasColumnType("TEXT");
+
                     b.Property<long>("EnteredAt")
                         .HasColumnType("INTEGER");
 
@@ -1367,17 +1373,26 @@ namespace MeltShop.Records.Migrations.Sqlite
                     b.Property<bool>("FollowsCorrection")
                         .HasColumnType("INTEGER");
 
+                    b.Property<long?>("GradeId")
+                        .HasColumnType("INTEGER");
+
                     b.Property<long>("ObservedAt")
                         .HasColumnType("INTEGER");
 
                     b.Property<long>("PersonId")
                         .HasColumnType("INTEGER");
 
+                    b.Property<string>("ReMarking")
+                        .HasColumnType("TEXT");
+
                     b.Property<string>("Reason")
                         .HasColumnType("TEXT");
 
                     b.Property<long?>("SampleId")
                         .HasColumnType("INTEGER");
+
+                    b.Property<string>("Seen")
+                        .HasColumnType("TEXT");
 
                     b.Property<long?>("SupersedesId")
                         .HasColumnType("INTEGER");
@@ -1388,6 +1403,9 @@ namespace MeltShop.Records.Migrations.Sqlite
                     b.Property<string>("Verdict")
                         .IsRequired()
                         .HasColumnType("TEXT");
+
+                    b.Property<bool>("WasSigned")
+                        .HasColumnType("INTEGER");
 
                     b.HasKey("Id");
 
@@ -1418,6 +1436,9 @@ namespace MeltShop.Records.Migrations.Sqlite
 
                     b.Property<double>("Kg")
                         .HasColumnType("REAL");
+
+                    b.Property<string>("Lot")
+                        .HasColumnType("TEXT");
 
                     b.Property<long>("MaterialId")
                         .HasColumnType("INTEGER");
@@ -1624,6 +1645,9 @@ namespace MeltShop.Records.Migrations.Sqlite
                     b.Property<double?>("AlloyKg")
                         .HasColumnType("REAL");
 
+                    b.Property<string>("AlloyLot")
+                        .HasColumnType("TEXT");
+
                     b.Property<long?>("AlloyMaterialId")
                         .HasColumnType("INTEGER");
 
@@ -1638,6 +1662,9 @@ namespace MeltShop.Records.Migrations.Sqlite
 
                     b.Property<double?>("CoverKg")
                         .HasColumnType("REAL");
+
+                    b.Property<string>("CoverLot")
+                        .HasColumnType("TEXT");
 
                     b.Property<long?>("CoverMaterialId")
                         .HasColumnType("INTEGER");
@@ -1656,6 +1683,9 @@ namespace MeltShop.Records.Migrations.Sqlite
 
                     b.Property<double>("InoculantKg")
                         .HasColumnType("REAL");
+
+                    b.Property<string>("InoculantLot")
+                        .HasColumnType("TEXT");
 
                     b.Property<long>("InoculantMaterialId")
                         .HasColumnType("INTEGER");
@@ -1695,6 +1725,9 @@ namespace MeltShop.Records.Migrations.Sqlite
 
                     b.Property<double?>("PearliteKg")
                         .HasColumnType("REAL");
+
+                    b.Property<string>("PearliteLot")
+                        .HasColumnType("TEXT");
 
                     b.Property<long?>("PearliteMaterialId")
                         .HasColumnType("INTEGER");
@@ -1821,6 +1854,9 @@ namespace MeltShop.Records.Migrations.Sqlite
                     b.Property<Guid>("EntryKey")
                         .HasColumnType("TEXT");
 
+                    b.Property<double?>("GrossKg")
+                        .HasColumnType("REAL");
+
                     b.Property<long>("HeatId")
                         .HasColumnType("INTEGER");
 
@@ -1856,6 +1892,9 @@ namespace MeltShop.Records.Migrations.Sqlite
 
                     b.Property<long?>("SupersedesId")
                         .HasColumnType("INTEGER");
+
+                    b.Property<double?>("TareKg")
+                        .HasColumnType("REAL");
 
                     b.Property<double?>("TemperatureC")
                         .HasColumnType("REAL");
@@ -3232,6 +3271,11 @@ namespace MeltShop.Records.Migrations.Sqlite
                         .HasForeignKey("EntryKey")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
+
+                    b.HasOne("MeltShop.Records.Grades.Grade", null)
+                        .WithMany()
+                        .HasForeignKey("GradeId")
+                        .OnDelete(DeleteBehavior.Restrict);
 
                     b.HasOne("MeltShop.Records.People.Person", null)
                         .WithMany()

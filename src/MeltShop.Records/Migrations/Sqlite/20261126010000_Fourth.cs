@@ -11,6 +11,25 @@ namespace MeltShop.Records.Migrations.Sqlite
         /// <inheritdoc />
         protected override void Up(MigrationBuilder migrationBuilder)
         {
+            migrationBuilder.AddColumn<bool>(
+                name: "IsWithdrawn",
+                table: "TestPieces",
+                type: "INTEGER",
+                nullable: false,
+                defaultValue: false);
+
+            migrationBuilder.AddColumn<double>(
+                name: "GrossKg",
+                table: "Taps",
+                type: "REAL",
+                nullable: true);
+
+            migrationBuilder.AddColumn<double>(
+                name: "TareKg",
+                table: "Taps",
+                type: "REAL",
+                nullable: true);
+
             migrationBuilder.AddColumn<long>(
                 name: "CoinOnItsWayId",
                 table: "Samples",
@@ -33,6 +52,67 @@ namespace MeltShop.Records.Migrations.Sqlite
             migrationBuilder.AddColumn<bool>(
                 name: "IsMeanOnly",
                 table: "Samples",
+                type: "INTEGER",
+                nullable: false,
+                defaultValue: false);
+
+            migrationBuilder.AddColumn<string>(
+                name: "AlloyLot",
+                table: "PocketCards",
+                type: "TEXT",
+                nullable: true);
+
+            migrationBuilder.AddColumn<string>(
+                name: "CoverLot",
+                table: "PocketCards",
+                type: "TEXT",
+                nullable: true);
+
+            migrationBuilder.AddColumn<string>(
+                name: "InoculantLot",
+                table: "PocketCards",
+                type: "TEXT",
+                nullable: true);
+
+            migrationBuilder.AddColumn<string>(
+                name: "PearliteLot",
+                table: "PocketCards",
+                type: "TEXT",
+                nullable: true);
+
+            migrationBuilder.AddColumn<string>(
+                name: "Lot",
+                table: "LadleInoculations",
+                type: "TEXT",
+                nullable: true);
+
+            migrationBuilder.AddColumn<string>(
+                name: "Consent",
+                table: "CastingDecisions",
+                type: "TEXT",
+                nullable: true);
+
+            migrationBuilder.AddColumn<long>(
+                name: "GradeId",
+                table: "CastingDecisions",
+                type: "INTEGER",
+                nullable: true);
+
+            migrationBuilder.AddColumn<string>(
+                name: "ReMarking",
+                table: "CastingDecisions",
+                type: "TEXT",
+                nullable: true);
+
+            migrationBuilder.AddColumn<string>(
+                name: "Seen",
+                table: "CastingDecisions",
+                type: "TEXT",
+                nullable: true);
+
+            migrationBuilder.AddColumn<bool>(
+                name: "WasSigned",
+                table: "CastingDecisions",
                 type: "INTEGER",
                 nullable: false,
                 defaultValue: false);
@@ -347,6 +427,14 @@ namespace MeltShop.Records.Migrations.Sqlite
                 unique: true);
 
             migrationBuilder.AddForeignKey(
+                name: "FK_CastingDecisions_Grades_GradeId",
+                table: "CastingDecisions",
+                column: "GradeId",
+                principalTable: "Grades",
+                principalColumn: "Id",
+                onDelete: ReferentialAction.Restrict);
+
+            migrationBuilder.AddForeignKey(
                 name: "FK_Samples_CoinsOnTheirWay_CoinOnItsWayId",
                 table: "Samples",
                 column: "CoinOnItsWayId",
@@ -366,6 +454,10 @@ namespace MeltShop.Records.Migrations.Sqlite
         /// <inheritdoc />
         protected override void Down(MigrationBuilder migrationBuilder)
         {
+            migrationBuilder.DropForeignKey(
+                name: "FK_CastingDecisions_Grades_GradeId",
+                table: "CastingDecisions");
+
             migrationBuilder.DropForeignKey(
                 name: "FK_Samples_CoinsOnTheirWay_CoinOnItsWayId",
                 table: "Samples");
@@ -407,6 +499,18 @@ namespace MeltShop.Records.Migrations.Sqlite
                 table: "Samples");
 
             migrationBuilder.DropColumn(
+                name: "IsWithdrawn",
+                table: "TestPieces");
+
+            migrationBuilder.DropColumn(
+                name: "GrossKg",
+                table: "Taps");
+
+            migrationBuilder.DropColumn(
+                name: "TareKg",
+                table: "Taps");
+
+            migrationBuilder.DropColumn(
                 name: "CoinOnItsWayId",
                 table: "Samples");
 
@@ -421,6 +525,46 @@ namespace MeltShop.Records.Migrations.Sqlite
             migrationBuilder.DropColumn(
                 name: "IsMeanOnly",
                 table: "Samples");
+
+            migrationBuilder.DropColumn(
+                name: "AlloyLot",
+                table: "PocketCards");
+
+            migrationBuilder.DropColumn(
+                name: "CoverLot",
+                table: "PocketCards");
+
+            migrationBuilder.DropColumn(
+                name: "InoculantLot",
+                table: "PocketCards");
+
+            migrationBuilder.DropColumn(
+                name: "PearliteLot",
+                table: "PocketCards");
+
+            migrationBuilder.DropColumn(
+                name: "Lot",
+                table: "LadleInoculations");
+
+            migrationBuilder.DropColumn(
+                name: "Consent",
+                table: "CastingDecisions");
+
+            migrationBuilder.DropColumn(
+                name: "GradeId",
+                table: "CastingDecisions");
+
+            migrationBuilder.DropColumn(
+                name: "ReMarking",
+                table: "CastingDecisions");
+
+            migrationBuilder.DropColumn(
+                name: "Seen",
+                table: "CastingDecisions");
+
+            migrationBuilder.DropColumn(
+                name: "WasSigned",
+                table: "CastingDecisions");
         }
     }
 }
