@@ -18,6 +18,7 @@ public static class OperationsServices
         services.AddSingleton<Drafts.KeepDraft>();
         services.AddSingleton<Drafts.DropDrafts>();
         services.AddSingleton<Correcting.CorrectionForecast>();
+        services.AddSingleton<Importing.ImportDesk>();
         return services;
     }
 

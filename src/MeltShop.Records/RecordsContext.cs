@@ -2,12 +2,14 @@ using MeltShop.Records.Castings;
 using MeltShop.Records.Databases;
 using MeltShop.Records.Grades;
 using MeltShop.Records.Heats;
+using MeltShop.Records.Importing;
 using MeltShop.Records.Keeping;
 using MeltShop.Records.Laboratory;
 using MeltShop.Records.Ladles;
 using MeltShop.Records.Mapping;
 using MeltShop.Records.People;
 using MeltShop.Records.Sites;
+using MeltShop.Records.Writing;
 using MeltShop.Records.Yard;
 using Microsoft.AspNetCore.DataProtection.EntityFrameworkCore;
 using Microsoft.AspNetCore.Identity;
@@ -72,12 +74,19 @@ public abstract class RecordsContext(DbContextOptions options)
 
     public DbSet<BurnDecision> BurnDecisions => Set<BurnDecision>();
 
+    public DbSet<ImportMap> ImportMaps => Set<ImportMap>();
+    public DbSet<ImportedFile> ImportedFiles => Set<ImportedFile>();
+    public DbSet<ImportedSample> ImportedSamples => Set<ImportedSample>();
+
     public DbSet<Draft> Drafts => Set<Draft>();
     public DbSet<ApiKey> ApiKeys => Set<ApiKey>();
     public DbSet<Entry> Entries => Set<Entry>();
     public DbSet<TrailRow> TrailRows => Set<TrailRow>();
     public DbSet<TrailHead> TrailHeads => Set<TrailHead>();
     public DbSet<DataProtectionKey> DataProtectionKeys => Set<DataProtectionKey>();
+
+    /// <summary>The rows that were written past the change tracker, for the trail.</summary>
+    internal BulkImages Bulk { get; } = new();
 
     /// <summary>
     /// Says which version of a row its editor saw: the save fails with a concurrency exception where somebody else was faster.
@@ -139,6 +148,7 @@ public abstract class RecordsContext(DbContextOptions options)
         InstrumentMapping.Apply(builder);
         LadleMapping.Apply(builder);
         CastingMapping.Apply(builder);
+        ImportMapping.Apply(builder);
         KeepingMapping.Apply(builder);
         FactMapping.Apply(builder);
         VersionMapping.Apply(builder);

@@ -82,8 +82,7 @@ public sealed class RecordSample(Recorder recorder, TimeProvider time) : Operati
             Means = SampleMeans.Of(burns),
         };
         writing.Db.Add(sample);
-        if (command.Kind == SampleKind.Bath && heat.State == HeatState.Charging) writing.Step(heat, HeatState.Bath);
-        if (command.Kind == SampleKind.LastMetal && ladle!.State == TreatedLadleState.Pouring) writing.Step(ladle, TreatedLadleState.Held);
+        writing.Came(command.Kind, heat, ladle);
         await writing.Db.SaveChangesAsync(cancellation);
 
         ChangeNotice[] notices = [new(ChangeKind.Sample, sample.Id), new(ChangeKind.Heat, heat.Id, heat.Version)];

@@ -4,11 +4,21 @@ using Npgsql;
 
 namespace MeltShop.Records.Exchange;
 
-/// <summary>Writes rows as they come into an empty table, by the fastest way that each database has.</summary>
+/// <summary>Writes rows as they come, by the fastest way that each database has.</summary>
 internal static class StoredWriting
 {
+    /// <summary>Into an empty table of a database that nobody else uses: numbers that it gives go on after those that came with the rows.</summary>
     /// <returns>How many there were.</returns>
-    public static Task<long> Write(RecordsContext db, StoredTable table, IAsyncEnumerable<object?[]> rows, CancellationToken ct) =>
+    public static async Task<long> Write(RecordsContext db, StoredTable table, IAsyncEnumerable<object?[]> rows, CancellationToken ct)
+    {
+        var written = await Add(db, table, rows, ct);
+        if (!db.Database.IsSqlite()) await Continue(db, table, ct);
+        return written;
+    }
+
+    /// <summary>To a table as it stands; the keys are free.</summary>
+    /// <returns>How many there were.</returns>
+    public static Task<long> Add(RecordsContext db, StoredTable table, IAsyncEnumerable<object?[]> rows, CancellationToken ct) =>
         db.Database.IsSqlite() ? Insert(db, table, rows, ct) : CopyIn(db, table, rows, ct);
 
     private static async Task<long> Insert(RecordsContext db, StoredTable table, IAsyncEnumerable<object?[]> rows, CancellationToken ct)
@@ -48,7 +58,6 @@ internal static class StoredWriting
             }
         }
 
-        await Continue(db, table, ct);
         return written;
     }
 

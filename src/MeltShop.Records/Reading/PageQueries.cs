@@ -5,6 +5,7 @@ using MeltShop.Records.Reading.Floor;
 using MeltShop.Records.Reading.Grades;
 using MeltShop.Records.Reading.Heats;
 using MeltShop.Records.Reading.History;
+using MeltShop.Records.Reading.Importing;
 using MeltShop.Records.Reading.Laboratory;
 using MeltShop.Records.Reading.Ladles;
 using MeltShop.Records.Reading.People;
@@ -39,5 +40,6 @@ internal static class PageQueries
         services.AddSingleton<SitePage>();
         services.AddSingleton<TrailPage>();
         services.AddSingleton<InstrumentsPage>();
+        services.AddSingleton<ImportPage>();
     }
 }

@@ -20,6 +20,7 @@ public static class ChangeKind
     public const string TreatedLadle = "treatedLadle";
     public const string Person = "person";
     public const string ApiKey = "apiKey";
+    public const string Import = "import";
     public const string Draft = "draft";
     public const string Instrument = "instrument";
 }

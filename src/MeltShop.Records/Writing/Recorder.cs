@@ -73,7 +73,7 @@ public sealed class Recorder(IDbContextFactory<RecordsContext> contexts, ChangeN
         await db.SaveChangesAsync(ct);
         var result = RecordsJson.Text(written.Value);
         await db.Entries.Where(e => e.Key == entry.Key).ExecuteUpdateAsync(e => e.SetProperty(x => x.Result, result), ct);
-        await Trail.Append(db, entry, stamp, RecordsJson.Payload(entry.Payload, result, images.Rows), ct);
+        await Trail.Append(db, entry, stamp, RecordsJson.Payload(entry.Payload, result, images.Rows, db.Bulk), ct);
         await transaction.CommitAsync(CancellationToken.None); // from here on it is for the database alone to fail
         notices.Publish(written.Notices);
         return new(written.Value, [], false);

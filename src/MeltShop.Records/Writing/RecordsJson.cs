@@ -20,13 +20,16 @@ public static class RecordsJson
     public static T? Value<T>(string text) => JsonSerializer.Deserialize<T>(text, Options);
 
     /// <summary>What was asked, what came of it, and the rows as they are now.</summary>
-    internal static string Payload(object asked, string result, IReadOnlyList<RowImage> rows) =>
-        new JsonObject
+    internal static string Payload(object asked, string result, IReadOnlyList<RowImage> rows, BulkImages bulk)
+    {
+        var payload = new JsonObject
         {
             ["asked"] = JsonSerializer.SerializeToNode(asked, asked.GetType(), Options),
             ["result"] = JsonNode.Parse(result),
             ["rows"] = JsonSerializer.SerializeToNode(rows, Options),
         }.ToJsonString(Options);
+        return bulk.IsEmpty ? payload : $"{payload[..^1]},\"{BulkImages.Name}\":{bulk.Text()}}}"; // millions of nodes would take their time
+    }
 
     private sealed class ElementText : JsonConverter<Element>
     {

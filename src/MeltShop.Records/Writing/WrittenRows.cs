@@ -13,7 +13,9 @@ internal sealed class WrittenRows
     /// <summary>Kilograms.</summary>
     private const double StockTolerance = 1e-6;
 
-    private readonly Dictionary<(string Table, string Key), Dictionary<string, string?>> rows = [];
+    private static readonly string[] EntryColumns = [nameof(Entry.Operation), nameof(Entry.PersonId), nameof(Entry.EnteredAt), nameof(Entry.Result)];
+
+    private readonly Dictionary<(string Table, string Key), WrittenRow> rows = [];
 
     public int Count => rows.Count;
 
@@ -23,14 +25,11 @@ internal sealed class WrittenRows
         try
         {
             using var document = JsonDocument.Parse(row.Payload);
-            rows[(nameof(RecordsContext.Entries), row.EntryKey.ToString())] = new()
-            {
-                [nameof(Entry.Operation)] = row.Operation,
-                [nameof(Entry.PersonId)] = StoredValue.Text(row.PersonId),
-                [nameof(Entry.EnteredAt)] = StoredValue.Text(row.EnteredAt.UtcDateTime),
-                [nameof(Entry.Result)] = document.RootElement.GetProperty("result").GetRawText(),
-            };
+            rows[(nameof(RecordsContext.Entries), row.EntryKey.ToString())] = new(
+                EntryColumns,
+                [row.Operation, StoredValue.Text(row.PersonId), StoredValue.Text(row.EnteredAt.UtcDateTime), document.RootElement.GetProperty("result").GetRawText()]);
             foreach (var image in document.RootElement.GetProperty("rows").Deserialize<List<RowImage>>(RecordsJson.Options)!) Add(image);
+            if (document.RootElement.TryGetProperty(BulkImages.Name, out var bulk)) AddBulk(bulk);
             return true;
         }
         catch (Exception e) when (e is JsonException or KeyNotFoundException or InvalidOperationException)
@@ -79,8 +78,19 @@ internal sealed class WrittenRows
             return;
         }
 
-        if (!rows.TryGetValue(key, out var columns)) rows[key] = columns = [];
-        foreach (var (column, text) in image.Columns) columns[column] = text; // an owned part adds columns to its owner's row
+        if (rows.TryGetValue(key, out var row)) row.Take(image.Columns); // an owned part adds columns to its owner's row
+        else rows[key] = new([.. image.Columns.Keys], [.. image.Columns.Values]);
+    }
+
+    private void AddBulk(JsonElement bulk)
+    {
+        foreach (var sheet in bulk.EnumerateArray())
+        {
+            var table = string.Intern(sheet.GetProperty("table").GetString()!);
+            string[] names = [.. sheet.GetProperty("columns").EnumerateArray().Select(c => c.GetString()!)];
+            foreach (var line in sheet.GetProperty("rows").EnumerateArray())
+                rows[(table, line[0].GetString()!)] = new(names, [.. line.EnumerateArray().Skip(1).Select(t => t.GetString())]);
+        }
     }
 
     private IEnumerable<TrailFault> Compare(CoveredTable covered, (string Table, string Key) key, object?[] row)
@@ -92,7 +102,7 @@ internal sealed class WrittenRows
     }
 
     /// <summary>A column that came after the row was written holds nothing, or what its migration put there: no, nought or an empty text.</summary>
-    private static bool Agrees(string name, ValueKind kind, string? stored, Dictionary<string, string?> written) =>
+    private static bool Agrees(string name, ValueKind kind, string? stored, WrittenRow written) =>
         written.TryGetValue(name, out var text) ? stored == text : stored is null || stored == Untouched(kind);
 
     private static string? Untouched(ValueKind kind) => kind switch

@@ -25,6 +25,7 @@ internal static class TextSheet
         while (Next(parser))
         {
             if (parser.Count > FileBounds.MostColumns) throw SheetFault.Of("importFile.columns", FileBounds.MostColumns);
+            if (parser.RawRecord.Contains('\0', StringComparison.Ordinal)) throw SheetFault.Of("importFile.noText");
             var cells = new Cell[parser.Count];
             for (var i = 0; i < cells.Length; i++) cells[i] = new(parser[i]);
             yield return new(parser.RawRow, cells, parser.RawRecord.TrimEnd('\r', '\n'), broken);

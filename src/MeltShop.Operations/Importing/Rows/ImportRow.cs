@@ -25,10 +25,14 @@ public sealed record ImportRow(
 public sealed record RowFault(int Line, string Column, string Text, string Code, params IReadOnlyList<object> Arguments);
 
 /// <summary>The burns of one sample, in their order.</summary>
+/// <param name="IsMeanOnly">The one row is the mean that the instrument sent.</param>
 /// <param name="Rows">At least one.</param>
-public sealed record ImportSample(RowSubject Subject, DateTimeOffset TakenAt, IReadOnlyList<ImportRow> Rows)
+public sealed record ImportSample(RowSubject Subject, DateTimeOffset TakenAt, bool IsMeanOnly, IReadOnlyList<ImportRow> Rows)
 {
     public int Line => Rows[0].Line;
+
+    /// <summary>Its rows, letter by letter.</summary>
+    public string Text => Rows.Count == 1 ? Rows[0].Text : string.Join('\n', Rows.Select(r => r.Text));
 
     public string? Remarks => Rows.Select(r => r.Remarks).FirstOrDefault(r => r is not null);
 }

@@ -16,7 +16,7 @@ internal static class SampleGrouping
             var burns = group.ToList();
             if ((faulty.Contains(group.Key) ? "importSample.faultyRow" : Fault(map, burns)) is { } code)
                 faults.AddRange(burns.Select(r => new RowFault(r.Line, "", r.Text, code, ReadingInputs.MostBurns)));
-            else samples.Add(new(burns[0].Subject, burns.Min(r => r.TakenAt), InOrder(burns)));
+            else samples.Add(new(burns[0].Subject, burns.Min(r => r.TakenAt), map.Layout == RowLayout.MeanPerRow, InOrder(burns)));
         }
 
         return samples;

@@ -1,0 +1,53 @@
+using MeltShop.Operations.Importing.Rows;
+using MeltShop.Records;
+using MeltShop.Records.Heats;
+using MeltShop.Records.Ladles;
+using MeltShop.Records.Reading;
+using Microsoft.EntityFrameworkCore;
+
+namespace MeltShop.Operations.Importing.Subjects;
+
+/// <summary>The heats, furnaces and ladles that the samples of a file name, read at once and not sample by sample.</summary>
+internal sealed record NamedThings(
+    IReadOnlyDictionary<string, NamedHeat> ByNumber, ILookup<long, NamedHeat> ByFurnace, IReadOnlyDictionary<string, long> Furnaces,
+    IReadOnlyDictionary<string, long> Ladles, ILookup<long, TappedLadle> Tapped)
+{
+    public static async Task<NamedThings> Load(RecordsContext db, IReadOnlyList<ImportSample> samples, CancellationToken ct)
+    {
+        var furnaces = await db.Furnaces.ToDictionaryAsync(f => f.Code, f => f.Id, ct);
+        var ladles = await db.Ladles.ToDictionaryAsync(l => l.Code, l => l.Id, ct);
+        var numbers = samples.Select(s => s.Subject.Heat).OfType<string>().ToHashSet();
+        var byNumber = await Heats(db.Heats.Where(h => numbers.Contains(h.Number)), ct);
+        var inFurnace = samples.Where(s => s.Subject.Heat is null).ToList();
+        var byFurnace = inFurnace.Count == 0 ? [] : await InFurnace(db, inFurnace, furnaces, ct);
+        var heats = byNumber.Concat(byFurnace).Select(h => h.Id).ToHashSet();
+        var needsLadles = samples.Any(s => s.Subject.Ladle is not null);
+        var tapped = needsLadles ? await Tappings(db, heats, ct) : [];
+        return new(byNumber.ToDictionary(h => h.Number), byFurnace.ToLookup(h => h.FurnaceId), furnaces, ladles, tapped.ToLookup(t => t.HeatId));
+    }
+
+    /// <summary>The heats that were in the furnaces while the coins were taken, and a day before: their ladles are poured when they are closed already.</summary>
+    private static Task<List<NamedHeat>> InFurnace(
+        RecordsContext db, List<ImportSample> samples, Dictionary<string, long> furnaces, CancellationToken ct)
+    {
+        var ids = samples.Select(s => s.Subject.Furnace!).Distinct().Where(furnaces.ContainsKey).Select(code => furnaces[code]).ToList();
+        var (first, last) = (samples.Min(s => s.TakenAt).AddDays(-1), samples.Max(s => s.TakenAt));
+        return Heats(db.Heats.Where(h => ids.Contains(h.FurnaceId) && h.StartedAt <= last && (h.ClosedAt == null || h.ClosedAt >= first)), ct);
+    }
+
+    private static Task<List<NamedHeat>> Heats(IQueryable<Heat> which, CancellationToken ct) =>
+        which.Select(h => new NamedHeat(h.Id, h.Number, h.FurnaceId, h.State, h.StartedAt, h.ClosedAt)).ToListAsync(ct);
+
+    private static Task<List<TappedLadle>> Tappings(RecordsContext db, HashSet<long> heats, CancellationToken ct) => (
+        from ladle in db.TreatedLadles
+        join tap in db.InForce<Tap>() on ladle.Id equals tap.TreatedLadleId
+        where heats.Contains(ladle.HeatId) && ladle.State != TreatedLadleState.Abandoned
+        select new TappedLadle(ladle.Id, ladle.HeatId, ladle.LadleId, tap.ObservedAt)).ToListAsync(ct);
+}
+
+internal sealed record NamedHeat(long Id, string Number, long FurnaceId, HeatState State, DateTimeOffset StartedAt, DateTimeOffset? ClosedAt)
+{
+    public bool WasInFurnace(DateTimeOffset instant) => StartedAt <= instant && !(ClosedAt < instant);
+}
+
+internal sealed record TappedLadle(long Id, long HeatId, long LadleId, DateTimeOffset TappedAt);

@@ -1,0 +1,76 @@
+using MeltShop.Metallurgy.Elements;
+using MeltShop.Operations.Importing.Subjects;
+using MeltShop.Operations.Laboratory;
+using MeltShop.Records;
+using MeltShop.Records.Importing;
+using MeltShop.Records.Laboratory;
+using MeltShop.Records.Writing;
+
+namespace MeltShop.Operations.Importing.Taking;
+
+/// <summary>The rows of all tables that new samples come to, with their keys.</summary>
+internal sealed record NewRows(
+    IReadOnlyList<Sample> Samples, IReadOnlyList<Burn> Burns, IReadOnlyList<Reading> Readings, IReadOnlyList<SampleMean> Means,
+    IReadOnlyList<ImportedSample> Origins)
+{
+    public static async Task<NewRows> Of(Writing writing, IReadOnlyList<FoundSample> samples, long instrumentId, long fileId, CancellationToken ct)
+    {
+        var db = writing.Db;
+        var sampleIds = await db.FreeIds<Sample>(samples.Count, ct);
+        var burns = await Burned(db, samples, sampleIds, ct);
+        var means = samples.SelectMany((s, i) => SampleMeans.Of(burns[i]).Select(m => (SampleId: sampleIds[i], Mean: m))).ToList();
+        var meanIds = await db.FreeIds<SampleMean>(means.Count, ct);
+        var originIds = await db.FreeIds<ImportedSample>(samples.Count, ct);
+        return new(
+            [.. samples.Select((s, i) => Row(writing.Stamp, s, sampleIds[i], instrumentId))],
+            [.. burns.SelectMany(b => b)],
+            [.. burns.SelectMany(b => b).SelectMany(b => b.Readings)],
+            [.. means.Select((m, i) => new SampleMean { Id = meanIds[i], SampleId = m.SampleId, Element = m.Mean.Element, Percent = m.Mean.Percent, Count = m.Mean.Count })],
+            [.. samples.Select((s, i) => new ImportedSample { Id = originIds[i], ImportedFileId = fileId, SampleId = sampleIds[i], Identity = s.Identity, Line = s.Sample.Line, Text = s.Sample.Text })]);
+    }
+
+    public async Task Write(RecordsContext db, CancellationToken ct)
+    {
+        await db.InsertAll(Samples, ct);
+        await db.InsertAll(Burns, ct);
+        await db.InsertAll(Readings, ct);
+        await db.InsertAll(Means, ct);
+        await db.InsertAll(Origins, ct);
+    }
+
+    private static async Task<List<List<Burn>>> Burned(RecordsContext db, IReadOnlyList<FoundSample> samples, IReadOnlyList<long> sampleIds, CancellationToken ct)
+    {
+        var burnIds = await db.FreeIds<Burn>(samples.Sum(s => s.Sample.Rows.Count), ct);
+        var readingIds = await db.FreeIds<Reading>(samples.Sum(s => s.Sample.Rows.Sum(r => r.Readings.Count)), ct);
+        var (burn, reading) = (0, 0);
+        return
+        [
+            .. samples.Select((sample, place) => sample.Sample.Rows.Select((row, index) =>
+            {
+                var id = burnIds[burn++];
+                var readings = row.Readings.Select(r => new Reading
+                {
+                    Id = readingIds[reading++], BurnId = id, Element = Element.Parse(r.Element), Percent = r.Percent, BelowDetection = r.BelowDetection,
+                    InstrumentText = r.InstrumentText,
+                });
+                return new Burn { Id = id, SampleId = sampleIds[place], Ordinal = index + 1, Readings = [.. readings] };
+            }).ToList()),
+        ];
+    }
+
+    private static Sample Row(Stamp stamp, FoundSample found, long id, long instrumentId) => new()
+    {
+        Id = id,
+        EntryKey = stamp.EntryKey,
+        PersonId = stamp.PersonId,
+        ObservedAt = found.Sample.TakenAt,
+        EnteredAt = stamp.EnteredAt,
+        HeatId = found.HeatId,
+        TreatedLadleId = found.TreatedLadleId,
+        Kind = found.Sample.Subject.Kind,
+        CoinNumber = found.Sample.Subject.Coin,
+        Remarks = found.Sample.Remarks,
+        InstrumentId = instrumentId,
+        IsMeanOnly = found.Sample.IsMeanOnly,
+    };
+}

@@ -1,0 +1,34 @@
+using MeltShop.Records.Exchange;
+using Microsoft.EntityFrameworkCore;
+using Microsoft.EntityFrameworkCore.Metadata;
+
+namespace MeltShop.Records.Writing;
+
+/// <summary>A column of a table that is written in bulk, and how its value is taken from a row.</summary>
+internal sealed class BulkColumn
+{
+    private readonly IProperty property;
+    private readonly Func<object?, object?> stored;
+
+    private BulkColumn(IProperty property)
+    {
+        if (property.IsShadowProperty()) throw new NotSupportedException($"{property.DeclaringType.ClrType.Name}.{property.Name} is no property of the row itself.");
+        this.property = property;
+        var kind = StoredTables.KindOf(property);
+        var converter = property.GetTypeMapping().Converter;
+        stored = kind is ValueKind.Instant or ValueKind.Integer or ValueKind.Identifier || converter is null
+            ? value => StoredValue.OfProperty(property, value)
+            : value => value is null ? null : converter.ConvertToProvider(value);
+    }
+
+    public string Name => property.GetColumnName();
+
+    /// <summary>In the order of the stored table.</summary>
+    public static IReadOnlyList<BulkColumn> Of(IEntityType type, StoredTable table)
+    {
+        var properties = type.GetProperties().ToDictionary(p => p.GetColumnName());
+        return [.. table.Columns.Select(c => new BulkColumn(properties[c.Name]))];
+    }
+
+    public object? Value(object row) => stored(property.GetGetter().GetClrValue(row));
+}
