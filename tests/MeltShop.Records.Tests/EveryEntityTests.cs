@@ -40,6 +40,7 @@ public abstract class EveryEntityTests(Database database)
             db.Materials.Where(m => m.Id == foundry.Steel.Id).ExecuteUpdate(m => m.SetProperty(x => x.StockKg, 1000.0625));
             db.BurnDecisions.Add(stamp.SetAside(story.Bath.Id, 2));
             db.Add(stamp.Correction(story.Heat.Id, story.Bath.Id));
+            stamp.Imported(db, instrument.Id, story.Bath.Id);
             db.Grades.Add(new()
             {
                 Code = $"{foundry.Grade.Code}-R", Family = IronFamily.Ductile, Source = "invented for a test",

@@ -2,6 +2,7 @@ using MeltShop.Metallurgy.Elements;
 using MeltShop.Metallurgy.Grades;
 using MeltShop.Records.Castings;
 using MeltShop.Records.Heats;
+using MeltShop.Records.Importing;
 using MeltShop.Records.Laboratory;
 using MeltShop.Records.Ladles;
 using MeltShop.Records.Writing;
@@ -138,6 +139,22 @@ public static class Facts
     {
         Code = code, Name = "White iron block", Certificate = "invented for a test", Values = [new() { Element = Element.C, Percent = 3.31, PlusMinus = 0.02 }],
     };
+
+    /// <summary>A map, a file that was read by it, and where a sample comes from.</summary>
+    public static void Imported(this Stamp stamp, RecordsContext db, long instrumentId, long sampleId)
+    {
+        var map = new ImportMap { Name = $"map {instrumentId}", InstrumentId = instrumentId, Definition = "{}" };
+        db.Add(map);
+        db.SaveChanges();
+        var file = new ImportedFile
+        {
+            EntryKey = stamp.EntryKey, PersonId = stamp.PersonId, ObservedAt = stamp.ObservedAt, EnteredAt = stamp.EnteredAt, ImportMapId = map.Id,
+            Way = ImportWay.Folder, Name = "burns.csv", Sha256 = new string('a', 64), Bytes = 1234, Rows = 4, NewRows = 2, KnownRows = 1, RefusedRows = 1, Samples = 1, Refusals = "[]",
+        };
+        db.Add(file);
+        db.SaveChanges();
+        db.Add(new ImportedSample { ImportedFileId = file.Id, SampleId = sampleId, Identity = $"{instrumentId}|#7", Line = 2, Text = "7;3,61" });
+    }
 
     public static Instrument Instrument(string code) => new()
     {

@@ -1,3 +1,4 @@
+using System.Data.Common;
 using System.Globalization;
 using System.Runtime.CompilerServices;
 using MeltShop.Records.Exchange;
@@ -36,7 +37,15 @@ public static class BulkRows
         var columns = BulkColumn.Of(type, table);
         var key = table.KeyPlaces.Single();
         db.Bulk.Begin(table.Name, columns.Where((_, i) => i != key).Select(c => c.Name));
-        await StoredWriting.Add(db, table, Stored(db, rows, columns, key, ct), ct);
+        try
+        {
+            await StoredWriting.Add(db, table, Stored(db, rows, columns, key, ct), ct);
+        }
+        catch (DbException fault)
+        {
+            throw new DbUpdateException($"Rows of {table.Name} were refused.", fault); // as the change tracker says it, so that the recorder knows what it is
+        }
+
         db.Bulk.End();
     }
 

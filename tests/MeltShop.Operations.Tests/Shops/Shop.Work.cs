@@ -119,7 +119,7 @@ public sealed partial class Shop
         return (await db.Entries.CountAsync(), await db.TrailRows.CountAsync());
     }
 
-    private async Task<List<(long MaterialId, double Kg)>> Planned(Heat heat)
+    public async Task<List<(long MaterialId, double Kg)>> Planned(Heat heat)
     {
         await using var db = Db();
         var answer = Storing.StoredJson.Value<MeltShop.Charging.Plans.ChargePlan>((await db.Plans.SingleAsync(p => p.Id == heat.PlanId)).Answer);

@@ -45,6 +45,7 @@ public abstract class AppendOnlyTests(Database database)
             db.AddRange(instrument, reference);
             db.SaveChanges();
             db.AddRange(stamp.OfTheLaboratory(story.Heat.Id, instrument, reference));
+            stamp.Imported(db, instrument.Id, story.Bath.Id);
             db.Heels.Add(stamp.Heel(foundry.Furnace.Id, story.Heat, 100, (Metallurgy.Elements.Element.C, 3.5)));
             db.MaterialAnalyses.Add(stamp.Analysis(foundry.Steel.Id, (Metallurgy.Elements.Element.C, 0.2, null, null)));
             db.Prices.Add(stamp.Price(foundry.Steel.Id, 300m));

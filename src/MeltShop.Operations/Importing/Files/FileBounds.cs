@@ -13,7 +13,7 @@ public static class FileBounds
     public const int MostParts = 500;
 
     /// <summary>Unpacked bytes for each packed one; a sheet full of one and the same row comes to about 100.</summary>
-    public const int MostRatio = 400;
+    public const int MostRatio = 200;
 
     public const int MostRows = 200_000;
     public const int MostColumns = 256;

@@ -1,4 +1,5 @@
 using System.Globalization;
+using System.Text;
 using System.Xml;
 using ExcelDataReader;
 using ExcelDataReader.Exceptions;
@@ -8,6 +9,9 @@ namespace MeltShop.Operations.Importing.Files;
 /// <summary>The rows of a workbook's first sheet, one at a time.</summary>
 internal static class WorkbookSheet
 {
+    // The library looks this coding up, also for workbooks that do not use it.
+    static WorkbookSheet() => Encoding.RegisterProvider(CodePagesEncodingProvider.Instance);
+
     /// <exception cref="SheetFault">No sound workbook, or one beyond the bounds.</exception>
     public static IEnumerable<SheetRow> Rows(byte[] bytes)
     {

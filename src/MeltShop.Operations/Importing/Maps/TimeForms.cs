@@ -15,7 +15,8 @@ public static class TimeForms
     /// <summary>True where the form tells each day, hour and minute from every other.</summary>
     public static bool TellsAMinute(string? form)
     {
-        var instant = new DateTime(2026, 11, 25, 16, 47, 0, DateTimeKind.Unspecified);
+        // A form without a year reads as the current one: so this is an earlier one.
+        var instant = new DateTime(2001, 11, 25, 16, 47, 0, DateTimeKind.Unspecified);
         try
         {
             var text = instant.ToString(form, CultureInfo.InvariantCulture);

@@ -32,7 +32,7 @@ public sealed class ImportSamples(Recorder recorder, TimeProvider time) : Operat
     {
         /// <summary>What was read. The trail holds it row by row, as it was written.</summary>
         [JsonIgnore]
-        public required ReadFile File { get; init; }
+        public ReadFile File { get; init; } = new("", 0, 0, [], []);
     }
 
     /// <param name="FirstSampleId">The first of the samples that were taken in.</param>
