@@ -30,6 +30,7 @@ public sealed class MapTests(OneShop one) : IClassFixture<OneShop>
         { "roleTwice", "columns[2]", "importMap.roleTwice" },
         { "placeTwice", "columns[7]", "importMap.placeTwice" },
         { "place", "columns[300]", "importMap.place" },
+        { "figures", "usualKind", "importMap.figures" },
         { "kindTwice", "kindTexts", "importMap.kindTwice" },
     };
 
@@ -65,6 +66,7 @@ public sealed class MapTests(OneShop one) : IClassFixture<OneShop>
         "comma" => SampleFiles.CommaMap with { Separator = ',' },
         "letter" => SampleFiles.Map with { Separator = 'x' },
         "heading" => SampleFiles.Map with { HeadingLine = -1 },
+        "figures" => SampleFiles.Map with { UsualKind = Records.Laboratory.SampleKind.Cup },
         "noKind" => Columns(c => c.Role != ColumnRole.Kind),
         "noHeat" => Columns(c => c.Role != ColumnRole.Heat),
         "noTime" => Columns(c => c.Role != ColumnRole.TakenAt),

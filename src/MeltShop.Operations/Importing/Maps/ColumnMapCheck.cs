@@ -1,5 +1,6 @@
 using MeltShop.Metallurgy.Elements;
 using MeltShop.Operations.Checking;
+using MeltShop.Records.Laboratory;
 
 namespace MeltShop.Operations.Importing.Maps;
 
@@ -64,6 +65,8 @@ public static class ColumnMapCheck
 
     private static void Kinds(ColumnMap map, FieldCheck fields)
     {
+        if (map.UsualKind is { } usual && SampleKinds.OfFigures.Contains(usual)) fields.Add("usualKind", "importMap.figures");
+        if (map.KindTexts.Any(k => SampleKinds.OfFigures.Contains(k.Kind))) fields.Add("kindTexts", "importMap.figures");
         foreach (var text in map.KindTexts)
         {
             fields.Text("kindTexts", text.Text, 60);

@@ -20,9 +20,10 @@ internal sealed record NewRows(
         var burns = await Burned(db, samples, sampleIds, ct);
         var means = samples.SelectMany((s, i) => SampleMeans.Of(burns[i]).Select(m => (SampleId: sampleIds[i], Mean: m))).ToList();
         var meanIds = await db.FreeIds<SampleMean>(means.Count, ct);
+        var coins = await WaitingCoins.Of(db, samples, ct);
         var originIds = await db.FreeIds<ImportedSample>(samples.Count, ct);
         return new(
-            [.. samples.Select((s, i) => Row(writing.Stamp, s, sampleIds[i], instrumentId))],
+            [.. samples.Select((s, i) => Row(writing.Stamp, s, sampleIds[i], instrumentId, coins.GetValueOrDefault(s)))],
             [.. burns.SelectMany(b => b)],
             [.. burns.SelectMany(b => b).SelectMany(b => b.Readings)],
             [.. means.Select((m, i) => new SampleMean { Id = meanIds[i], SampleId = m.SampleId, Element = m.Mean.Element, Percent = m.Mean.Percent, Count = m.Mean.Count })],
@@ -58,7 +59,7 @@ internal sealed record NewRows(
         ];
     }
 
-    private static Sample Row(Stamp stamp, FoundSample found, long id, long instrumentId) => new()
+    private static Sample Row(Stamp stamp, FoundSample found, long id, long instrumentId, long? coinId) => new()
     {
         Id = id,
         EntryKey = stamp.EntryKey,
@@ -71,6 +72,7 @@ internal sealed record NewRows(
         CoinNumber = found.Sample.Subject.Coin,
         Remarks = found.Sample.Remarks,
         InstrumentId = instrumentId,
+        CoinOnItsWayId = coinId,
         IsMeanOnly = found.Sample.IsMeanOnly,
     };
 }
