@@ -231,6 +231,29 @@ namespace MeltShop.Records.Migrations.Postgres
                 });
 
             migrationBuilder.CreateTable(
+                name: "ImportMaps",
+                columns: table => new
+                {
+                    Id = table.Column<long>(type: "bigint", nullable: false)
+                        .Annotation("Npgsql:ValueGenerationStrategy", NpgsqlValueGenerationStrategy.IdentityByDefaultColumn),
+                    Name = table.Column<string>(type: "text", nullable: false),
+                    InstrumentId = table.Column<long>(type: "bigint", nullable: false),
+                    Definition = table.Column<string>(type: "text", nullable: false),
+                    IsActive = table.Column<bool>(type: "boolean", nullable: false),
+                    Version = table.Column<Guid>(type: "uuid", nullable: false)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_ImportMaps", x => x.Id);
+                    table.ForeignKey(
+                        name: "FK_ImportMaps_Instruments_InstrumentId",
+                        column: x => x.InstrumentId,
+                        principalTable: "Instruments",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                });
+
+            migrationBuilder.CreateTable(
                 name: "InstrumentElements",
                 columns: table => new
                 {
@@ -326,6 +349,59 @@ namespace MeltShop.Records.Migrations.Postgres
                 });
 
             migrationBuilder.CreateTable(
+                name: "ImportedFiles",
+                columns: table => new
+                {
+                    Id = table.Column<long>(type: "bigint", nullable: false)
+                        .Annotation("Npgsql:ValueGenerationStrategy", NpgsqlValueGenerationStrategy.IdentityByDefaultColumn),
+                    ImportMapId = table.Column<long>(type: "bigint", nullable: true),
+                    Way = table.Column<string>(type: "text", nullable: false),
+                    Name = table.Column<string>(type: "text", nullable: false),
+                    Sha256 = table.Column<string>(type: "text", nullable: false),
+                    Bytes = table.Column<long>(type: "bigint", nullable: false),
+                    Rows = table.Column<int>(type: "integer", nullable: false),
+                    NewRows = table.Column<int>(type: "integer", nullable: false),
+                    KnownRows = table.Column<int>(type: "integer", nullable: false),
+                    RefusedRows = table.Column<int>(type: "integer", nullable: false),
+                    Samples = table.Column<int>(type: "integer", nullable: false),
+                    Refusals = table.Column<string>(type: "text", nullable: false),
+                    EntryKey = table.Column<Guid>(type: "uuid", nullable: false),
+                    PersonId = table.Column<long>(type: "bigint", nullable: false),
+                    ObservedAt = table.Column<DateTimeOffset>(type: "timestamp with time zone", nullable: false),
+                    EnteredAt = table.Column<DateTimeOffset>(type: "timestamp with time zone", nullable: false),
+                    SupersedesId = table.Column<long>(type: "bigint", nullable: true),
+                    Reason = table.Column<string>(type: "text", nullable: true)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_ImportedFiles", x => x.Id);
+                    table.ForeignKey(
+                        name: "FK_ImportedFiles_Entries_EntryKey",
+                        column: x => x.EntryKey,
+                        principalTable: "Entries",
+                        principalColumn: "Key",
+                        onDelete: ReferentialAction.Restrict);
+                    table.ForeignKey(
+                        name: "FK_ImportedFiles_ImportMaps_ImportMapId",
+                        column: x => x.ImportMapId,
+                        principalTable: "ImportMaps",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                    table.ForeignKey(
+                        name: "FK_ImportedFiles_ImportedFiles_SupersedesId",
+                        column: x => x.SupersedesId,
+                        principalTable: "ImportedFiles",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                    table.ForeignKey(
+                        name: "FK_ImportedFiles_People_PersonId",
+                        column: x => x.PersonId,
+                        principalTable: "People",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                });
+
+            migrationBuilder.CreateTable(
                 name: "ControlReadings",
                 columns: table => new
                 {
@@ -345,6 +421,35 @@ namespace MeltShop.Records.Migrations.Postgres
                         name: "FK_ControlReadings_ControlSamples_ControlSampleId",
                         column: x => x.ControlSampleId,
                         principalTable: "ControlSamples",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                });
+
+            migrationBuilder.CreateTable(
+                name: "ImportedSamples",
+                columns: table => new
+                {
+                    Id = table.Column<long>(type: "bigint", nullable: false)
+                        .Annotation("Npgsql:ValueGenerationStrategy", NpgsqlValueGenerationStrategy.IdentityByDefaultColumn),
+                    ImportedFileId = table.Column<long>(type: "bigint", nullable: false),
+                    SampleId = table.Column<long>(type: "bigint", nullable: false),
+                    Identity = table.Column<string>(type: "text", nullable: false),
+                    Line = table.Column<int>(type: "integer", nullable: false),
+                    Text = table.Column<string>(type: "text", nullable: false)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_ImportedSamples", x => x.Id);
+                    table.ForeignKey(
+                        name: "FK_ImportedSamples_ImportedFiles_ImportedFileId",
+                        column: x => x.ImportedFileId,
+                        principalTable: "ImportedFiles",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                    table.ForeignKey(
+                        name: "FK_ImportedSamples_Samples_SampleId",
+                        column: x => x.SampleId,
+                        principalTable: "Samples",
                         principalColumn: "Id",
                         onDelete: ReferentialAction.Restrict);
                 });
@@ -401,6 +506,44 @@ namespace MeltShop.Records.Migrations.Postgres
                 name: "IX_ControlSamples_SupersedesId",
                 table: "ControlSamples",
                 column: "SupersedesId",
+                unique: true);
+
+            migrationBuilder.CreateIndex(
+                name: "IX_ImportedFiles_EntryKey",
+                table: "ImportedFiles",
+                column: "EntryKey");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_ImportedFiles_Sha256",
+                table: "ImportedFiles",
+                column: "Sha256");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_ImportedFiles_SupersedesId",
+                table: "ImportedFiles",
+                column: "SupersedesId",
+                unique: true);
+
+            migrationBuilder.CreateIndex(
+                name: "IX_ImportedSamples_Identity",
+                table: "ImportedSamples",
+                column: "Identity",
+                unique: true);
+
+            migrationBuilder.CreateIndex(
+                name: "IX_ImportedSamples_ImportedFileId",
+                table: "ImportedSamples",
+                column: "ImportedFileId");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_ImportedSamples_SampleId",
+                table: "ImportedSamples",
+                column: "SampleId");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_ImportMaps_Name",
+                table: "ImportMaps",
+                column: "Name",
                 unique: true);
 
             migrationBuilder.CreateIndex(
@@ -477,6 +620,9 @@ namespace MeltShop.Records.Migrations.Postgres
                 name: "ControlReadings");
 
             migrationBuilder.DropTable(
+                name: "ImportedSamples");
+
+            migrationBuilder.DropTable(
                 name: "InstrumentElements");
 
             migrationBuilder.DropTable(
@@ -486,10 +632,16 @@ namespace MeltShop.Records.Migrations.Postgres
                 name: "ControlSamples");
 
             migrationBuilder.DropTable(
-                name: "Instruments");
+                name: "ImportedFiles");
 
             migrationBuilder.DropTable(
                 name: "ReferenceMaterials");
+
+            migrationBuilder.DropTable(
+                name: "ImportMaps");
+
+            migrationBuilder.DropTable(
+                name: "Instruments");
 
             migrationBuilder.DropIndex(
                 name: "IX_Samples_CoinOnItsWayId",

@@ -230,6 +230,29 @@ namespace MeltShop.Records.Migrations.Sqlite
                 });
 
             migrationBuilder.CreateTable(
+                name: "ImportMaps",
+                columns: table => new
+                {
+                    Id = table.Column<long>(type: "INTEGER", nullable: false)
+                        .Annotation("Sqlite:Autoincrement", true),
+                    Name = table.Column<string>(type: "TEXT", nullable: false),
+                    InstrumentId = table.Column<long>(type: "INTEGER", nullable: false),
+                    Definition = table.Column<string>(type: "TEXT", nullable: false),
+                    IsActive = table.Column<bool>(type: "INTEGER", nullable: false),
+                    Version = table.Column<Guid>(type: "TEXT", nullable: false)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_ImportMaps", x => x.Id);
+                    table.ForeignKey(
+                        name: "FK_ImportMaps_Instruments_InstrumentId",
+                        column: x => x.InstrumentId,
+                        principalTable: "Instruments",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                });
+
+            migrationBuilder.CreateTable(
                 name: "InstrumentElements",
                 columns: table => new
                 {
@@ -325,6 +348,59 @@ namespace MeltShop.Records.Migrations.Sqlite
                 });
 
             migrationBuilder.CreateTable(
+                name: "ImportedFiles",
+                columns: table => new
+                {
+                    Id = table.Column<long>(type: "INTEGER", nullable: false)
+                        .Annotation("Sqlite:Autoincrement", true),
+                    ImportMapId = table.Column<long>(type: "INTEGER", nullable: true),
+                    Way = table.Column<string>(type: "TEXT", nullable: false),
+                    Name = table.Column<string>(type: "TEXT", nullable: false),
+                    Sha256 = table.Column<string>(type: "TEXT", nullable: false),
+                    Bytes = table.Column<long>(type: "INTEGER", nullable: false),
+                    Rows = table.Column<int>(type: "INTEGER", nullable: false),
+                    NewRows = table.Column<int>(type: "INTEGER", nullable: false),
+                    KnownRows = table.Column<int>(type: "INTEGER", nullable: false),
+                    RefusedRows = table.Column<int>(type: "INTEGER", nullable: false),
+                    Samples = table.Column<int>(type: "INTEGER", nullable: false),
+                    Refusals = table.Column<string>(type: "TEXT", nullable: false),
+                    EntryKey = table.Column<Guid>(type: "TEXT", nullable: false),
+                    PersonId = table.Column<long>(type: "INTEGER", nullable: false),
+                    ObservedAt = table.Column<long>(type: "INTEGER", nullable: false),
+                    EnteredAt = table.Column<long>(type: "INTEGER", nullable: false),
+                    SupersedesId = table.Column<long>(type: "INTEGER", nullable: true),
+                    Reason = table.Column<string>(type: "TEXT", nullable: true)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_ImportedFiles", x => x.Id);
+                    table.ForeignKey(
+                        name: "FK_ImportedFiles_Entries_EntryKey",
+                        column: x => x.EntryKey,
+                        principalTable: "Entries",
+                        principalColumn: "Key",
+                        onDelete: ReferentialAction.Restrict);
+                    table.ForeignKey(
+                        name: "FK_ImportedFiles_ImportMaps_ImportMapId",
+                        column: x => x.ImportMapId,
+                        principalTable: "ImportMaps",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                    table.ForeignKey(
+                        name: "FK_ImportedFiles_ImportedFiles_SupersedesId",
+                        column: x => x.SupersedesId,
+                        principalTable: "ImportedFiles",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                    table.ForeignKey(
+                        name: "FK_ImportedFiles_People_PersonId",
+                        column: x => x.PersonId,
+                        principalTable: "People",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                });
+
+            migrationBuilder.CreateTable(
                 name: "ControlReadings",
                 columns: table => new
                 {
@@ -344,6 +420,35 @@ namespace MeltShop.Records.Migrations.Sqlite
                         name: "FK_ControlReadings_ControlSamples_ControlSampleId",
                         column: x => x.ControlSampleId,
                         principalTable: "ControlSamples",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                });
+
+            migrationBuilder.CreateTable(
+                name: "ImportedSamples",
+                columns: table => new
+                {
+                    Id = table.Column<long>(type: "INTEGER", nullable: false)
+                        .Annotation("Sqlite:Autoincrement", true),
+                    ImportedFileId = table.Column<long>(type: "INTEGER", nullable: false),
+                    SampleId = table.Column<long>(type: "INTEGER", nullable: false),
+                    Identity = table.Column<string>(type: "TEXT", nullable: false),
+                    Line = table.Column<int>(type: "INTEGER", nullable: false),
+                    Text = table.Column<string>(type: "TEXT", nullable: false)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_ImportedSamples", x => x.Id);
+                    table.ForeignKey(
+                        name: "FK_ImportedSamples_ImportedFiles_ImportedFileId",
+                        column: x => x.ImportedFileId,
+                        principalTable: "ImportedFiles",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                    table.ForeignKey(
+                        name: "FK_ImportedSamples_Samples_SampleId",
+                        column: x => x.SampleId,
+                        principalTable: "Samples",
                         principalColumn: "Id",
                         onDelete: ReferentialAction.Restrict);
                 });
@@ -400,6 +505,44 @@ namespace MeltShop.Records.Migrations.Sqlite
                 name: "IX_ControlSamples_SupersedesId",
                 table: "ControlSamples",
                 column: "SupersedesId",
+                unique: true);
+
+            migrationBuilder.CreateIndex(
+                name: "IX_ImportedFiles_EntryKey",
+                table: "ImportedFiles",
+                column: "EntryKey");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_ImportedFiles_Sha256",
+                table: "ImportedFiles",
+                column: "Sha256");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_ImportedFiles_SupersedesId",
+                table: "ImportedFiles",
+                column: "SupersedesId",
+                unique: true);
+
+            migrationBuilder.CreateIndex(
+                name: "IX_ImportedSamples_Identity",
+                table: "ImportedSamples",
+                column: "Identity",
+                unique: true);
+
+            migrationBuilder.CreateIndex(
+                name: "IX_ImportedSamples_ImportedFileId",
+                table: "ImportedSamples",
+                column: "ImportedFileId");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_ImportedSamples_SampleId",
+                table: "ImportedSamples",
+                column: "SampleId");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_ImportMaps_Name",
+                table: "ImportMaps",
+                column: "Name",
                 unique: true);
 
             migrationBuilder.CreateIndex(
@@ -476,6 +619,9 @@ namespace MeltShop.Records.Migrations.Sqlite
                 name: "ControlReadings");
 
             migrationBuilder.DropTable(
+                name: "ImportedSamples");
+
+            migrationBuilder.DropTable(
                 name: "InstrumentElements");
 
             migrationBuilder.DropTable(
@@ -485,10 +631,16 @@ namespace MeltShop.Records.Migrations.Sqlite
                 name: "ControlSamples");
 
             migrationBuilder.DropTable(
-                name: "Instruments");
+                name: "ImportedFiles");
 
             migrationBuilder.DropTable(
                 name: "ReferenceMaterials");
+
+            migrationBuilder.DropTable(
+                name: "ImportMaps");
+
+            migrationBuilder.DropTable(
+                name: "Instruments");
 
             migrationBuilder.DropIndex(
                 name: "IX_Samples_CoinOnItsWayId",
