@@ -8,18 +8,19 @@ using Microsoft.EntityFrameworkCore;
 namespace MeltShop.Records.Reading;
 
 /// <summary>
-/// Finds what a plan, a pocket card or a decision used and was corrected after it was made. Nothing is stored and nothing changes: the
+/// Finds what a plan, a correction of the bath, a pocket card or a decision used and was corrected after it was made. Nothing is stored and nothing changes: the
 /// corrections themselves say it.
 /// </summary>
 internal static class Staleness
 {
-    /// <summary>Marks the plan, the cards and the decisions of a heat: four statements.</summary>
+    /// <summary>Marks the plan, the corrections, the cards and the decisions of a heat: four statements.</summary>
     public static async Task<HeatView> Mark(RecordsContext db, HeatView view, CancellationToken ct)
     {
         var evidence = new Evidence(view.Samples, view.Weighings, view.BurnDecisions);
         return view with
         {
             Plan = view.Plan with { Stale = await OfPlan(db, view.Plan, view.KnownAt, ct) },
+            Corrections = [.. view.Corrections.Select(c => c with { Stale = [.. evidence.OfSample(c.SampleId, c.Origin.EnteredAt), .. evidence.OfAdditions(c.SampleId, c.Origin.EnteredAt)] })],
             Ladles = await Mark(db, view.Ladles, evidence, view.KnownAt, ct),
         };
     }

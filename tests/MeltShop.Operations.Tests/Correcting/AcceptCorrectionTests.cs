@@ -6,6 +6,7 @@ using MeltShop.Operations.Tests.Shops;
 using MeltShop.Records;
 using MeltShop.Records.Heats;
 using MeltShop.Records.Laboratory;
+using MeltShop.Records.Reading;
 using MeltShop.Records.Reading.Heats;
 using Microsoft.EntityFrameworkCore;
 
@@ -27,13 +28,32 @@ public sealed class AcceptCorrectionTests
         var second = await Shop.Do(shop.Get<AcceptCorrection>(), shop.Melter, command);
 
         Assert.Equal(first.Value, second.Value);
-        var kept = Assert.Single(await shop.Get<CorrectionPage>().Accepted(heat.Id, Soon));
+        var kept = Assert.Single((await shop.Get<CorrectionPage>().Load(heat.Id, Soon))!.Corrections);
         Assert.Equal((first.Value, sample, "Cost"), (kept.Id, kept.SampleId, kept.Goal));
         var proposal = StoredJson.Value<CorrectionProposal>(kept.Answer);
         var again = CorrectionOptimiser.Plan(StoredJson.Value<CorrectionProblem>(kept.Problem), Soon);
         Assert.Equal(proposal.Plan.Plan.Lines, again.Plan.Lines);
         Assert.Equal(proposal.Plan.Plan.Analysis, again.Plan.Analysis);
         Assert.Equal((decimal)Math.Round(proposal.Cost, 2), kept.TotalCost);
+    }
+
+    [Theory]
+    [MemberData(nameof(Shop.Databases), MemberType = typeof(Shop))]
+    public async Task Correction_WhoseSampleWasCorrectedSince_SaysSo(RecordsProvider provider)
+    {
+        await using var shop = await Shop.Open(provider);
+        var (heat, sample) = await Low(shop);
+        await Shop.Do(shop.Get<AcceptCorrection>(), shop.Melter, new(Guid.NewGuid(), shop.Now, heat.Id, sample, new(1450)));
+        Assert.Empty(Assert.Single((await shop.Get<HeatPage>().Load(heat.Id, Soon))!.Corrections).Stale);
+        shop.Clock.Advance(1);
+
+        var put = await Shop.Do(shop.Get<CorrectSample>(), shop.Metallurgist, new(
+            Guid.NewGuid(), shop.Now, sample, heat.Id, null, SampleKind.Bath, null, "18", null, "coin of the other furnace"));
+
+        Assert.True(put.Succeeded);
+        var kept = Assert.Single((await shop.Get<HeatPage>().Load(heat.Id, Soon))!.Corrections);
+        var note = Assert.Single(kept.Stale);
+        Assert.Equal((StaleKind.Sample, "coin of the other furnace"), (note.Kind, note.Reason));
     }
 
     [Theory]

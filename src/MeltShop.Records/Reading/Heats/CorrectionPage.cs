@@ -24,6 +24,9 @@ public sealed record CorrectionPageView(
 public sealed record BathCorrectionView(Origin Origin, long SampleId, string Goal, string Problem, string Answer, decimal TotalCost)
 {
     public long Id => Origin.FactId;
+
+    /// <summary>What it started from and was corrected since.</summary>
+    public IReadOnlyList<StaleNote> Stale { get; init; } = [];
 }
 
 /// <summary>Reads what the correction page shows and what is reckoned from it.</summary>
@@ -46,19 +49,6 @@ public sealed class CorrectionPage(IDbContextFactory<RecordsContext> contexts)
                 .OrderBy(m => m.Code).Take(YardPage.Most), ct);
         return new(
             head, grades.Single(g => g.Id == head.GradeId), [.. grades.Where(g => g.Id != head.GradeId)], bath, temperature, power, materials,
-            await Accepted(db, heatId, ct));
+            await HeatFacts.Corrections(db, heatId, null, ct));
     }
-
-    /// <summary>The corrections that were accepted for a heat, the latest last.</summary>
-    public async Task<IReadOnlyList<BathCorrectionView>> Accepted(long heatId, CancellationToken ct = default)
-    {
-        await using var db = await contexts.CreateDbContextAsync(ct);
-        return await Accepted(db, heatId, ct);
-    }
-
-    private static async Task<IReadOnlyList<BathCorrectionView>> Accepted(RecordsContext db, long heatId, CancellationToken ct) =>
-    [
-        .. (await db.Rows(db.BathCorrections.Where(c => c.HeatId == heatId), ct))
-            .Select(r => new BathCorrectionView(r.Origin, r.Fact.SampleId, r.Fact.Goal, r.Fact.Problem, r.Fact.Answer, r.Fact.TotalCost)),
-    ];
 }

@@ -45,6 +45,12 @@ internal static class HeatFacts
             .Select(r => new BurnDecisionView(r.Origin, r.Fact.SampleId, r.Fact.Ordinal, r.Fact.SetAside)),
     ];
 
+    public static async Task<IReadOnlyList<BathCorrectionView>> Corrections(RecordsContext db, long heatId, DateTimeOffset? known, CancellationToken ct) =>
+    [
+        .. (await db.Rows(db.BathCorrections.Where(c => c.HeatId == heatId), known, ct))
+            .Select(r => new BathCorrectionView(r.Origin, r.Fact.SampleId, r.Fact.Goal, r.Fact.Problem, r.Fact.Answer, r.Fact.TotalCost)),
+    ];
+
     public static async Task<IReadOnlyList<HeatStepView>> Steps(RecordsContext db, long heatId, DateTimeOffset? known, CancellationToken ct) =>
     [
         .. (await db.Rows(db.HeatSteps.Where(s => s.HeatId == heatId), known, ct)).Select(r => new HeatStepView(r.Origin, r.Fact.State)),

@@ -33,6 +33,7 @@ public sealed class HeatPage(IDbContextFactory<RecordsContext> contexts)
             BurnDecisions = await HeatFacts.BurnDecisions(db, heatId, known, ct),
             Steps = await HeatFacts.Steps(db, heatId, known, ct),
             LadleSteps = await HeatFacts.LadleSteps(db, heatId, known, ct),
+            Corrections = await HeatFacts.Corrections(db, heatId, known, ct),
             Coins = known is null ? await Laboratory.CoinRows.Load(db, heatId, ct) : [],
             KnownAt = known,
         };

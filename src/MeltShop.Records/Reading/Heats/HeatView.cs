@@ -28,6 +28,9 @@ public sealed record HeatView(
     /// <summary>States that its ladles came into.</summary>
     public IReadOnlyList<LadleStepView> LadleSteps { get; init; } = [];
 
+    /// <summary>Corrections of the bath that were accepted, the latest last.</summary>
+    public IReadOnlyList<BathCorrectionView> Corrections { get; init; } = [];
+
     /// <summary>Coins of which no result has come yet.</summary>
     public IReadOnlyList<CoinView> Coins { get; init; } = [];
 

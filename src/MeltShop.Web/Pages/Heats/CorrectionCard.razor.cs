@@ -32,7 +32,7 @@ public sealed partial class CorrectionCard
     private CorrectionTask? Latest { get; set; }
 
     protected override void OnParametersSet() =>
-        Latest = Screen.Corrections.LastOrDefault(c => !c.Origin.IsCorrected) is { } last ? CorrectionTask.Of(last, Screen.Heat, Screen.Yard) : null;
+        Latest = Screen.Heat.Corrections.LastOrDefault(c => !c.Origin.IsCorrected) is { } last ? CorrectionTask.Of(last, Screen.Heat, Screen.Yard) : null;
 
     private void Open(WeighingRow line)
     {

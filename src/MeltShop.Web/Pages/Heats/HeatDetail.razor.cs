@@ -1,3 +1,4 @@
+using System.Globalization;
 using MeltShop.Operations.Heats;
 using MeltShop.Operations.Laboratory;
 using MeltShop.Records.Heats;
@@ -14,14 +15,15 @@ public sealed partial class HeatDetail
     [Parameter]
     public long HeatId { get; set; }
 
+    /// <summary>Shows the heat as it was known at this instant; null, or no instant, for now.</summary>
+    [SupplyParameterFromQuery]
+    public string? Known { get; set; }
+
     [Inject]
     private HeatPage Page { get; set; } = null!;
 
     [Inject]
     private YardPage Yard { get; set; } = null!;
-
-    [Inject]
-    private CorrectionPage Corrections { get; set; } = null!;
 
     [Inject]
     private WeighIn Weigh { get; set; } = null!;
@@ -44,11 +46,17 @@ public sealed partial class HeatDetail
     [Inject]
     private CancelHeat Cancel { get; set; } = null!;
 
-    private bool IsInFurnace => View?.Heat.Heat.State is HeatState.Charging or HeatState.Bath or HeatState.Tapping;
+    private DateTimeOffset? KnownAt =>
+        DateTimeOffset.TryParse(Known, CultureInfo.InvariantCulture, DateTimeStyles.AssumeUniversal | DateTimeStyles.AdjustToUniversal, out var known) ? known : null;
+
+    /// <summary>Nothing is entered into the past.</summary>
+    private bool IsNow => View?.Heat.KnownAt is null;
+
+    private bool IsInFurnace => IsNow && (View?.Heat.Heat.State is HeatState.Charging or HeatState.Bath or HeatState.Tapping);
 
     protected override async Task<HeatScreen?> Read(CancellationToken ct) =>
-        await Page.Load(HeatId, ct) is { } heat
-            ? new HeatScreen(heat, (await Yard.Load(null, ct)).Materials, await Corrections.Accepted(HeatId, ct))
+        await Page.LoadAsKnown(HeatId, KnownAt, ct) is { } heat
+            ? new HeatScreen(heat, (await Yard.Load(null, ct)).Materials)
             : null;
 
     protected override bool Concerns(ChangeNotice change) =>

@@ -3,8 +3,8 @@ using MeltShop.Records.Reading.Yard;
 
 namespace MeltShop.Web.Pages.Heats;
 
-/// <summary>A heat, what lies in the yard to be weighed in, and the corrections that were accepted for it.</summary>
-public sealed record HeatScreen(HeatView Heat, IReadOnlyList<MaterialView> Yard, IReadOnlyList<BathCorrectionView> Corrections);
+/// <summary>A heat, and what lies in the yard to be weighed in.</summary>
+public sealed record HeatScreen(HeatView Heat, IReadOnlyList<MaterialView> Yard);
 
 /// <summary>A part of the heat's page. Which comes first depends on how far the heat is.</summary>
 public enum HeatSection

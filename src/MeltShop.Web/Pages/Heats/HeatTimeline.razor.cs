@@ -1,3 +1,4 @@
+using System.Globalization;
 using MeltShop.Operations;
 using MeltShop.Records.Heats;
 using MeltShop.Records.Reading;
@@ -29,6 +30,10 @@ public sealed partial class HeatTimeline
     private IServiceProvider Services { get; set; } = null!;
 
     private bool MayCorrect(TimelineRow row) => Acting is { } acting && Heat.KnownAt is null && !row.Origin.IsCorrected && acting.HoldsAny(CorrectionRights.Of(Services, Heat, row));
+
+    /// <summary>The page as it was known just before a correction was entered.</summary>
+    private string Before(Origin origin) =>
+        $"/heats/{Heat.Heat.Id}?known={Uri.EscapeDataString(origin.EnteredAt.AddTicks(-TimeSpan.TicksPerMicrosecond).ToString("O", CultureInfo.InvariantCulture))}";
 
     private void Toggle(TimelineRow row) => opened = opened == (row.Kind, row.Origin.FactId) ? null : (row.Kind, row.Origin.FactId);
 

@@ -85,7 +85,7 @@ public sealed class CorrectionPlanningTests : HeatTest
         var heat = Open();
         Assert.Equal("false", heat.Find("[data-testid=correction]").GetAttribute("data-done"));
 
-        foreach (var line in CorrectionTask.Of(Assert.Single(await The<CorrectionPage>().Accepted(HeatId, Cancellation)), await Heat(), []).Lines)
+        foreach (var line in CorrectionTask.Of(Assert.Single((await Heat()).Corrections), await Heat(), []).Lines)
         {
             await heat.InvokeAsync(() => heat.Find($"[data-testid=correction] [data-material={line.Code}] button").Click());
             heat.WaitForState(() => heat.FindAll("[data-testid=correction-weigh] input").Count > 0, Patience);

@@ -54,7 +54,7 @@ public abstract class HeatTest : MeltingShop
     }
 
     protected static IElement Field(IRenderedComponent<HeatDetail> page, string form, string path) =>
-        page.Find($"[data-testid={form}] [data-field=\"{path}\"]");
+        page.WaitForElement($"[data-testid={form}] [data-field=\"{path}\"]", Patience);
 
     protected static void Type(IRenderedComponent<HeatDetail> page, string form, string path, string text) =>
         Field(page, form, path).QuerySelector("input")!.Change(text);

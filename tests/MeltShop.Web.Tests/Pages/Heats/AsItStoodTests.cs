@@ -1,0 +1,67 @@
+using Bunit;
+using MeltShop.Operations.Heats;
+using MeltShop.Web.Pages.Heats;
+using Microsoft.AspNetCore.Components;
+
+namespace MeltShop.Web.Tests.Pages.Heats;
+
+/// <summary>A temperature that is put right from the timeline, and the heat as it stood before.</summary>
+public sealed class AsItStoodTests : HeatTest
+{
+    [Fact]
+    public async Task Fact_CorrectedFromTheTimeline_StandsUnderItsCorrectionWithTheReason()
+    {
+        var page = await Corrected();
+
+        var fact = page.Find("[data-testid=timeline] [data-kind=Temperature]");
+        Assert.Contains("bath at 1478", fact.TextContent, StringComparison.Ordinal);
+        Assert.Contains("bath at 1748", fact.QuerySelector("[data-testid=earlier]")!.TextContent, StringComparison.Ordinal);
+        Assert.Contains("digits swapped", fact.TextContent, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Correction_WithoutAReason_IsToldAtItsFieldAndKeepsWhatWasTyped()
+    {
+        var page = await Began();
+        page.Find("[data-testid=correction] [data-field=temperatureC] input").Change("1478");
+        await page.Find("[data-testid=correction]").SubmitAsync();
+
+        Assert.Equal("text.missing", Error(page, "correction", "reason"));
+        Assert.Equal("1478", page.Find("[data-testid=correction] [data-field=temperatureC] input").GetAttribute("value"));
+        Assert.Equal(1748, Assert.Single((await Heat()).Temperatures).TemperatureC);
+    }
+
+    [Fact]
+    public async Task Heat_AsItStoodBeforeACorrection_ShowsTheFormerValueAndOffersNothing()
+    {
+        var link = (await Corrected()).Find("[data-testid=as-it-stood]").GetAttribute("href")!;
+        The<NavigationManager>().NavigateTo(link);
+        var then = Open();
+
+        Assert.Contains("1748", then.Find("[data-testid=figures]").TextContent, StringComparison.Ordinal);
+        Assert.DoesNotContain("1478", then.Find("[data-testid=timeline]").TextContent, StringComparison.Ordinal);
+        Assert.NotEmpty(then.FindAll(".notice-heading"));
+        Assert.Empty(then.FindAll("form"));
+        Assert.Empty(then.FindAll(".press-primary"));
+        Assert.Equal($"/heats/{HeatId}", then.Find(".notice a.press").GetAttribute("href"));
+    }
+
+    private async Task<IRenderedComponent<HeatDetail>> Began()
+    {
+        await The<RecordTemperature>().Run(Founder, new(Guid.NewGuid(), Now, HeatId, null, 1748), Cancellation);
+        var page = Open();
+        await page.InvokeAsync(() => page.Find("[data-testid=timeline] [data-kind=Temperature] button").Click());
+        page.WaitForState(() => page.FindAll("[data-testid=correction] [data-field=temperatureC]").Count > 0, Patience);
+        return page;
+    }
+
+    private async Task<IRenderedComponent<HeatDetail>> Corrected()
+    {
+        var page = await Began();
+        page.Find("[data-testid=correction] [data-field=temperatureC] input").Change("1478");
+        page.Find("[data-testid=correction] [data-field=reason] input").Change("digits swapped");
+        await page.Find("[data-testid=correction]").SubmitAsync();
+        page.WaitForState(() => page.FindAll("[data-testid=earlier]").Count > 0, Patience);
+        return page;
+    }
+}
