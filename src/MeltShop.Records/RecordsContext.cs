@@ -42,6 +42,7 @@ public abstract class RecordsContext(DbContextOptions options)
 
     public DbSet<Plan> Plans => Set<Plan>();
     public DbSet<Heat> Heats => Set<Heat>();
+    public DbSet<HeatCorrection> HeatCorrections => Set<HeatCorrection>();
     public DbSet<HeatStep> HeatSteps => Set<HeatStep>();
     public DbSet<Heel> Heels => Set<Heel>();
     public DbSet<Weighing> Weighings => Set<Weighing>();

@@ -37,6 +37,12 @@ public static class Facts
         EntryKey = stamp.EntryKey, PersonId = stamp.PersonId, ObservedAt = stamp.ObservedAt, EnteredAt = stamp.EnteredAt, HeatId = heatId, State = state,
     };
 
+    public static HeatCorrection Corrected(this Stamp stamp, Heat heat) => new()
+    {
+        EntryKey = stamp.EntryKey, PersonId = stamp.PersonId, ObservedAt = stamp.ObservedAt, EnteredAt = stamp.EnteredAt, Reason = "the other furnace",
+        HeatId = heat.Id, GradeId = heat.GradeId, FormerGradeId = heat.GradeId, StartedAt = heat.StartedAt, FormerStartedAt = heat.StartedAt.AddMinutes(-3),
+    };
+
     public static LadleStep Came(this Stamp stamp, long treatedLadleId, TreatedLadleState state) => new()
     {
         EntryKey = stamp.EntryKey, PersonId = stamp.PersonId, ObservedAt = stamp.ObservedAt, EnteredAt = stamp.EnteredAt,

@@ -21,10 +21,10 @@ public sealed class Heat : IVersioned
 
     public required long SiteId { get; init; }
     public required long FurnaceId { get; init; }
-    public required long GradeId { get; init; }
+    public required long GradeId { get; set; }
     public required long PlanId { get; init; }
     public required HeatState State { get; set; }
-    public required DateTimeOffset StartedAt { get; init; }
+    public required DateTimeOffset StartedAt { get; set; }
     public DateTimeOffset? ClosedAt { get; set; }
 
     /// <summary>Liquid that was in the furnace at the start, kg.</summary>

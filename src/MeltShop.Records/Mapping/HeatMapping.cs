@@ -81,6 +81,13 @@ internal static class HeatMapping
             percent.ToTable("FurnaceMetalPercents");
             percent.HasIndex(p => new { p.FurnaceMetalId, p.Element }).IsUnique();
         });
+        model.Entity<HeatCorrection>(correction =>
+        {
+            correction.Refers<HeatCorrection, Heat>(c => c.HeatId);
+            correction.Refers<HeatCorrection, Grade>(c => c.GradeId);
+            correction.Refers<HeatCorrection, Grade>(c => c.FormerGradeId);
+            correction.HasIndex(c => c.HeatId);
+        });
         model.Entity<HeatStep>(step =>
         {
             step.Refers<HeatStep, Heat>(s => s.HeatId);

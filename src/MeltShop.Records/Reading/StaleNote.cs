@@ -19,6 +19,9 @@ public enum StaleKind
     /// <summary>The pocket card, by what it started from.</summary>
     PocketCard,
 
+    /// <summary>The grade of the heat.</summary>
+    Grade,
+
     /// <summary>The heel, by the sample or the heat that it came from.</summary>
     Heel,
 }

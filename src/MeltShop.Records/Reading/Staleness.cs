@@ -16,11 +16,11 @@ internal static class Staleness
     /// <summary>Marks the plan, the corrections, the cards and the decisions of a heat: four statements.</summary>
     public static async Task<HeatView> Mark(RecordsContext db, HeatView view, CancellationToken ct)
     {
-        var evidence = new Evidence(view.Samples, view.Weighings, view.BurnDecisions);
+        var evidence = new Evidence(view.Samples, view.Weighings, view.BurnDecisions, view.OfItself);
         return view with
         {
-            Plan = view.Plan with { Stale = await OfPlan(db, view.Plan, view.KnownAt, ct) },
-            Corrections = [.. view.Corrections.Select(c => c with { Stale = [.. evidence.OfSample(c.SampleId, c.Origin.EnteredAt), .. evidence.OfAdditions(c.SampleId, c.Origin.EnteredAt)] })],
+            Plan = view.Plan with { Stale = [.. await OfPlan(db, view.Plan, view.KnownAt, ct), .. evidence.OfGrade(view.Plan.Origin.EnteredAt)] },
+            Corrections = [.. view.Corrections.Select(c => c with { Stale = [.. evidence.OfSample(c.SampleId, c.Origin.EnteredAt), .. evidence.OfAdditions(c.SampleId, c.Origin.EnteredAt), .. evidence.OfGrade(c.Origin.EnteredAt)] })],
             Ladles = await Mark(db, view.Ladles, evidence, view.KnownAt, ct),
         };
     }
@@ -51,6 +51,7 @@ internal static class Staleness
         [
             .. evidence.OfSample(used.BathSample, card.Origin.EnteredAt),
             .. evidence.OfAdditions(used.BathSample, card.Origin.EnteredAt),
+            .. evidence.OfGrade(card.Origin.EnteredAt),
             .. used.AllAnalyses.SelectMany(id => alloys[id]).Where(n => n.At > card.Origin.EnteredAt),
         ];
     }
@@ -94,7 +95,7 @@ internal static class Staleness
 }
 
 /// <summary>The facts of a heat that a card or a decision may have used.</summary>
-internal sealed record Evidence(IReadOnlyList<SampleView> Samples, IReadOnlyList<WeighingView> Weighings, IReadOnlyList<BurnDecisionView> Burns)
+internal sealed record Evidence(IReadOnlyList<SampleView> Samples, IReadOnlyList<WeighingView> Weighings, IReadOnlyList<BurnDecisionView> Burns, IReadOnlyList<HeatCorrectionView> OfTheHeat)
 {
     public static StaleNote Note(StaleKind kind, Origin origin) => new(kind, origin.CorrectedBy!.Person, origin.CorrectedBy.EnteredAt, origin.CorrectedBy.Reason);
 
@@ -103,6 +104,10 @@ internal sealed record Evidence(IReadOnlyList<SampleView> Samples, IReadOnlyList
         Samples.Where(s => s.Id == sampleId && s.Origin.CorrectedBy?.EnteredAt > madeAt).Select(s => Note(StaleKind.Sample, s.Origin))
             .Concat(Burns.Where(b => b.SampleId == sampleId && b.Origin.EnteredAt > madeAt)
                 .Select(b => new StaleNote(StaleKind.Burn, b.Origin.Person, b.Origin.EnteredAt, b.Origin.Reason)));
+
+    /// <summary>That the heat turned out to be of another grade after something was made for it.</summary>
+    public IEnumerable<StaleNote> OfGrade(DateTimeOffset madeAt) => OfTheHeat.Where(c => c.GradeCode != c.FormerGradeCode && c.Origin.EnteredAt > madeAt)
+        .Select(c => new StaleNote(StaleKind.Grade, c.Origin.Person, c.Origin.EnteredAt, c.Origin.Reason));
 
     /// <summary>What became of the additions after the sample that were known when it was made.</summary>
     public IEnumerable<StaleNote> OfAdditions(long? sampleId, DateTimeOffset madeAt) =>

@@ -1,12 +1,20 @@
 using MeltShop.Metallurgy.Elements;
 using MeltShop.Metallurgy.Statistics;
 using MeltShop.Records.Reading.Laboratory;
+using Microsoft.EntityFrameworkCore;
 
 namespace MeltShop.Records.Reading.Heats;
 
 /// <summary>Takes back what the current states of a heat, its ladles and its burns learnt after the time that a view shows.</summary>
 internal static class AsKnown
 {
+    /// <summary>The grade and the start that the heat was said to have at some time: those that the first later correction replaced.</summary>
+    public static async Task<HeatHeadView> Of(RecordsContext db, HeatHeadView head, DateTimeOffset known, CancellationToken ct)
+    {
+        var later = await db.HeatCorrections.AsNoTracking().Where(c => c.HeatId == head.Id && c.EnteredAt > known).OrderBy(c => c.Id).FirstOrDefaultAsync(ct);
+        return later is null ? head : head with { GradeId = later.FormerGradeId, StartedAt = later.FormerStartedAt };
+    }
+
     public static HeatView Of(HeatView view) => view with
     {
         Heat = view.Heat with

@@ -51,6 +51,19 @@ internal static class HeatFacts
             .Select(r => new BathCorrectionView(r.Origin, r.Fact.SampleId, r.Fact.Goal, r.Fact.Problem, r.Fact.Answer, r.Fact.TotalCost)),
     ];
 
+    public static async Task<IReadOnlyList<HeatCorrectionView>> OfItself(RecordsContext db, long heatId, DateTimeOffset? known, CancellationToken ct)
+    {
+        var rows = await db.Rows(db.HeatCorrections.Where(c => c.HeatId == heatId), known, ct);
+        if (rows.Count == 0) return [];
+        var ids = rows.SelectMany(r => new[] { r.Fact.GradeId, r.Fact.FormerGradeId }).Distinct().ToList();
+        var codes = await db.Grades.Where(g => ids.Contains(g.Id)).Select(g => new { g.Id, g.Code }).ToDictionaryAsync(g => g.Id, g => g.Code, ct);
+        return
+        [
+            .. rows.Select(r => new HeatCorrectionView(
+                r.Origin, codes[r.Fact.GradeId], codes[r.Fact.FormerGradeId], r.Fact.StartedAt, r.Fact.FormerStartedAt)),
+        ];
+    }
+
     public static async Task<IReadOnlyList<HeatStepView>> Steps(RecordsContext db, long heatId, DateTimeOffset? known, CancellationToken ct) =>
     [
         .. (await db.Rows(db.HeatSteps.Where(s => s.HeatId == heatId), known, ct)).Select(r => new HeatStepView(r.Origin, r.Fact.State)),

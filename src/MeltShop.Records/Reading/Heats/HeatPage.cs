@@ -16,6 +16,7 @@ public sealed class HeatPage(IDbContextFactory<RecordsContext> contexts)
     {
         await using var db = await contexts.CreateDbContextAsync(ct);
         if (await HeatHeadView.Load(db, heatId, ct) is not { } head) return null;
+        if (known is { } then) head = await AsKnown.Of(db, head, then, ct);
 
         var grade = (await GradeRows.Load(db.Grades.Where(g => g.Id == head.GradeId), ct)).Single();
         var plan = await PlanRows.Load(db, head.PlanId, ct);
@@ -31,6 +32,7 @@ public sealed class HeatPage(IDbContextFactory<RecordsContext> contexts)
         {
             Metal = [.. metal.Take(Facts.Most)],
             BurnDecisions = await HeatFacts.BurnDecisions(db, heatId, known, ct),
+            OfItself = await HeatFacts.OfItself(db, heatId, known, ct),
             Steps = await HeatFacts.Steps(db, heatId, known, ct),
             LadleSteps = await HeatFacts.LadleSteps(db, heatId, known, ct),
             Corrections = await HeatFacts.Corrections(db, heatId, known, ct),

@@ -17,6 +17,7 @@ internal static class HeatTimelineRows
             .Concat(heat.Metal.Where(IsOfItsOwn).Select(m => new TimelineRow(TimelineKind.Metal, m.Origin)))
             .Concat(heat.BurnDecisions.Select(b => new TimelineRow(TimelineKind.BurnDecision, b.Origin)))
             .Concat(heat.Steps.Where(s => s.State is HeatState.Closed or HeatState.Cancelled || s == heat.Steps[0]).Select(s => new TimelineRow(TimelineKind.HeatStep, s.Origin)))
+            .Concat(heat.OfItself.Select(c => new TimelineRow(TimelineKind.HeatCorrection, c.Origin)))
             .Concat(heat.LadleSteps.Where(s => s.State is TreatedLadleState.Abandoned || IsEndOfReaction(heat, s)).Select(s => new TimelineRow(TimelineKind.LadleStep, s.Origin)))
             .OrderBy(r => r.Origin.ObservedAt).ThenBy(r => r.Origin.EnteredAt).Take(Facts.Most),
     ];

@@ -22,6 +22,9 @@ public sealed record HeatView(
     /// <summary>Burns that were set aside or taken back.</summary>
     public IReadOnlyList<BurnDecisionView> BurnDecisions { get; init; } = [];
 
+    /// <summary>What was put right about the heat itself, the latest last.</summary>
+    public IReadOnlyList<HeatCorrectionView> OfItself { get; init; } = [];
+
     /// <summary>States that the heat came into.</summary>
     public IReadOnlyList<HeatStepView> Steps { get; init; } = [];
 
@@ -49,6 +52,10 @@ public sealed record MetalView(
 /// <inheritdoc cref="Records.Laboratory.BurnDecision"/>
 public sealed record BurnDecisionView(Origin Origin, long SampleId, int Ordinal, bool SetAside);
 
+/// <inheritdoc cref="HeatCorrection"/>
+public sealed record HeatCorrectionView(
+    Origin Origin, string GradeCode, string FormerGradeCode, DateTimeOffset StartedAt, DateTimeOffset FormerStartedAt);
+
 /// <inheritdoc cref="HeatStep"/>
 public sealed record HeatStepView(Origin Origin, HeatState State);
 
@@ -73,6 +80,9 @@ public enum TimelineKind
 
     /// <summary>Started, closed or called off.</summary>
     HeatStep,
+
+    /// <summary>The heat's own grade or start was put right.</summary>
+    HeatCorrection,
 
     /// <summary>The reaction ended, or the ladle was not tapped.</summary>
     LadleStep,

@@ -49,7 +49,8 @@ public sealed class LadlePage(IDbContextFactory<RecordsContext> contexts)
         if (treated is not null)
         {
             var evidence = new Evidence(
-                await HeatFacts.Samples(db, heatId, null, ct), await HeatFacts.Weighings(db, heatId, null, ct), await HeatFacts.BurnDecisions(db, heatId, null, ct));
+                await HeatFacts.Samples(db, heatId, null, ct), await HeatFacts.Weighings(db, heatId, null, ct), await HeatFacts.BurnDecisions(db, heatId, null, ct),
+                await HeatFacts.OfItself(db, heatId, null, ct));
             treated = (await Staleness.Mark(db, [treated], evidence, null, ct))[0];
         }
 

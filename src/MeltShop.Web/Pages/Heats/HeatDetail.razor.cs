@@ -1,4 +1,5 @@
 using System.Globalization;
+using MeltShop.Operations.Correcting;
 using MeltShop.Operations.Heats;
 using MeltShop.Operations.Laboratory;
 using MeltShop.Records.Heats;
@@ -42,6 +43,9 @@ public sealed partial class HeatDetail
 
     [Inject]
     private CloseHeat Close { get; set; } = null!;
+
+    [Inject]
+    private CorrectHeat OfItself { get; set; } = null!;
 
     [Inject]
     private CancelHeat Cancel { get; set; } = null!;

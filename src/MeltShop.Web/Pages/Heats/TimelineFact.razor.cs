@@ -35,6 +35,7 @@ public sealed partial class TimelineFact
         TimelineKind.CastingDecision => OfLadle(ladle => ladle.Decisions.FirstOrDefault(fact => fact.Origin == Row.Origin), "Fact.Decision", Decision),
         TimelineKind.Metal => Metal(Heat.Metal.First(fact => fact.Origin == Row.Origin)),
         TimelineKind.BurnDecision => Burn(Heat.BurnDecisions.First(fact => fact.Origin == Row.Origin)),
+        TimelineKind.HeatCorrection => OfItself(Heat.OfItself.First(fact => fact.Origin == Row.Origin)),
         TimelineKind.HeatStep => Text["Step." + Heat.Steps.First(fact => fact.Origin == Row.Origin).State],
         _ => Step(Heat.LadleSteps.First(fact => fact.Origin == Row.Origin)),
     };
@@ -59,6 +60,12 @@ public sealed partial class TimelineFact
 
     private string Decision(CastingDecisionView decision) =>
         Text[decision.FollowsCorrection ? "Verdict.HeldAgain" : "Verdict." + decision.Verdict];
+
+    private string OfItself(HeatCorrectionView fact) => string.Join(", ", new[]
+    {
+        fact.GradeCode == fact.FormerGradeCode ? null : Text["Fact.Grade", fact.GradeCode, fact.FormerGradeCode].Value,
+        fact.StartedAt == fact.FormerStartedAt ? null : Text["Fact.Started", Site.DayAndTime(fact.StartedAt), Site.DayAndTime(fact.FormerStartedAt)].Value,
+    }.OfType<string>());
 
     private string Metal(MetalView fact) => fact.Kind switch
     {

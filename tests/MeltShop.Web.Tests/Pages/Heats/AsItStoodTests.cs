@@ -1,5 +1,6 @@
 using Bunit;
 using MeltShop.Operations.Heats;
+using MeltShop.Records.People;
 using MeltShop.Web.Pages.Heats;
 using Microsoft.AspNetCore.Components;
 
@@ -45,6 +46,25 @@ public sealed class AsItStoodTests : HeatTest
         Assert.Empty(then.FindAll(".press-primary"));
         Assert.Equal($"/heats/{HeatId}", then.Find(".notice a.press").GetAttribute("href"));
     }
+
+    [Fact]
+    public async Task Start_PutRightFromTheHead_StandsInTheTimelineWithWhatStoodBefore()
+    {
+        var page = Open(Role.Supervisor);
+        await page.InvokeAsync(() => page.Find("[data-testid=correct-heat]").Click());
+        Type(page, "heat-correction", "startedAt", "25");
+        Type(page, "heat-correction", "reason", "forgotten to press");
+        await page.Find("[data-testid=heat-correction]").SubmitAsync();
+
+        page.WaitForState(() => page.FindAll("[data-kind=HeatCorrection]").Count > 0, Patience);
+        Assert.Empty(page.FindAll("[data-testid=heat-correction]"));
+        Assert.Contains("forgotten to press", page.Find("[data-kind=HeatCorrection]").TextContent, StringComparison.Ordinal);
+        var stood = Assert.Single((await Heat()).OfItself);
+        Assert.Equal(stood.FormerStartedAt.AddMinutes(-25), (await Heat()).Heat.StartedAt);
+    }
+
+    [Fact]
+    public void Start_OfAHeat_IsNotPutRightByAMelter() => Assert.Empty(Open().FindAll("[data-testid=correct-heat]"));
 
     private async Task<IRenderedComponent<HeatDetail>> Began()
     {

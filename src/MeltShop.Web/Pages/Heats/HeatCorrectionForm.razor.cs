@@ -1,0 +1,64 @@
+using System.Globalization;
+using MeltShop.Operations.Correcting;
+using MeltShop.Records.Reading.Grades;
+using MeltShop.Records.Reading.Heats;
+using MeltShop.Web.Components.Fields;
+using Microsoft.AspNetCore.Components;
+
+namespace MeltShop.Web.Pages.Heats;
+
+/// <summary>Puts the grade or the start of a heat right, with a reason.</summary>
+public sealed partial class HeatCorrectionForm
+{
+    /// <summary>Two days either way, min.</summary>
+    private const double MostMinutes = 2880;
+
+    private readonly EntryForm form = new();
+    private readonly TextEntry grade;
+    private readonly QuantityEntry earlier;
+    private readonly TextEntry reason;
+    private IReadOnlyList<Choice> choices = [];
+    private readonly SeenVersion seen = new();
+
+    public HeatCorrectionForm()
+    {
+        grade = form.Choice("gradeId", isRequired: true);
+        earlier = form.Quantity("startedAt", -MostMinutes, MostMinutes);
+        reason = form.Words("reason", isRequired: true);
+    }
+
+    [Parameter, EditorRequired]
+    public HeatView Heat { get; set; } = null!;
+
+    [Parameter, EditorRequired]
+    public EventCallback Done { get; set; }
+
+    [Inject]
+    private GradesPage Grades { get; set; } = null!;
+
+    [Inject]
+    private CorrectHeat Operation { get; set; } = null!;
+
+    [Inject]
+    private HandingIn HandingIn { get; set; } = null!;
+
+    protected override async Task OnInitializedAsync()
+    {
+        seen.Open(Heat.Heat.Version);
+        grade.Showing(Id(Heat.Heat.GradeId));
+        choices = [.. (await Grades.Load()).Grades.Select(one => new Choice(Id(one.Id), one.Code))];
+    }
+
+    protected override void OnParametersSet() => seen.Arrived(Heat.Heat.Version);
+
+    private async Task Save()
+    {
+        DateTimeOffset? startedAt = earlier.Value is { } minutes and not 0 ? Heat.Heat.StartedAt.AddMinutes(-minutes) : null;
+        var outcome = await HandingIn.Send(form, made => Operation.Run(made.By, new(
+            made.Key, made.ObservedAt, Heat.Heat.Id, seen.Value, long.Parse(grade.Value!, CultureInfo.InvariantCulture), startedAt, reason.Value!)));
+        if (outcome?.Succeeded == true) await Done.InvokeAsync();
+        else if (outcome?.IsStale() == true) seen.Outdated();
+    }
+
+    private static string Id(long id) => id.ToString(CultureInfo.InvariantCulture);
+}
