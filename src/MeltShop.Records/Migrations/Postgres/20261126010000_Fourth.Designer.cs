@@ -488,6 +488,59 @@ namespace MeltShop.Records.Migrations.Postgres
                     b.ToTable("Heats");
                 });
 
+            modelBuilder.Entity("MeltShop.Records.Heats.HeatCorrection", b =>
+                {
+                    b.Property<long>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("bigint");
+
+                    NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<long>("Id"));
+
+                    b.Property<DateTimeOffset>("EnteredAt")
+                        .HasColumnType("timestamp with time zone");
+
+                    b.Property<Guid>("EntryKey")
+                        .HasColumnType("uuid");
+
+                    b.Property<long>("FormerGradeId")
+                        .HasColumnType("bigint");
+
+                    b.Property<DateTimeOffset>("FormerStartedAt")
+                        .HasColumnType("timestamp with time zone");
+
+                    b.Property<long>("GradeId")
+                        .HasColumnType("bigint");
+
+                    b.Property<long>("HeatId")
+                        .HasColumnType("bigint");
+
+                    b.Property<DateTimeOffset>("ObservedAt")
+                        .HasColumnType("timestamp with time zone");
+
+                    b.Property<long>("PersonId")
+                        .HasColumnType("bigint");
+
+                    b.Property<string>("Reason")
+                        .HasColumnType("text");
+
+                    b.Property<DateTimeOffset>("StartedAt")
+                        .HasColumnType("timestamp with time zone");
+
+                    b.Property<long?>("SupersedesId")
+                        .HasColumnType("bigint");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("EntryKey");
+
+                    b.HasIndex("HeatId");
+
+                    b.HasIndex("SupersedesId")
+                        .IsUnique();
+
+                    b.ToTable("HeatCorrections");
+                });
+
             modelBuilder.Entity("MeltShop.Records.Heats.HeatStep", b =>
                 {
                     b.Property<long>("Id")
@@ -3151,6 +3204,44 @@ namespace MeltShop.Records.Migrations.Postgres
                         .HasForeignKey("SiteId")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
+                });
+
+            modelBuilder.Entity("MeltShop.Records.Heats.HeatCorrection", b =>
+                {
+                    b.HasOne("MeltShop.Records.Keeping.Entry", null)
+                        .WithMany()
+                        .HasForeignKey("EntryKey")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("MeltShop.Records.Grades.Grade", null)
+                        .WithMany()
+                        .HasForeignKey("FormerGradeId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("MeltShop.Records.Grades.Grade", null)
+                        .WithMany()
+                        .HasForeignKey("GradeId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("MeltShop.Records.Heats.Heat", null)
+                        .WithMany()
+                        .HasForeignKey("HeatId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("MeltShop.Records.People.Person", null)
+                        .WithMany()
+                        .HasForeignKey("PersonId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("MeltShop.Records.Heats.HeatCorrection", null)
+                        .WithMany()
+                        .HasForeignKey("SupersedesId")
+                        .OnDelete(DeleteBehavior.Restrict);
                 });
 
             modelBuilder.Entity("MeltShop.Records.Heats.HeatStep", b =>

@@ -173,6 +173,65 @@ namespace MeltShop.Records.Migrations.Postgres
                 });
 
             migrationBuilder.CreateTable(
+                name: "HeatCorrections",
+                columns: table => new
+                {
+                    Id = table.Column<long>(type: "bigint", nullable: false)
+                        .Annotation("Npgsql:ValueGenerationStrategy", NpgsqlValueGenerationStrategy.IdentityByDefaultColumn),
+                    HeatId = table.Column<long>(type: "bigint", nullable: false),
+                    GradeId = table.Column<long>(type: "bigint", nullable: false),
+                    FormerGradeId = table.Column<long>(type: "bigint", nullable: false),
+                    StartedAt = table.Column<DateTimeOffset>(type: "timestamp with time zone", nullable: false),
+                    FormerStartedAt = table.Column<DateTimeOffset>(type: "timestamp with time zone", nullable: false),
+                    EntryKey = table.Column<Guid>(type: "uuid", nullable: false),
+                    PersonId = table.Column<long>(type: "bigint", nullable: false),
+                    ObservedAt = table.Column<DateTimeOffset>(type: "timestamp with time zone", nullable: false),
+                    EnteredAt = table.Column<DateTimeOffset>(type: "timestamp with time zone", nullable: false),
+                    SupersedesId = table.Column<long>(type: "bigint", nullable: true),
+                    Reason = table.Column<string>(type: "text", nullable: true)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_HeatCorrections", x => x.Id);
+                    table.ForeignKey(
+                        name: "FK_HeatCorrections_Entries_EntryKey",
+                        column: x => x.EntryKey,
+                        principalTable: "Entries",
+                        principalColumn: "Key",
+                        onDelete: ReferentialAction.Restrict);
+                    table.ForeignKey(
+                        name: "FK_HeatCorrections_Grades_FormerGradeId",
+                        column: x => x.FormerGradeId,
+                        principalTable: "Grades",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                    table.ForeignKey(
+                        name: "FK_HeatCorrections_Grades_GradeId",
+                        column: x => x.GradeId,
+                        principalTable: "Grades",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                    table.ForeignKey(
+                        name: "FK_HeatCorrections_HeatCorrections_SupersedesId",
+                        column: x => x.SupersedesId,
+                        principalTable: "HeatCorrections",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                    table.ForeignKey(
+                        name: "FK_HeatCorrections_Heats_HeatId",
+                        column: x => x.HeatId,
+                        principalTable: "Heats",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                    table.ForeignKey(
+                        name: "FK_HeatCorrections_People_PersonId",
+                        column: x => x.PersonId,
+                        principalTable: "People",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                });
+
+            migrationBuilder.CreateTable(
                 name: "Instruments",
                 columns: table => new
                 {
@@ -509,6 +568,22 @@ namespace MeltShop.Records.Migrations.Postgres
                 unique: true);
 
             migrationBuilder.CreateIndex(
+                name: "IX_HeatCorrections_EntryKey",
+                table: "HeatCorrections",
+                column: "EntryKey");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_HeatCorrections_HeatId",
+                table: "HeatCorrections",
+                column: "HeatId");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_HeatCorrections_SupersedesId",
+                table: "HeatCorrections",
+                column: "SupersedesId",
+                unique: true);
+
+            migrationBuilder.CreateIndex(
                 name: "IX_ImportedFiles_EntryKey",
                 table: "ImportedFiles",
                 column: "EntryKey");
@@ -618,6 +693,9 @@ namespace MeltShop.Records.Migrations.Postgres
 
             migrationBuilder.DropTable(
                 name: "ControlReadings");
+
+            migrationBuilder.DropTable(
+                name: "HeatCorrections");
 
             migrationBuilder.DropTable(
                 name: "ImportedSamples");
