@@ -14,6 +14,7 @@ public static class OperationsServices
         foreach (var operation in All) services.AddSingleton(operation);
         services.AddSingleton<People.PasswordAgain>();
         services.AddSingleton<Ladles.LadleForecast>();
+        services.AddSingleton<Ladles.LearntRecoveries>();
         services.AddSingleton<Castings.CastingsBoard>();
         services.AddSingleton<Drafts.KeepDraft>();
         services.AddSingleton<Drafts.DropDrafts>();

@@ -19,6 +19,7 @@ public class PublicFormulaTests
         ["MagnesiumTreatment.SmallestIronKg"] = "the treatment balance, solved for the iron",
         ["CoredWire.MetresOf"] = "the last step of the wire's record",
         ["CoredWire.MagnesiumKg"] = "the last step of the wire's record, turned round",
+        ["LearntRecovery.Percent"] = "the treatment balance, solved for the recovery",
         ["PearliteFactor.ForFerrite"] = "the ferrite share's record, turned round",
         ["ControlChartConstants.RangePerDeviation"] = "a table behind the constants' record",
         ["ControlChartConstants.RangeLowerFactor"] = "in the constants' record",

@@ -1,3 +1,4 @@
+using MeltShop.Operations.Ladles;
 using MeltShop.Records.Reading.Ladles;
 using Microsoft.AspNetCore.Components;
 
@@ -8,6 +9,10 @@ public sealed partial class EquipmentCard
 {
     [Parameter, EditorRequired]
     public EquipmentLadle Ladle { get; set; } = null!;
+
+    /// <summary>What its fillings say of its recovery.</summary>
+    [Parameter]
+    public LadleRecovery? Learnt { get; set; }
 
     [Parameter, EditorRequired]
     public bool IsOffered { get; set; }

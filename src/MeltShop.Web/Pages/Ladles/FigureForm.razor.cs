@@ -1,7 +1,9 @@
+using MeltShop.Operations.Ladles;
 using MeltShop.Operations.Sites;
 using MeltShop.Records.Reading.Ladles;
 using MeltShop.Records.Sites;
 using MeltShop.Web.Components.Fields;
+using MeltShop.Web.Components.Reading;
 using Microsoft.AspNetCore.Components;
 
 namespace MeltShop.Web.Pages.Ladles;
@@ -28,11 +30,18 @@ public sealed partial class FigureForm
     [Parameter, EditorRequired]
     public EquipmentLadle Ladle { get; set; } = null!;
 
+    /// <summary>What the ladle's own fillings say of its recovery; null where there is nothing to learn from.</summary>
+    [Parameter]
+    public LadleRecovery? Learnt { get; set; }
+
     [Parameter]
     public EventCallback Changed { get; set; }
 
     [Inject]
     private SetLadleFigure Operation { get; set; } = null!;
+
+    [Inject]
+    private ShopSite Shop { get; set; } = null!;
 
     [Inject]
     private HandingIn HandingIn { get; set; } = null!;
@@ -52,6 +61,19 @@ public sealed partial class FigureForm
         isOpen = true;
         seen.Open(Ladle.Version);
         form.Open();
+    }
+
+    /// <summary>Fills the learnt recovery in, with twice its scatter as the band; a person looks at it and saves it, or does not.</summary>
+    private void TakeOver()
+    {
+        Open();
+        var (recovery, scatter) = (Learnt!.Recovery, Learnt.Recovery.DeviationPercent!.Value);
+        kind.Showing(nameof(LadleFigureKind.MgRecovery));
+        value.Showing(Math.Round(recovery.MeanPercent, 1));
+        least.Showing(Math.Max(0, Math.Round(recovery.MeanPercent - 2 * scatter, 1)));
+        most.Showing(Math.Round(recovery.MeanPercent + 2 * scatter, 1));
+        standing.Showing(nameof(FigureStanding.Learnt));
+        source.Showing(Text["LearntSource", recovery.Count, Shop.Day(Learnt.From), Shop.Day(Learnt.To), NumberText.Show(scatter, 1)]);
     }
 
     /// <summary>What stands already is where a person starts from.</summary>

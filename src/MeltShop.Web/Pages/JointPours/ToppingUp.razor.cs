@@ -1,0 +1,41 @@
+using MeltShop.Metallurgy.Pouring;
+using MeltShop.Metallurgy.Treatment;
+using MeltShop.Web.Components.Fields;
+
+namespace MeltShop.Web.Pages.JointPours;
+
+/// <summary>A pouring furnace or a moving trough that is topped up with treated iron while it fades; nothing of it is recorded.</summary>
+public sealed partial class ToppingUp
+{
+    private readonly EntryForm form = new();
+    private readonly List<TopUpDraft> topUps = [];
+    private readonly QuantityEntry kg, mg, fade, rate, floor;
+
+    public ToppingUp()
+    {
+        (kg, mg) = (form.Quantity("kg", 1, 100_000, isRequired: true), form.Quantity("mgPercent", 0, 0.2, isRequired: true));
+        (fade, rate) = (form.Quantity("fade", 0, 0.01, isRequired: true), form.Quantity("pourKgPerMinute", 0, 10_000, isRequired: true));
+        floor = form.Quantity("mgFloorPercent", 0.001, 0.2, isRequired: true);
+        Add();
+    }
+
+    /// <summary>Null until all of it is filled in.</summary>
+    private PouringBath? Bath => kg.Value is { } iron && mg.Value is { } percent && fade.Value is { } loss && rate.Value is { } poured && floor.Value is { } least
+        ? new(iron, percent, new Fade.Linear(loss), poured, least) : null;
+
+    private IEnumerable<TopUp> TopUps => topUps.Select(t => t.Read()).OfType<TopUp>();
+
+    private void Add() => topUps.Add(new(form, topUps.Count));
+}
+
+/// <summary>One topping up as it is typed.</summary>
+public sealed class TopUpDraft(EntryForm form, int number)
+{
+    public int Number => number;
+    public QuantityEntry Minute { get; } = form.Quantity($"topUps[{number}].minute", 0, 1440);
+    public QuantityEntry Kg { get; } = form.Quantity($"topUps[{number}].kg", 0.1, 100_000);
+    public QuantityEntry Mg { get; } = form.Quantity($"topUps[{number}].mgPercent", 0, 0.2);
+
+    /// <summary>Null until it is filled in.</summary>
+    public TopUp? Read() => Minute.Value is { } minute && Kg.Value is { } kg && Mg.Value is { } mg ? new(minute, kg, mg) : null;
+}
