@@ -43,6 +43,26 @@ public sealed class EquipmentTests : LadleTest
     }
 
     [Fact]
+    public async Task Recovery_LearntFromTheFillings_StandsBesideTheOthersAndIsTakenOverByAPerson()
+    {
+        var page = Open(Role.Metallurgist); // the demo's 2 t ladle had two fillings, their samples drawn about the recovery of its card
+        var note = page.Find("[data-ladle=ladle-2000] [data-testid=learnt]").TextContent;
+        Assert.Contains("from 2 fillings", note, StringComparison.Ordinal);
+        Assert.Contains("The card reckons with", note, StringComparison.Ordinal);
+        Assert.Contains("published for this process", note, StringComparison.Ordinal);
+        var before = page.Find("[data-ladle=ladle-2000] [data-figure=MgRecovery]").TextContent;
+        Assert.NotNull(page.Find("[data-ladle=ladle-1000] [data-testid=learnt]"));
+        Assert.Empty(page.FindAll("[data-ladle=ladle-1000] [data-testid=take-learnt]")); // one filling has no scatter
+
+        await page.InvokeAsync(() => page.Find("[data-ladle=ladle-2000] [data-testid=take-learnt]").Click());
+        Assert.Equal(before, page.Find("[data-ladle=ladle-2000] [data-figure=MgRecovery]").TextContent); // not by itself
+        await page.InvokeAsync(() => page.Find("[data-testid=figure-form]").Submit());
+
+        page.WaitForState(() => page.Find("[data-ladle=ladle-2000] [data-figure=MgRecovery]").TextContent.Contains("2 fillings of this ladle", StringComparison.Ordinal), Patience);
+        Assert.Contains("learnt", page.Find("[data-ladle=ladle-2000] [data-figure=MgRecovery] [data-testid=standing]").TextContent, StringComparison.OrdinalIgnoreCase);
+    }
+
+    [Fact]
     public void Equipment_ForAMelter_SaysWhoMayButTakesHowWarmALadleIs()
     {
         var page = Open(Role.Melter);
