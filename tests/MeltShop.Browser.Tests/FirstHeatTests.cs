@@ -112,7 +112,7 @@ public sealed class FirstHeatTests(Chromium chromium) : IAsyncLifetime
     private static async Task ReleaseAsync(IPage page)
     {
         await page.TapAsync("[data-testid=release]");
-        await page.EnterAsync("[data-testid=decision] [data-field=password] input", "ottersfehn-demo");
+        await page.EnterAsync("[data-testid=decision] [data-field=password] input", Demo.Password);
         await page.TapAsync("[data-testid=release-yes]");
         await page.WaitForSelectorAsync("[data-ladle-state=Released]");
     }

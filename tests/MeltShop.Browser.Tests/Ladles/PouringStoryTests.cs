@@ -5,7 +5,7 @@ namespace MeltShop.Browser.Tests.Ladles;
 
 /// <summary>
 /// From the pocket card to the refused release on a tablet, with a program of its own: a tap over the stop weight, a cut of 8 s while
-/// moulds are ticked off, one mould after the house's limit, a last sample that came back low.
+/// moulds are ticked off, one mould after the house's limit, a last sample that came back low; then a good ladle with its certificate.
 /// </summary>
 public sealed class PouringStoryTests(Chromium chromium) : IAsyncLifetime
 {
@@ -15,6 +15,9 @@ public sealed class PouringStoryTests(Chromium chromium) : IAsyncLifetime
     private static readonly Dictionary<string, string> Bath =
         new() { ["C"] = "3,62", ["Si"] = "1,40", ["Mn"] = "0,30", ["P"] = "0,025", ["S"] = "0,012", ["Cu"] = "0,30" };
 
+    private static readonly Dictionary<string, string> LastMetal =
+        new() { ["C"] = "3.50", ["Si"] = "2.50", ["Mn"] = "0.30", ["P"] = "0.025", ["S"] = "0.009", ["Cu"] = "0.30" };
+
     private readonly RunningApp app = new();
 
     public async ValueTask InitializeAsync() => await app.StartAsync();
@@ -22,13 +25,14 @@ public sealed class PouringStoryTests(Chromium chromium) : IAsyncLifetime
     public ValueTask DisposeAsync() => app.DisposeAsync();
 
     [Fact]
-    public async Task Ladle_TappedOverTheStopWeight_PouredLateAndLow_IsNotReleased()
+    public async Task Ladle_TappedOverTheStopWeight_PouredLateAndLow_IsNotReleasedAndAGoodOneGetsItsCertificate()
     {
         await using var cable = new Cable(app.Address);
         await using var context = await chromium.TabletAsync(cable.Address);
         var page = await context.SignInAsync("henning");
         await SetHouseRuleAsync(page);
-        await PrepareAsync(page, await SampledHeatAsync(page));
+        var heat = await SampledHeatAsync(page);
+        await PrepareAsync(page, heat);
         var ladle = page.Url.Split('/')[^1];
 
         var stop = int.Parse((await page.Locator("[data-testid=stop-weight]").InnerTextAsync()).Split(' ')[^2], System.Globalization.CultureInfo.InvariantCulture);
@@ -58,6 +62,42 @@ public sealed class PouringStoryTests(Chromium chromium) : IAsyncLifetime
         await page.TapAsync("[data-testid=release-yes]");
         await page.WaitForSelectorAsync("[data-testid=decision] [data-testid=findings]");
         Assert.Empty(await app.ReadAsync($"SELECT 1 FROM CastingDecisions WHERE TreatedLadleId = {ladle}"));
+
+        await GoodLadleAsync(page, heat);
+        await CertificateAsync(page.Url.Split('/')[^1]);
+    }
+
+    /// <summary>A second filling of the same heat, whose last metal is inside, released with the password.</summary>
+    private static async Task GoodLadleAsync(IPage page, string heat)
+    {
+        await PrepareAsync(page, heat);
+        await page.EnterAsync("[data-testid=tap-form] [data-field=kg] input", "790");
+        await page.TapAsync("[data-testid=tap-form] button[type=submit]");
+        await page.TapAsync("[data-testid=reaction-ended]");
+        await page.WaitForSelectorAsync("[data-ladle-state=Pouring]");
+        await LastMetalAsync(page, "0.042");
+        await page.TapAsync("[data-testid=release]");
+        await page.TapAsync("[data-testid=release-yes]"); // nothing goes without the password
+        await page.WaitForSelectorAsync("[data-testid=decision] [data-field=password] .field-error");
+        await page.EnterAsync("[data-testid=decision] [data-field=password] input", Demo.Password);
+        await page.TapAsync("[data-testid=release-yes]");
+        await page.WaitForSelectorAsync("[data-ladle-state=Released]");
+    }
+
+    /// <summary>The inspector, at a tablet of their own, issues the certificate of what was released.</summary>
+    private async Task CertificateAsync(string ladle)
+    {
+        await using var context = await chromium.TabletAsync(app.Address);
+        var page = await context.SignInAsync("ivo");
+        await page.OpenAsync($"/ladles/{ladle}/castings");
+        await page.EnterAsync("[data-testid=certificate-form] [data-field=buyer] input", "Otto Demo Pumps");
+        await page.EnterAsync("[data-testid=certificate-form] [data-field=order] input", "4711");
+        await page.EnterAsync("[data-testid=certificate-form] [data-field=castings] input", "6 pump housings");
+        await page.TapAsync("[data-testid=certificate-form] button[type=submit]");
+        var link = page.Locator("[data-testid=certificate] a");
+        var answer = await context.APIRequest.GetAsync(new Uri(app.Address, (await link.GetAttributeAsync("href"))!).ToString());
+        Assert.Equal("application/pdf", answer.Headers["content-type"]);
+        Assert.StartsWith("%PDF", System.Text.Encoding.ASCII.GetString((await answer.BodyAsync())[..8]), StringComparison.Ordinal);
     }
 
     private static async Task SetHouseRuleAsync(IPage page)
@@ -122,7 +162,7 @@ public sealed class PouringStoryTests(Chromium chromium) : IAsyncLifetime
         foreach (var cell in await page.Locator("[data-testid=last-metal-form] [data-cell^='0.']:visible").AllAsync())
         {
             var element = (await cell.GetAttributeAsync("data-cell"))!.Split('.')[1];
-            await cell.FillAsync(element == "Mg" ? magnesium : element == "Si" ? "2.50" : element == "C" ? "3.50" : "0.02");
+            await cell.FillAsync(element == "Mg" ? magnesium : LastMetal.GetValueOrDefault(element, "0.005"));
         }
 
         await page.TapAsync("[data-testid=save-last-metal]");

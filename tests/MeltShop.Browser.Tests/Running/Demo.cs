@@ -5,7 +5,7 @@ namespace MeltShop.Browser.Tests.Running;
 /// <summary>How a demo person moves about.</summary>
 internal static class Demo
 {
-    private const string Password = "ottersfehn-demo";
+    public const string Password = "ottersfehn-demo";
 
     public static async Task<IPage> SignInAsync(this IBrowserContext context, string name, bool isShared = false)
     {
@@ -27,9 +27,9 @@ internal static class Demo
     }
 
     /// <summary>Starts a heat and answers its page's path.</summary>
-    public static async Task<string> StartHeatAsync(this IPage page, string furnace, int kg = 5000)
+    public static async Task<string> StartHeatAsync(this IPage page, string furnace, int kg = 5000, string grade = "EN-GJS-500-7")
     {
-        await page.OpenAsync($"/charge?furnace={furnace}&grade=EN-GJS-500-7&kg={kg}");
+        await page.OpenAsync($"/charge?furnace={furnace}&grade={grade}&kg={kg}");
         await page.WaitForSelectorAsync("[data-testid=in-plan]");
         await page.TapAsync("button.press-primary");
         await page.TapAsync("[data-testid=start-ask] .press-primary");

@@ -62,6 +62,7 @@ public sealed class LadlePage(IDbContextFactory<RecordsContext> contexts)
             [.. temperatures.Where(t => t.TreatedLadleId == treated?.Id)], (last ?? 0) + 1)
         {
             Covers = [.. additions.Where(m => m.Kind == MaterialKind.Cover)],
+            LastWedge = await SampleRows.Last(db, heatId, [SampleKind.ChillWedge], ct),
             PearliteFormers = [.. additions.Where(IsPearliteFormer)],
             Pouring = treated is null ? null : await PouringRows.Load(db, treated, ct),
             Others = treated is null ? [] : await Others(db, treated.Id, ct),

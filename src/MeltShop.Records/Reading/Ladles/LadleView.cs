@@ -23,6 +23,9 @@ public sealed record LadleView(
     /// <summary>Materials in use that may cover the treatment alloy.</summary>
     public IReadOnlyList<MaterialView> Covers { get; init; } = [];
 
+    /// <summary>Last chill wedge of the heat in force; null where none was poured.</summary>
+    public SampleView? LastWedge { get; init; }
+
     /// <summary>Copper and tin in use.</summary>
     public IReadOnlyList<MaterialView> PearliteFormers { get; init; } = [];
 
