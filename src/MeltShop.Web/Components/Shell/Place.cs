@@ -20,7 +20,7 @@ public sealed record Place(string Address, string Word, string Icon, params IRea
         new("/yard", "Yard", Icons.Material.Filled.Inventory2, Role.Metallurgist, Role.Supervisor),
         new("/grades", "Grades", Icons.Material.Filled.Rule, Role.Metallurgist, Role.Inspector),
         new("/equipment", "Equipment", Icons.Material.Filled.LocalDrink, Role.Metallurgist),
-        new("/recall", "Recall", Icons.Material.Filled.AssignmentReturn, Role.Inspector),
+        new("/recall", "Recall", Icons.Material.Filled.AssignmentReturn, Role.Supervisor),
         new("/trail", "Trail", Icons.Material.Filled.Link, Role.Inspector, Role.Administrator) { SeenBy = TrailPage.Roles },
     ];
 

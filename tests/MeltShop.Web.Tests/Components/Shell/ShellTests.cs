@@ -25,8 +25,8 @@ public sealed class ShellTests : ComponentTest
     [Theory]
     [InlineData(Role.Melter, "Floor Charge Heats", "Yard Grades Ladles Recall")]
     [InlineData(Role.Metallurgist, "Floor Charge Heats Yard Grades Ladles", "Recall")]
-    [InlineData(Role.Supervisor, "Floor Heats Yard", "Charge Grades Ladles Recall Trail")]
-    [InlineData(Role.Inspector, "Floor Heats Grades Recall Trail", "Charge Yard Ladles")]
+    [InlineData(Role.Supervisor, "Floor Heats Yard Recall", "Charge Grades Ladles Trail")]
+    [InlineData(Role.Inspector, "Floor Heats Grades Trail", "Charge Yard Ladles Recall")]
     [InlineData(Role.Administrator, "Floor Trail", "Charge Heats Yard Grades Ladles Recall")]
     public void Navigation_OfARole_ShowsItsDailyWorkAndHasTheRestBehindOnePress(string role, string daily, string more)
     {
