@@ -1,3 +1,4 @@
+using MeltShop.Records.Backups;
 using MeltShop.Web.Tests.Running;
 using Npgsql;
 
@@ -34,6 +35,36 @@ public sealed class PostgresTests : IAsyncLifetime
     }
 
     [Fact]
+    public async Task Backup_MadeWhileKeysAreAdded_IsRestoredIntoAnEmptyDatabaseAndPassesThroughItsHead()
+    {
+        Assert.Equal(0, (await AsOwner(database, "migrate")).ExitCode);
+        Assert.Equal(0, (await AsApp("api-key", "add", "scale")).ExitCode);
+        var file = Path.Combine(folder, "monday");
+        var other = $"{database}_restored";
+        await OnAsync(Server, $"CREATE DATABASE {other}");
+        try
+        {
+            var adding = AsApp("api-key", "add", "spectrometer");
+            var written = await AsApp("backup", file);
+            Assert.True((await adding).ExitCode == 0, (await adding).Error);
+            var restored = await AsOwner(other, "restore", file);
+            var verified = await AsOwner(other, "verify", "--against", BackupHead.FileOf(file));
+            var listed = await AsOwner(other, "api-key", "list");
+
+            Assert.True(written.ExitCode == 0, written.Error);
+            Assert.True(restored.ExitCode == 0, restored.Error);
+            Assert.True(verified.ExitCode == 0, verified.Error);
+            Assert.Equal((written.LastLine, written.LastLine), (restored.LastLine, verified.LastLine));
+            Assert.Contains("scale", listed.Output, StringComparison.Ordinal);
+            Assert.Equal(1, (await AsOwner(other, "restore", file)).ExitCode);
+        }
+        finally
+        {
+            await OnAsync(Server, $"DROP DATABASE {other} WITH (FORCE)");
+        }
+    }
+
+    [Fact]
     public async Task Role_OfTheApp_CannotMigrate()
     {
         var run = await AsApp("migrate");
@@ -65,6 +96,10 @@ public sealed class PostgresTests : IAsyncLifetime
     private Task<Shell> AsApp(params string[] words) => Shell.RunAsync(
         words, ("ASPNETCORE_ENVIRONMENT", "Production"), ("MeltShop__DataFolder", folder), ("MeltShop__Database", "postgres"),
         ("ConnectionStrings__MeltShop", Connection(Role)));
+
+    private Task<Shell> AsOwner(string name, params string[] words) => Shell.RunAsync(
+        words, ("ASPNETCORE_ENVIRONMENT", "Production"), ("MeltShop__DataFolder", folder), ("MeltShop__Database", "postgres"),
+        ("MeltShop__OwnerConnection", new NpgsqlConnectionStringBuilder(Connection(null)) { Database = name }.ConnectionString));
 
     private string Connection(string? role)
     {
