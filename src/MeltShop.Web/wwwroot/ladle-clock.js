@@ -36,6 +36,10 @@ addEventListener("click", ({ target }) => {
   signal(1);
 });
 
+// A clock that came with the document counts from when the document began to come: its script runs later.
+let isUpgrading = true;
+const arrived = () => (isUpgrading && performance.getEntriesByType('navigation')[0]?.responseStart) || performance.now();
+
 class LadleClock extends HTMLElement {
   static observedAttributes = ['data-now', 'data-end', 'data-stop', 'data-early'];
 
@@ -52,7 +56,7 @@ class LadleClock extends HTMLElement {
       this.attachShadow({ mode: 'open' }).append(...this.lines);
     }
     this.#show();
-    this.timer = setInterval(() => this.#show(), 500);
+    this.timer = setInterval(() => this.#show(), 200);
   }
 
   disconnectedCallback() {
@@ -60,7 +64,7 @@ class LadleClock extends HTMLElement {
   }
 
   attributeChangedCallback(name) {
-    if (name === 'data-now') this.offset = Number(this.dataset.now) - performance.now();
+    if (name === 'data-now') this.offset = Number(this.dataset.now) - arrived();
     if (name === 'data-stop') this.left = undefined;
     if (this.lines) this.#show();
   }
@@ -99,3 +103,4 @@ class LadleClock extends HTMLElement {
 }
 
 customElements.define('ladle-clock', LadleClock);
+isUpgrading = false;
