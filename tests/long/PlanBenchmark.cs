@@ -1,68 +1,59 @@
-using System.Diagnostics;
 using MeltShop.Charging;
 using MeltShop.Charging.Formulation;
+using MeltShop.Charging.Plans;
 using MeltShop.Charging.Problems;
 using MeltShop.Charging.Solving;
 using MeltShop.Charging.Tests.Support;
 
 namespace MeltShop.Long;
 
-/// <summary>One plan of 25 materials × 8 elements (marginal costs, prices to enter, re-evaluation and all) against the bare solver on the same matrix.</summary>
+/// <summary>
+/// Whole plans (marginal costs, prices to enter, re-evaluation and all) against the bare solver on the same matrix, and plans with confidence against plain
+/// ones of the same yard.
+/// </summary>
 internal static class PlanBenchmark
 {
-    private const int Rounds = 1000;
-
     public static bool Run()
     {
         ChargeOptimiser.WarmUp();
-        var problem = YardOf25();
-        var (columns, rows) = Matrix(problem);
-        var (bare, plan) = (new double[Rounds], new double[Rounds]);
-        for (var i = -100; i < Rounds; i++)
-        {
-            var bareTime = Time(() => Bare(columns, rows));
-            var planTime = Time(() => ChargeOptimiser.Plan(problem));
-            if (i >= 0) (bare[i], plan[i]) = (bareTime, planTime);
-        }
-
-        Array.Sort(bare);
-        Array.Sort(plan);
-        Console.WriteLine($"bare solver: median {bare[Rounds / 2]:F3} ms, p95 {bare[Rounds * 95 / 100]:F3} ms");
-        Console.WriteLine($"plan:        median {plan[Rounds / 2]:F3} ms, p95 {plan[Rounds * 95 / 100]:F3} ms");
-        var ratio = plan[Rounds / 2] / bare[Rounds / 2];
-        Console.WriteLine($"ratio:       median {ratio:F2}, p95 {plan[Rounds * 95 / 100] / bare[Rounds * 95 / 100]:F2} (bar: 3 at the median)");
-        return ratio <= 3;
+        var small = Yard(materials: 25, leastLimits: 8, confidence: 50);
+        var large = Yards.WithMoreLimits(Yard(materials: 80, leastLimits: 8, confidence: 50), 30);
+        var scattered = Yard(materials: 25, leastLimits: 8, confidence: 95);
+        var plain = Against("25 materials, 8 elements", 1000, () => Bare(small), () => ChargeOptimiser.Plan(small));
+        var wide = Against("80 materials, 30 quantities", 300, () => Bare(large), () => ChargeOptimiser.Plan(large));
+        var confident = Against("95 % confidence against the plain plan", 300, () => ChargeOptimiser.Plan(scattered with { ConfidencePercent = 50 }), () => ChargeOptimiser.Plan(scattered));
+        return Told("plain", plain, 3) & Told("80 × 30", wide, 3) & Told("confidence", confident, 10);
     }
 
-    private static ChargeProblem YardOf25()
+    private static double Against(string what, int rounds, Action bare, Action plan)
     {
-        // The first seed with a plain, possible yard of 25 materials and 8 elements or more.
+        var (floor, mine) = Timing.OfBoth(rounds, bare, plan);
+        Console.WriteLine($"{what}: floor {floor}, plan {mine}; ratio {mine.Median / floor.Median:F2} at the median, {mine.P95 / floor.P95:F2} at p95");
+        return mine.Median / floor.Median;
+    }
+
+    private static bool Told(string what, double ratio, double bar)
+    {
+        if (ratio > bar) Console.WriteLine($"{what}: over the bar of {bar}");
+        return ratio <= bar;
+    }
+
+    /// <summary>The first seed with a possible yard of that size.</summary>
+    private static ChargeProblem Yard(int materials, int leastLimits, double confidence)
+    {
         for (var seed = 1; ; seed++)
         {
-            var problem = RandomYard.Charge(seed);
-            if (problem.Materials.Count != 25 || problem.Limits.Count < 8) continue;
-            if (ChargeOptimiser.Plan(problem).Lines.Count > 0) return problem;
+            var problem = RandomYard.Charge(seed, confidence: confidence);
+            if (problem.Materials.Count != materials || problem.Limits.Count < leastLimits) continue;
+            if (ChargeOptimiser.Plan(problem).Status == PlanStatus.Optimal) return problem;
         }
     }
 
-    private static (IReadOnlyList<Column> Columns, IReadOnlyList<Row> Rows) Matrix(ChargeProblem problem)
+    private static void Bare(ChargeProblem problem)
     {
-        var formulation = new MeltFormulation(ChargeOptimiser.MeltOf(problem));
-        var program = formulation.Program(formulation.Bounds);
-        return (program.Columns, program.Rows);
-    }
-
-    private static void Bare(IReadOnlyList<Column> columns, IReadOnlyList<Row> rows)
-    {
+        var (columns, rows) = Yards.Matrix(problem);
         using var native = new NativeProgram(columns, rows);
         native.Solve(new Budget(TimeSpan.FromSeconds(10), CancellationToken.None));
         native.Values();
-    }
-
-    private static double Time(Action action)
-    {
-        var started = Stopwatch.GetTimestamp();
-        action();
-        return Stopwatch.GetElapsedTime(started).TotalMilliseconds;
     }
 }

@@ -1,9 +1,18 @@
+using MeltShop.Charging.Workers;
 using MeltShop.Long;
+
+if (args is ["solve"])
+{
+    SolveWorker.Serve(Console.In, Console.Out);
+    return 0;
+}
 
 var runs = new (string Name, Func<Task<bool>> Run)[]
 {
     ("plan", () => Task.FromResult(PlanBenchmark.Run())),
+    ("pieces", () => Task.FromResult(PiecesBenchmark.Run())),
     ("yards", YardsRun.Run),
+    ("choices", ChoicesRun.Run),
     ("history", HistoryRun.Run),
     ("memory", () => Task.FromResult(MemoryRun.Run())),
 };
