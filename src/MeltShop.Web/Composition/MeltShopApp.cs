@@ -3,6 +3,7 @@ using MeltShop.Records;
 using MeltShop.Web.Api;
 using MeltShop.Web.Api.Answering;
 using MeltShop.Web.Api.Description;
+using MeltShop.Web.Api.Samples;
 using MeltShop.Web.Api.Weighings;
 using MeltShop.Web.Api.Certificates;
 using MeltShop.Web.Api.Events;
@@ -10,6 +11,7 @@ using MeltShop.Web.Api.Entries;
 using MeltShop.Web.Commands;
 using MeltShop.Web.Demo;
 using MeltShop.Web.SignIn;
+using MeltShop.Web.Watching;
 
 namespace MeltShop.Web.Composition;
 
@@ -35,6 +37,8 @@ internal static class MeltShopApp
         builder.Services.AddCalculationBounds();
         builder.Services.AddScoped<ScaleDesk>();
         builder.Services.AddScoped<TapDesk>();
+        builder.Services.AddScoped<SampleDesk>();
+        builder.Services.AddWatchedFolder(builder.Configuration);
         builder.Services.AddRefusalOfTooMany();
         builder.Services.AddApiDescription();
         builder.Services.AddProblemDetails();
@@ -59,6 +63,7 @@ internal static class MeltShopApp
         app.MapCalculations();
         app.MapWeighings();
         app.MapTaps();
+        app.MapSamples();
         app.MapEvents();
         app.MapCertificates();
         app.MapEntries();

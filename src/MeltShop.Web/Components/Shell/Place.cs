@@ -21,6 +21,7 @@ public sealed record Place(string Address, string Word, string Icon, params IRea
         new("/grades", "Grades", Icons.Material.Filled.Rule, Role.Metallurgist, Role.Inspector),
         new("/equipment", "Equipment", Icons.Material.Filled.LocalDrink, Role.Metallurgist),
         new("/recall", "Recall", Icons.Material.Filled.AssignmentReturn, Role.Supervisor),
+        new("/import", "Import", Icons.Material.Filled.UploadFile),
         new("/trail", "Trail", Icons.Material.Filled.Link, Role.Inspector, Role.Administrator) { SeenBy = TrailPage.Roles },
     ];
 

@@ -1,0 +1,24 @@
+using MeltShop.Web.Api.Answering;
+using MeltShop.Web.Api.Reading;
+using MeltShop.Web.SignIn;
+
+namespace MeltShop.Web.Api.Samples;
+
+/// <summary>Takes the samples of instruments, each once by the sender's own number of it.</summary>
+internal static class SampleEndpoint
+{
+    public const string Path = "/api/v1/samples";
+
+    public static void MapSamples(this IEndpointRouteBuilder routes) =>
+        routes.MapPost(Path, TakeAsync).RequireAuthorization(ApiKeyAuthentication.Policy).ExcludeFromDescription();
+
+    private static async Task<IResult> TakeAsync(HttpContext http, SampleDesk desk, CancellationToken cancellation)
+    {
+        if (await Calculation.ReadAsync(http.Request, cancellation) is not { } body)
+            return ProblemAnswers.Refuse(StatusCodes.Status413PayloadTooLarge, "The body is too large.", $"At most {RequestBody.GreatestBytes} bytes are read.");
+        var (request, findings) = RequestBody.Read(body, SampleRequest.Read);
+        if (request is null) return ProblemAnswers.Refuse(findings);
+        var (sampleId, found) = await desk.Take(http.User.Identity?.Name ?? "", request, body, cancellation);
+        return sampleId is { } id ? TypedResults.Ok(new { id = request.Id, sampleId = id, burns = request.Burns.Count }) : ProblemAnswers.Refuse(found);
+    }
+}

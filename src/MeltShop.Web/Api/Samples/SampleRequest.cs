@@ -1,0 +1,62 @@
+using System.Globalization;
+using MeltShop.Metallurgy.Elements;
+using MeltShop.Operations.Laboratory;
+using MeltShop.Records.Laboratory;
+using MeltShop.Web.Api.Reading;
+
+namespace MeltShop.Web.Api.Samples;
+
+/// <summary>What the computer of an instrument sends of one sample.</summary>
+/// <param name="Id">The sender's own number of the sample; sent again, it is answered again and recorded once.</param>
+/// <param name="Instrument">Its code.</param>
+/// <param name="Heat">The heat's number; without it the heat that was in <paramref name="Furnace"/> then.</param>
+/// <param name="Furnace">The furnace's code.</param>
+/// <param name="Ladle">The ladle's code, for a sample of a treated ladle.</param>
+/// <param name="TakenAt">When the coin was taken.</param>
+/// <param name="By">Sign-in name of the person who measured: a fact has a person.</param>
+/// <param name="IsMeanOnly">The one burn is the mean that the instrument reckoned.</param>
+internal sealed record SampleRequest(
+    string Id, string Instrument, string? Heat, string? Furnace, string? Ladle, SampleKind Kind, string? Coin, DateTimeOffset TakenAt, string By, string? Remarks,
+    bool IsMeanOnly, IReadOnlyList<IReadOnlyList<ReadingInput>> Burns)
+{
+    public const int MostBurns = 20;
+
+    public static SampleRequest Read(ObjectReader body)
+    {
+        var (heat, furnace) = (body.Text("heat"), body.Text("furnace"));
+        if (heat is null && furnace is null) body.Report("heat", "field.missing");
+        var kind = body.NeededText("kind");
+        if (!TryKind(kind, out var known) && kind.Length > 0) body.Report("kind", "importKind.unknown", kind);
+        if (!body.Has("takenAt")) body.Report("takenAt", "field.missing");
+        var isMeanOnly = body.Flag("isMeanOnly") ?? false;
+        var burns = body.NeededList("burns", MostBurns, "burns.none") ?? [];
+        if (isMeanOnly && burns.Count > 1) body.Report("burns", "sample.meanIsOne");
+        return new(
+            body.NeededText("id"), body.NeededText("instrument"), heat, furnace, body.Text("ladle"), known, body.Text("coin"), body.Instant("takenAt") ?? default,
+            body.NeededText("by"), body.Text("remarks"), isMeanOnly, [.. burns.Select(Burn)]);
+    }
+
+    /// <summary>The kinds that have burns, as JSON writes names: <c>bath</c>, <c>lastMetal</c>.</summary>
+    private static bool TryKind(string name, out SampleKind kind)
+    {
+        var found = Enum.GetValues<SampleKind>().Where(k => !SampleKinds.OfFigures.Contains(k) && char.ToLowerInvariant(k.ToString()[0]) + k.ToString()[1..] == name).ToList();
+        kind = found.FirstOrDefault();
+        return found.Count == 1;
+    }
+
+    /// <summary>What was measured, and the limits of detection of what lay under them.</summary>
+    private static List<ReadingInput> Burn(ObjectReader burn)
+    {
+        var (values, below) = (burn.PerElement("percent", NumberRule.Percent), burn.PerElement("below", NumberRule.WantedPercent));
+        foreach (var twice in values.Keys.Intersect(below.Keys)) burn.Report("below", "element.twice", twice.Symbol);
+        if (values.Count + below.Count == 0) burn.Report("percent", "burn.empty");
+        burn.Findings.AddRange(Analysis.Check(values.Concat(below.Where(b => !values.ContainsKey(b.Key))), burn.Path));
+        return [.. values.Select(v => Reading(v.Key, v.Value, false)), .. below.Select(v => Reading(v.Key, v.Value, true))];
+    }
+
+    private static ReadingInput Reading(Element element, double percent, bool isBelow)
+    {
+        var text = percent.ToString("R", CultureInfo.InvariantCulture);
+        return new(element.Symbol, percent, isBelow, isBelow ? $"<{text}" : text);
+    }
+}

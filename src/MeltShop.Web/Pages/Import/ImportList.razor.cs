@@ -1,0 +1,97 @@
+using MeltShop.Metallurgy;
+using MeltShop.Operations.Importing;
+using MeltShop.Operations.Importing.Files;
+using MeltShop.Operations.Importing.Maps;
+using MeltShop.Operations.Importing.Taking;
+using MeltShop.Records.Importing;
+using MeltShop.Records.Reading.Importing;
+using MeltShop.Records.Writing;
+using MeltShop.Web.Components.Fields;
+using Microsoft.AspNetCore.Components;
+using Microsoft.AspNetCore.Components.Forms;
+
+namespace MeltShop.Web.Pages.Import;
+
+/// <summary>A file is chosen, looked at, and taken in when somebody accepts what the preview shows.</summary>
+public sealed partial class ImportList
+{
+    private readonly EntryForm form = new();
+    private readonly TextEntry map;
+    private byte[]? bytes;
+    private string name = "";
+    private bool isReading;
+    private ImportPreview? preview;
+    private ImportSamples.Result? result;
+
+    public ImportList() => map = form.Choice("map", isRequired: true);
+
+    [Inject]
+    private ImportPage Page { get; set; } = null!;
+
+    [Inject]
+    private ImportDesk Desk { get; set; } = null!;
+
+    [Inject]
+    private ImportSamples Operation { get; set; } = null!;
+
+    [Inject]
+    private SaveImportMap MapOperation { get; set; } = null!;
+
+    [Inject]
+    private HandingIn HandingIn { get; set; } = null!;
+
+    private IEnumerable<Choice> Maps => View!.Maps.Where(m => m.IsActive).Select(m => new Choice(m.Name, m.Name));
+
+    protected override async Task<ImportView?> Read(CancellationToken ct) => await Page.Load(ct);
+
+    protected override bool IsEmpty(ImportView view) => view.Maps.Count == 0 && view.Files.Count == 0;
+
+    protected override bool Concerns(ChangeNotice change) => change.Kind == ChangeKind.Import;
+
+    protected override void Arrived(ImportView view)
+    {
+        if (map.Value is null && Maps.ToList() is [var only]) map.Showing(only.Value);
+    }
+
+    private async Task Choose(InputFileChangeEventArgs chosen)
+    {
+        (name, preview, result) = (chosen.File.Name, null, null);
+        form.Open();
+        if (chosen.File.Size > FileBounds.MostBytes)
+        {
+            bytes = null;
+            form.Find([new Finding("file", "importFile.tooLarge", FileBounds.MostBytes / 1024 / 1024)]);
+            return;
+        }
+
+        isReading = true;
+        StateHasChanged();
+        await using var stream = chosen.File.OpenReadStream(FileBounds.MostBytes, Leaving);
+        using var content = new MemoryStream();
+        await stream.CopyToAsync(content, Leaving);
+        bytes = content.ToArray();
+        await Look();
+    }
+
+    /// <summary>Reads the file anew by the map that is chosen now.</summary>
+    private async Task Look()
+    {
+        (preview, isReading) = (null, true);
+        if (bytes is not null && View!.Maps.FirstOrDefault(m => m.Name == map.Value) is { } chosen)
+        {
+            var looked = await Desk.Look(chosen.Id, bytes, Leaving);
+            form.Find(looked.Findings);
+            if (looked.Succeeded) preview = looked.Value;
+        }
+
+        isReading = false;
+    }
+
+    private async Task Accept()
+    {
+        var outcome = await HandingIn.Send(form, made => Operation.Run(made.By, preview!.Taking(made.Key, made.ObservedAt, ImportWay.Page, name)));
+        if (outcome?.Succeeded != true) return;
+        (result, preview, bytes) = (outcome.Value, null, null);
+        await Reload();
+    }
+}

@@ -1,0 +1,84 @@
+using System.Globalization;
+using MeltShop.Metallurgy;
+using MeltShop.Operations.Importing.Files;
+using MeltShop.Operations.Importing.Maps;
+using MeltShop.Records.Laboratory;
+using MeltShop.Web.Components.Fields;
+
+namespace MeltShop.Web.Pages.Import;
+
+/// <summary>A column map while it is being made.</summary>
+public sealed class MapDraft(EntryForm form)
+{
+    public static IReadOnlyDictionary<string, char> Separators { get; } = new Dictionary<string, char> { ["semicolon"] = ';', ["comma"] = ',', ["tab"] = '\t', ["bar"] = '|' };
+
+    public static IReadOnlyList<SampleKind> KindsWithBurns { get; } = [.. Enum.GetValues<SampleKind>().Where(k => !SampleKinds.OfFigures.Contains(k))];
+
+    public TextEntry Name { get; } = form.Words("name", isRequired: true);
+    public TextEntry Instrument { get; } = form.Choice("instrument", isRequired: true);
+    public TextEntry Layout { get; } = form.Choice("layout", isRequired: true);
+    public TextEntry DecimalSign { get; } = form.Choice("decimalSign", isRequired: true);
+    public TextEntry Separator { get; } = form.Choice("separator", isRequired: true);
+    public TextEntry Coding { get; } = form.Choice("coding", isRequired: true).With(nameof(Operations.Importing.Maps.TextCoding.Utf8));
+    public TextEntry HeadingLine { get; } = form.Words("headingLine", isRequired: true).With("1");
+    public TextEntry TimeForm { get; } = form.Words("timeForm", isRequired: true).With(TimeForms.Usual[0]);
+    public TextEntry NotMeasured { get; } = form.Words("notMeasuredTexts");
+    public TextEntry UsualKind { get; } = form.Choice("usualKind");
+    public IReadOnlyList<KindWords> KindTexts { get; } = [.. KindsWithBurns.Select(kind => new KindWords(kind, form.Words($"kindTexts.{kind}")))];
+    public IReadOnlyList<ColumnDraft> Columns { get; private set; } = [];
+
+    public char SeparatorSign => Separators.GetValueOrDefault(Separator.Value ?? "", ';');
+
+    public TextCoding TextCoding => Enum.TryParse<TextCoding>(Coding.Value, out var coding) ? coding : default;
+
+    /// <summary>Null where it is no whole number.</summary>
+    public int? HeadingNumber => int.TryParse(HeadingLine.Value, NumberStyles.None, CultureInfo.InvariantCulture, out var line) ? line : null;
+
+    public void Suggest(char separator) => Separator.Showing(Separators.First(s => s.Value == separator).Key);
+
+    /// <summary>The columns of a file with their headings and the first of what stands under them.</summary>
+    public void Show(IReadOnlyList<SheetRow> rows, int headingLine)
+    {
+        var said = Columns.Where(c => c.Holds.Value is not null).GroupBy(c => c.Heading).ToDictionary(g => g.Key, g => g.First());
+        foreach (var column in Columns) column.Leave(form);
+        var headings = rows.FirstOrDefault(r => r.Line == headingLine)?.Cells ?? [];
+        var under = rows.Where(r => r.Line > headingLine).ToList();
+        var width = rows.Count == 0 ? 0 : rows.Max(r => r.Cells.Count);
+        Columns =
+        [
+            .. Enumerable.Range(0, width).Select(place => new ColumnDraft(
+                form, place, place < headings.Count ? headings[place].Text.Trim() : "", [.. under.Where(r => place < r.Cells.Count).Select(r => r.Cells[place].Text).Take(3)], said)),
+        ];
+    }
+
+    /// <summary>What the form itself can say.</summary>
+    public IEnumerable<Finding> Check() => HeadingNumber is null ? [new Finding("headingLine", "importMap.headingLine")] : [];
+
+    public ColumnMap Map() => new()
+    {
+        Instrument = Instrument.Value!,
+        Layout = Enum.Parse<RowLayout>(Layout.Value!),
+        DecimalSign = Enum.Parse<DecimalSign>(DecimalSign.Value!),
+        Separator = SeparatorSign,
+        Coding = TextCoding,
+        TimeForm = TimeForm.Value!,
+        HeadingLine = HeadingNumber!.Value,
+        NotMeasuredTexts = NotMeasured.Value ?? "",
+        UsualKind = Enum.TryParse<SampleKind>(UsualKind.Value, out var kind) ? kind : null,
+        KindTexts = [.. KindTexts.Where(k => k.Text.Value is not null).Select(k => new KindText(k.Text.Value!.Trim(), k.Kind))],
+        Columns = [.. Columns.Select(c => c.Column).OfType<MappedColumn>()],
+    };
+}
+
+/// <summary>How the file calls a kind of sample.</summary>
+public sealed record KindWords(SampleKind Kind, TextEntry Text);
+
+internal static class TextEntries
+{
+    /// <summary>Shows a value from the start.</summary>
+    public static TextEntry With(this TextEntry entry, string value)
+    {
+        entry.Showing(value);
+        return entry;
+    }
+}
