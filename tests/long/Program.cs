@@ -14,6 +14,7 @@ var runs = new (string Name, Func<Task<bool>> Run)[]
     ("yards", YardsRun.Run),
     ("choices", ChoicesRun.Run),
     ("history", HistoryRun.Run),
+    ("import", ImportRun.Run),
     ("memory", () => Task.FromResult(MemoryRun.Run())),
 };
 var (passed, failed) = (0, 0);

@@ -57,6 +57,17 @@ public sealed class ScaleShop : WebApp, IAsyncLifetime
             Guid.NewGuid(), Now, heat.Id, ladle, 800, 1450, null, null, null, null, null, inoculant, 0.2) { Extras = new() { Checks = PocketChecks.For(IronFamily.Grey) } });
     }
 
+    /// <summary>A spectrometer of this code.</summary>
+    public Task Spectrometer(string code) =>
+        Do<AddInstrument, AddInstrument.Command, long>(new(Guid.NewGuid(), Now, code, "Spectrometer", InstrumentKind.Spark, false, []));
+
+    public async Task<List<Sample>> Samples(string instrument)
+    {
+        await using var db = await Services.GetRequiredService<IDbContextFactory<RecordsContext>>().CreateDbContextAsync();
+        return await db.Samples.AsNoTracking().Include(s => s.Burns).ThenInclude(b => b.Readings)
+            .Where(s => db.Instruments.Any(i => i.Id == s.InstrumentId && i.Code == instrument)).OrderBy(s => s.Id).ToListAsync();
+    }
+
     public async Task<List<Tap>> Taps()
     {
         await using var db = await Services.GetRequiredService<IDbContextFactory<RecordsContext>>().CreateDbContextAsync();

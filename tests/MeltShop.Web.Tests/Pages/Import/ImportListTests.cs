@@ -1,0 +1,72 @@
+using Bunit;
+using MeltShop.Records.People;
+using MeltShop.Web.Tests.Texts;
+using MeltShop.Web.Texts;
+
+namespace MeltShop.Web.Tests.Pages.Import;
+
+public sealed class ImportListTests : ImportTest
+{
+    [Fact]
+    public async Task File_WithFaults_IsShownBeforeItCountsAndTakenInWhenAccepted()
+    {
+        var page = OpenImport();
+        Choose(page, await File("1;HEAT;NOW;3,61;1,52", "1;HEAT;NOW;3,63;1,54", "2;HEAT;NOW;3.61;1,52", "3;X-1;NOW;3,61;1,52"));
+
+        Assert.Equal(["4", "2", "0", "2"], new[] { "rows", "new", "known", "refused" }.Select(name => page.Find($"[data-testid={name}]").TextContent));
+        Assert.Equal([("4", "importNumber.otherSign"), ("5", "heat.unknown")], page.FindAll("[data-testid=refused-rows] tr[data-line]").Select(r => (r.GetAttribute("data-line")!, r.GetAttribute("data-code")!)));
+        Assert.Contains("3.61", page.Find("tr[data-line='4'][data-code]").TextContent, StringComparison.Ordinal);
+        Assert.Empty((await Heat()).Samples);
+
+        await page.InvokeAsync(() => page.Find("[data-testid=accept]").Click());
+        page.WaitForState(() => page.FindAll("[data-testid=taken]").Count > 0, Patience);
+        Assert.Equal([3.61, 3.63], (await Heat()).Samples.Single().Burns.Select(b => b.Readings[0].Percent));
+        Assert.Empty(page.FindAll("[data-testid=preview]"));
+
+        await page.InvokeAsync(() => page.Find("tr[data-file] button").Click());
+        Assert.Equal(2, page.FindAll("[data-testid=refused-rows] tr[data-line]").Count);
+    }
+
+    [Fact]
+    public async Task File_ThatComesTwice_HasNothingToTakeIn()
+    {
+        var page = OpenImport();
+        var file = await File("1;HEAT;NOW;3,61;1,52");
+        Choose(page, file);
+        await page.InvokeAsync(() => page.Find("[data-testid=accept]").Click());
+        page.WaitForState(() => page.FindAll("[data-testid=taken]").Count > 0, Patience);
+        Choose(page, file);
+
+        Assert.NotNull(page.Find("[data-testid=nothing-new]"));
+        Assert.Equal("1", page.Find("[data-testid=known]").TextContent);
+        Assert.Empty(page.FindAll("[data-testid=accept]"));
+    }
+
+    [Fact]
+    public void File_OfAnotherInstrument_IsRefusedWithItsReason()
+    {
+        var page = OpenImport();
+        Choose(page, "No;Heat;Taken;C;Si\n1;H;N;3,6;1");
+
+        Assert.Equal("importFile.heading", page.Find("[data-testid=findings] li").GetAttribute("data-code"));
+        Assert.Empty(page.FindAll("[data-testid=preview]"));
+    }
+
+    [Fact]
+    public void Page_OfWhoMayNot_OffersNoFile()
+    {
+        var page = OpenImport(Role.Administrator);
+        Assert.Empty(page.FindAll("input[type=file]"));
+        Assert.Empty(page.FindAll("a[href='/import/map']"));
+    }
+
+    [Fact]
+    public async Task Page_InThePseudoLanguage_ShowsNoWordOfItsOwn()
+    {
+        Speak(PseudoLanguage.Culture);
+        var page = OpenImport();
+        Choose(page, await File("1;HEAT;NOW;3,61;1,52", "2;HEAT;NOW;3.61;1,52"));
+
+        Assert.Empty(Marks.WordsOutside(page.Nodes, "burns", "burns.csv", (await Heat()).Head.Number, "C"));
+    }
+}
