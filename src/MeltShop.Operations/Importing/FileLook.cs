@@ -11,6 +11,8 @@ public sealed record FileLook(IReadOnlyList<SheetRow> Rows, Finding? Refusal = n
 {
     private const int Most = 30;
 
+    private static readonly char[] Separators = [';', '\t', ',', '|'];
+
     public static FileLook Of(byte[] bytes, char separator, TextCoding coding)
     {
         ArgumentNullException.ThrowIfNull(bytes);
@@ -31,6 +33,6 @@ public sealed record FileLook(IReadOnlyList<SheetRow> Rows, Finding? Refusal = n
         var line = bytes.AsSpan(0, Math.Min(bytes.Length, 4000));
         var end = line.IndexOf((byte)'\n');
         var first = (end < 0 ? line : line[..end]).ToArray();
-        return new[] { ';', '\t', ',', '|' }.MaxBy(sign => first.Count(b => b == sign));
+        return Separators.MaxBy(sign => first.Count(b => b == sign));
     }
 }
