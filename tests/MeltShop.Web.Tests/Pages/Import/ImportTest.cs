@@ -35,7 +35,7 @@ public abstract class ImportTest : HeatTest
 
     protected async Task<string> File(params string[] rows)
     {
-        var heat = (await Heat()).Head.Number;
+        var heat = (await Heat()).Heat.Number;
         var now = Now.UtcDateTime.ToString("yyyy-MM-ddTHH:mm:ssZ", System.Globalization.CultureInfo.InvariantCulture);
         return string.Join("\n", rows.Select(r => r.Replace("HEAT", heat, StringComparison.Ordinal).Replace("NOW", now, StringComparison.Ordinal)).Prepend(Headings));
     }
