@@ -8,12 +8,20 @@ internal sealed class FileInstant(string form, TimeZoneInfo zone)
 {
     private readonly bool hasOffset = form.Contains('z', StringComparison.Ordinal) || form.Contains('K', StringComparison.Ordinal);
 
+    private (string? Text, (DateTimeOffset Instant, string? Code) Read) last;
+
     /// <returns>The instant in UTC, or the code of what is wrong: an hour that the clocks jumped over, or one that they went through twice.</returns>
     public (DateTimeOffset Instant, string? Code) Read(IReadOnlyList<Cell> cells)
     {
         if (cells is [{ Value: DateTime value }]) return Local(DateTime.SpecifyKind(value, DateTimeKind.Unspecified));
         if (cells.Any(c => c.Value is not null)) return (default, "importTime.unreadable");
         var text = cells.Count == 1 ? cells[0].Text.Trim() : string.Join(' ', cells.Select(c => c.Text.Trim()));
+        if (text != last.Text) last = (text, Parse(text)); // the burns of a sample follow one another
+        return last.Read;
+    }
+
+    private (DateTimeOffset Instant, string? Code) Parse(string text)
+    {
         if (hasOffset)
         {
             return DateTimeOffset.TryParseExact(text, form, CultureInfo.InvariantCulture, DateTimeStyles.AssumeUniversal, out var instant)
