@@ -8,6 +8,9 @@ namespace MeltShop.Long;
 /// <summary>The bare bulk insert of the rows that an import wrote, into a copy of the database as it was before.</summary>
 internal static class ImportFloor
 {
+    /// <summary>What the rows refer to; it is there before the clock starts, so that references are looked at here as there.</summary>
+    private static readonly string[] Before = ["Entries", "ImportedFiles"];
+
     private static readonly string[] Tables = ["Samples", "Burns", "Readings", "SampleMeans", "ImportedSamples"];
 
     public static RecordsOptions Options(string file) => new() { Provider = RecordsProvider.Sqlite, ConnectionString = $"Data Source={file}" };
@@ -63,27 +66,34 @@ internal static class ImportFloor
         await using var from = new SqliteConnection($"Data Source={file}");
         await from.OpenAsync();
         var rows = Tables.Select(table => Rows(from, table)).ToList();
-        await using var to = new SqliteConnection($"Data Source={copy};Pooling=False;Foreign Keys=False");
+        await using var to = new SqliteConnection($"Data Source={copy};Pooling=False;Foreign Keys=True");
         await to.OpenAsync();
-        var started = Stopwatch.GetTimestamp();
-        await using var transaction = to.BeginTransaction();
-        foreach (var (table, values) in Tables.Zip(rows))
+        using (var before = to.BeginTransaction())
         {
-            await using var insert = to.CreateCommand();
-            insert.Transaction = transaction;
-#pragma warning disable CA2100 // names of our own
-            insert.CommandText = $"INSERT INTO \"{table}\" VALUES ({string.Join(", ", values[0].Select((_, i) => $"$p{i}"))})";
-#pragma warning restore CA2100
-            foreach (var i in Enumerable.Range(0, values[0].Length)) insert.Parameters.Add(new SqliteParameter($"$p{i}", null));
-            foreach (var row in values)
-            {
-                for (var i = 0; i < row.Length; i++) insert.Parameters[i].Value = row[i];
-                insert.ExecuteNonQuery();
-            }
+            foreach (var table in Before) Put(to, before, table, Rows(from, table), "INSERT OR IGNORE");
+            before.Commit();
         }
 
+        var started = Stopwatch.GetTimestamp();
+        await using var transaction = to.BeginTransaction();
+        foreach (var (table, values) in Tables.Zip(rows)) Put(to, transaction, table, values, "INSERT");
         transaction.Commit();
         return Stopwatch.GetElapsedTime(started).TotalSeconds;
+    }
+
+    private static void Put(SqliteConnection to, SqliteTransaction transaction, string table, List<object[]> rows, string insertion)
+    {
+        using var insert = to.CreateCommand();
+        insert.Transaction = transaction;
+#pragma warning disable CA2100 // names of our own
+        insert.CommandText = $"{insertion} INTO \"{table}\" VALUES ({string.Join(", ", rows[0].Select((_, i) => $"$p{i}"))})";
+#pragma warning restore CA2100
+        foreach (var i in Enumerable.Range(0, rows[0].Length)) insert.Parameters.Add(new SqliteParameter($"$p{i}", null));
+        foreach (var row in rows)
+        {
+            for (var i = 0; i < row.Length; i++) insert.Parameters[i].Value = row[i];
+            insert.ExecuteNonQuery();
+        }
     }
 
     private static List<object[]> Rows(SqliteConnection from, string table)
@@ -104,16 +114,17 @@ internal static class ImportFloor
         return rows;
     }
 
-    /// <summary>Binary COPY, table by table, in one transaction; references to the entry and the file, which the copy has not, are not looked at.</summary>
+    /// <summary>Binary COPY, table by table, in one transaction.</summary>
     private static async Task<double> Copied(string from, string to)
     {
         var contents = new List<byte[]>();
         await using (var source = new NpgsqlConnection(from))
         {
             await source.OpenAsync();
-            foreach (var table in Tables)
+            foreach (var table in Before.Concat(Tables))
             {
-                await using var stream = await source.BeginRawBinaryCopyAsync($"COPY \"{table}\" TO STDOUT (FORMAT BINARY)");
+                var rows = table == "Entries" ? "(SELECT * FROM \"Entries\" WHERE \"Operation\" = 'ImportSamples')" : $"\"{table}\"";
+                await using var stream = await source.BeginRawBinaryCopyAsync($"COPY {rows} TO STDOUT (FORMAT BINARY)");
                 using var content = new MemoryStream();
                 await stream.CopyToAsync(content);
                 contents.Add(content.ToArray());
@@ -122,17 +133,19 @@ internal static class ImportFloor
 
         await using var target = new NpgsqlConnection(to + ";Command Timeout=0");
         await target.OpenAsync();
-        await using (var off = new NpgsqlCommand("SET session_replication_role = replica", target)) await off.ExecuteNonQueryAsync();
+        foreach (var (table, content) in Before.Zip(contents)) await Put(target, table, content);
         var started = Stopwatch.GetTimestamp();
         await using var transaction = await target.BeginTransactionAsync();
-        foreach (var (table, content) in Tables.Zip(contents))
-        {
-            await using var stream = await target.BeginRawBinaryCopyAsync($"COPY \"{table}\" FROM STDIN (FORMAT BINARY)");
-            await stream.WriteAsync(content);
-        }
+        foreach (var (table, content) in Tables.Zip(contents.Skip(Before.Length))) await Put(target, table, content);
 
         await transaction.CommitAsync();
         return Stopwatch.GetElapsedTime(started).TotalSeconds;
+    }
+
+    private static async Task Put(NpgsqlConnection target, string table, byte[] content)
+    {
+        await using var stream = await target.BeginRawBinaryCopyAsync($"COPY \"{table}\" FROM STDIN (FORMAT BINARY)");
+        await stream.WriteAsync(content);
     }
 
     private static async Task Send(string server, string statement)

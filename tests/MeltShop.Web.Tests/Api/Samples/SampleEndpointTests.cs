@@ -11,7 +11,7 @@ public sealed class SampleEndpointTests(ScaleShop app) : IClassFixture<ScaleShop
 {
     private readonly string instrument = "spark-" + Guid.NewGuid().ToString("N")[..6];
 
-    private static readonly string Now = TimeProvider.System.GetUtcNow().ToString("yyyy-MM-dd'T'HH:mm:ss'Z'", CultureInfo.InvariantCulture);
+    private static readonly string Now = TimeProvider.System.GetUtcNow().ToString("yyyy-MM-dd'T'HH:mm:ss.ffffff'Z'", CultureInfo.InvariantCulture);
 
     [Fact]
     public async Task Sample_SentAgainAndAgain_IsRecordedOnceAndAnsweredAlike()

@@ -14,10 +14,9 @@ public abstract class ImportTest : HeatTest
 {
     protected const string Headings = "Nr;Heat;Taken;C;Si";
 
-    /// <summary>Before the heat, as the site's clock says it, so that rows can be too early.</summary>
     protected static ColumnMap Map { get; } = new()
     {
-        Instrument = "spark", Layout = RowLayout.BurnPerRow, DecimalSign = DecimalSign.Comma, Separator = ';', TimeForm = "yyyy-MM-ddTHH:mm:ssK", UsualKind = SampleKind.Bath,
+        Instrument = "spark", Layout = RowLayout.BurnPerRow, DecimalSign = DecimalSign.Comma, Separator = ';', TimeForm = "yyyy-MM-ddTHH:mm:ss.ffffffK", UsualKind = SampleKind.Bath,
         Columns =
         [
             new(0, "Nr", ColumnRole.SampleNumber), new(1, "Heat", ColumnRole.Heat), new(2, "Taken", ColumnRole.TakenAt), new(3, "C", ColumnRole.Element, "C"),
@@ -36,7 +35,7 @@ public abstract class ImportTest : HeatTest
     protected async Task<string> File(params string[] rows)
     {
         var heat = (await Heat()).Heat.Number;
-        var now = Now.UtcDateTime.ToString("yyyy-MM-ddTHH:mm:ssZ", System.Globalization.CultureInfo.InvariantCulture);
+        var now = Now.UtcDateTime.ToString("yyyy-MM-ddTHH:mm:ss.ffffffZ", System.Globalization.CultureInfo.InvariantCulture);
         return string.Join("\n", rows.Select(r => r.Replace("HEAT", heat, StringComparison.Ordinal).Replace("NOW", now, StringComparison.Ordinal)).Prepend(Headings));
     }
 
