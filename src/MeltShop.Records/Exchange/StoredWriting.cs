@@ -1,4 +1,6 @@
+using System.Data.Common;
 using System.Globalization;
+using System.Text;
 using Microsoft.EntityFrameworkCore;
 using Npgsql;
 
@@ -7,6 +9,9 @@ namespace MeltShop.Records.Exchange;
 /// <summary>Writes rows as they come, by the fastest way that each database has.</summary>
 internal static class StoredWriting
 {
+    /// <summary>Signs that are sent at once.</summary>
+    private const int Portion = 32 * 1024;
+
     /// <summary>Into an empty table of a database that nobody else uses: numbers that it gives go on after those that came with the rows.</summary>
     /// <returns>How many there were.</returns>
     public static async Task<long> Write(RecordsContext db, StoredTable table, IAsyncEnumerable<object?[]> rows, CancellationToken ct)
@@ -32,11 +37,12 @@ internal static class StoredWriting
             command.Parameters.Add(parameter);
         }
 
+        var parameters = command.Parameters.Cast<DbParameter>().ToArray();
         var written = 0L;
         await foreach (var row in rows.WithCancellation(ct))
         {
-            for (var i = 0; i < row.Length; i++) command.Parameters[i].Value = StoredValue.ForSqlite(row[i]);
-            await command.ExecuteNonQueryAsync(ct);
+            for (var i = 0; i < row.Length; i++) parameters[i].Value = StoredValue.ForSqlite(row[i]);
+            command.ExecuteNonQuery(); // SQLite waits for nothing: a task for each of a million rows would
             written++;
         }
 
@@ -51,11 +57,18 @@ internal static class StoredWriting
         await using (var text = await ((NpgsqlConnection)db.Database.GetDbConnection())
             .BeginTextImportAsync($"COPY \"{table.Name}\" ({table.Selection}) FROM STDIN", ct))
         {
+            var lines = new StringBuilder();
             await foreach (var row in rows.WithCancellation(ct))
             {
-                await text.WriteAsync((string.Join('\t', row.Select(Field)) + '\n').AsMemory(), ct);
+                for (var i = 0; i < row.Length; i++) lines.Append(i == 0 ? "" : "\t").Append(Field(row[i]));
+                lines.Append('\n');
                 written++;
+                if (lines.Length < Portion) continue;
+                await text.WriteAsync(lines, ct);
+                lines.Clear();
             }
+
+            await text.WriteAsync(lines, ct);
         }
 
         return written;
@@ -80,8 +93,11 @@ internal static class StoredWriting
         byte[] bytes => $"\\\\x{Convert.ToHexString(bytes)}",
         double number => number.ToString("R", CultureInfo.InvariantCulture),
         StoredValue.Unreadable => throw new InvalidDataException("A value is of another type than its column: the check of the trail says which."),
-        _ => StoredValue.Text(value)!
-            .Replace("\\", "\\\\", StringComparison.Ordinal).Replace("\t", "\\t", StringComparison.Ordinal)
-            .Replace("\n", "\\n", StringComparison.Ordinal).Replace("\r", "\\r", StringComparison.Ordinal),
+        _ => Escaped(StoredValue.Text(value)!),
     };
+
+    private static string Escaped(string text) => text.AsSpan().IndexOfAny("\\\t\n\r") < 0 ? text
+        : text
+            .Replace("\\", "\\\\", StringComparison.Ordinal).Replace("\t", "\\t", StringComparison.Ordinal)
+            .Replace("\n", "\\n", StringComparison.Ordinal).Replace("\r", "\\r", StringComparison.Ordinal);
 }

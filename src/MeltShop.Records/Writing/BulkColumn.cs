@@ -1,4 +1,6 @@
+using System.Globalization;
 using MeltShop.Records.Exchange;
+using MeltShop.Records.Keeping;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.EntityFrameworkCore.Metadata;
 
@@ -8,17 +10,20 @@ namespace MeltShop.Records.Writing;
 internal sealed class BulkColumn
 {
     private readonly IProperty property;
-    private readonly Func<object?, object?> stored;
+    private readonly Func<object, object> stored;
 
     private BulkColumn(IProperty property)
     {
         if (property.IsShadowProperty()) throw new NotSupportedException($"{property.DeclaringType.ClrType.Name}.{property.Name} is no property of the row itself.");
         this.property = property;
-        var kind = StoredTables.KindOf(property);
         var converter = property.GetTypeMapping().Converter;
-        stored = kind is ValueKind.Instant or ValueKind.Integer or ValueKind.Identifier || converter is null
-            ? value => StoredValue.OfProperty(property, value)
-            : value => value is null ? null : converter.ConvertToProvider(value);
+        stored = StoredTables.KindOf(property) switch
+        {
+            ValueKind.Instant => value => ((DateTimeOffset)value).Cut().UtcDateTime,
+            ValueKind.Integer => value => (converter is null ? value : converter.ConvertToProvider(value)!) is var whole && whole is long ? whole : Convert.ToInt64(whole, CultureInfo.InvariantCulture),
+            ValueKind.Identifier => value => value,
+            _ => converter is null ? value => value : value => converter.ConvertToProvider(value)!,
+        };
     }
 
     public string Name => property.GetColumnName();
@@ -30,5 +35,5 @@ internal sealed class BulkColumn
         return [.. table.Columns.Select(c => new BulkColumn(properties[c.Name]))];
     }
 
-    public object? Value(object row) => stored(property.GetGetter().GetClrValue(row));
+    public object? Value(object row) => property.GetGetter().GetClrValue(row) is { } value ? stored(value) : null;
 }

@@ -12,7 +12,7 @@ internal static class KnownSamples
         RecordsContext db, IReadOnlyList<FoundSample> samples, CancellationToken ct)
     {
         var identities = samples.Select(s => s.Identity).ToList();
-        var before = await db.ImportedSamples.Where(s => identities.Contains(s.Identity))
+        var before = await db.ImportedSamples.Where(s => EF.Parameter(identities).Contains(s.Identity))
             .Select(s => new { s.Identity, s.SampleId, s.Text }).ToDictionaryAsync(s => s.Identity, ct);
         var (fresh, known, doubtful) = (new List<FoundSample>(), new List<FoundSample>(), new List<FoundSample>());
         foreach (var sample in samples)
@@ -30,7 +30,7 @@ internal static class KnownSamples
     {
         if (samples.Count == 0) return [];
         var ids = samples.Select(s => s.KnownSampleId!.Value).ToList();
-        var stored = await db.Samples.AsNoTracking().Include(s => s.Burns).ThenInclude(b => b.Readings).Where(s => ids.Contains(s.Id)).ToDictionaryAsync(s => s.Id, ct);
+        var stored = await db.Samples.AsNoTracking().Include(s => s.Burns).ThenInclude(b => b.Readings).Where(s => EF.Parameter(ids).Contains(s.Id)).ToDictionaryAsync(s => s.Id, ct);
         return samples.FindAll(s => !IsSame(s, stored[s.KnownSampleId!.Value]));
     }
 

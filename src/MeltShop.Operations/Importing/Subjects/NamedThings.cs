@@ -16,11 +16,11 @@ internal sealed record NamedThings(
     {
         var furnaces = await db.Furnaces.ToDictionaryAsync(f => f.Code, f => f.Id, ct);
         var ladles = await db.Ladles.ToDictionaryAsync(l => l.Code, l => l.Id, ct);
-        var numbers = samples.Select(s => s.Subject.Heat).OfType<string>().ToHashSet();
-        var byNumber = await Heats(db.Heats.Where(h => numbers.Contains(h.Number)), ct);
+        var numbers = samples.Select(s => s.Subject.Heat).OfType<string>().Distinct().ToList();
+        var byNumber = await Heats(db.Heats.Where(h => EF.Parameter(numbers).Contains(h.Number)), ct);
         var inFurnace = samples.Where(s => s.Subject.Heat is null).ToList();
         var byFurnace = inFurnace.Count == 0 ? [] : await InFurnace(db, inFurnace, furnaces, ct);
-        var heats = byNumber.Concat(byFurnace).Select(h => h.Id).ToHashSet();
+        var heats = byNumber.Concat(byFurnace).Select(h => h.Id).Distinct().ToList();
         var needsLadles = samples.Any(s => s.Subject.Ladle is not null);
         var tapped = needsLadles ? await Tappings(db, heats, ct) : [];
         return new(byNumber.ToDictionary(h => h.Number), byFurnace.ToLookup(h => h.FurnaceId), furnaces, ladles, tapped.ToLookup(t => t.HeatId));
@@ -38,10 +38,10 @@ internal sealed record NamedThings(
     private static Task<List<NamedHeat>> Heats(IQueryable<Heat> which, CancellationToken ct) =>
         which.Select(h => new NamedHeat(h.Id, h.Number, h.FurnaceId, h.State, h.StartedAt, h.ClosedAt)).ToListAsync(ct);
 
-    private static Task<List<TappedLadle>> Tappings(RecordsContext db, HashSet<long> heats, CancellationToken ct) => (
+    private static Task<List<TappedLadle>> Tappings(RecordsContext db, List<long> heats, CancellationToken ct) => (
         from ladle in db.TreatedLadles
         join tap in db.InForce<Tap>() on ladle.Id equals tap.TreatedLadleId
-        where heats.Contains(ladle.HeatId) && ladle.State != TreatedLadleState.Abandoned
+        where EF.Parameter(heats).Contains(ladle.HeatId) && ladle.State != TreatedLadleState.Abandoned
         select new TappedLadle(ladle.Id, ladle.HeatId, ladle.LadleId, tap.ObservedAt)).ToListAsync(ct);
 }
 

@@ -89,10 +89,10 @@ public sealed class ImportSamples(Recorder recorder, TimeProvider time) : Operat
     /// <summary>What the samples say of their heats and ladles.</summary>
     private static async Task<IReadOnlyList<ChangeNotice>> Came(Writing writing, IReadOnlyList<FoundSample> samples, CancellationToken cancellation)
     {
-        var heatIds = samples.Select(s => s.HeatId).ToHashSet();
-        var ladleIds = samples.Where(s => s.TreatedLadleId is not null).Select(s => s.TreatedLadleId!.Value).ToHashSet();
-        var heats = await writing.Db.Heats.Where(h => heatIds.Contains(h.Id)).ToDictionaryAsync(h => h.Id, cancellation);
-        var ladles = await writing.Db.TreatedLadles.Where(l => ladleIds.Contains(l.Id)).ToDictionaryAsync(l => l.Id, cancellation);
+        var heatIds = samples.Select(s => s.HeatId).Distinct().ToList();
+        var ladleIds = samples.Where(s => s.TreatedLadleId is not null).Select(s => s.TreatedLadleId!.Value).Distinct().ToList();
+        var heats = await writing.Db.Heats.Where(h => EF.Parameter(heatIds).Contains(h.Id)).ToDictionaryAsync(h => h.Id, cancellation);
+        var ladles = await writing.Db.TreatedLadles.Where(l => EF.Parameter(ladleIds).Contains(l.Id)).ToDictionaryAsync(l => l.Id, cancellation);
         foreach (var sample in samples)
             writing.Came(sample.Sample.Subject.Kind, heats[sample.HeatId], sample.TreatedLadleId is { } id ? ladles[id] : null);
         await writing.Db.SaveChangesAsync(cancellation);

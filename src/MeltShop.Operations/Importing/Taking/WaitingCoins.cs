@@ -10,8 +10,8 @@ internal static class WaitingCoins
 {
     public static async Task<IReadOnlyDictionary<FoundSample, long?>> Of(RecordsContext db, IReadOnlyList<FoundSample> samples, CancellationToken ct)
     {
-        var heats = samples.Select(s => s.HeatId).ToHashSet();
-        var coins = (await CoinRows.Waiting(db).Where(c => heats.Contains(c.HeatId)).ToListAsync(ct))
+        var heats = samples.Select(s => s.HeatId).Distinct().ToList();
+        var coins = (await CoinRows.Waiting(db).Where(c => EF.Parameter(heats).Contains(c.HeatId)).ToListAsync(ct))
             .ToLookup(c => (c.HeatId, c.TreatedLadleId, c.Kind, (string?)c.CoinNumber), c => c.Id);
         return samples
             .GroupBy(s => (s.HeatId, s.TreatedLadleId, s.Sample.Subject.Kind, s.Sample.Subject.Coin))
