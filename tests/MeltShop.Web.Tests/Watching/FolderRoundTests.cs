@@ -14,7 +14,8 @@ public sealed class FolderRoundTests : ImportTest
     public async Task File_ThatIsSound_ComesInAndLiesInDoneWithItsReport()
     {
         var round = await Round();
-        await Put("a.csv", await File("1;HEAT;NOW;3,61;1,52", "1;HEAT;NOW;3,63;1,54"));
+        var text = await File("1;HEAT;NOW;3,61;1,52", "1;HEAT;NOW;3,63;1,54");
+        await Put("a.csv", text);
         await round.Run(Cancellation);
         Assert.Empty((await Heat()).Samples); // seen once: it may be written still
         await round.Run(Cancellation);
@@ -23,7 +24,7 @@ public sealed class FolderRoundTests : ImportTest
         Assert.Equal(["a.csv", "a.csv.report.txt"], Names("done"));
         Assert.Empty(Directory.EnumerateFiles(folder));
 
-        await Put("a.csv", await File("1;HEAT;NOW;3,61;1,52", "1;HEAT;NOW;3,63;1,54"));
+        await Put("a.csv", text);
         await round.Run(Cancellation);
         await round.Run(Cancellation);
         Assert.Single((await Heat()).Samples); // the same again doubles nothing

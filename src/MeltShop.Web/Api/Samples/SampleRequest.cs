@@ -29,7 +29,7 @@ internal sealed record SampleRequest(
         if (!TryKind(kind, out var known) && kind.Length > 0) body.Report("kind", "importKind.unknown", kind);
         if (!body.Has("takenAt")) body.Report("takenAt", "field.missing");
         var isMeanOnly = body.Flag("isMeanOnly") ?? false;
-        var burns = body.NeededList("burns", MostBurns, "burns.none") ?? [];
+        var burns = body.NeededList("burns", MostBurns, "sample.noBurns") ?? [];
         if (isMeanOnly && burns.Count > 1) body.Report("burns", "sample.meanIsOne");
         return new(
             body.NeededText("id"), body.NeededText("instrument"), heat, furnace, body.Text("ladle"), known, body.Text("coin"), body.Instant("takenAt") ?? default,
