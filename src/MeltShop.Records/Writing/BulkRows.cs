@@ -43,6 +43,7 @@ public static class BulkRows
         }
         catch (DbException fault)
         {
+            ct.ThrowIfCancellationRequested(); // a copy that is cut complains of its half line
             throw new DbUpdateException($"Rows of {table.Name} were refused.", fault); // as the change tracker says it, so that the recorder knows what it is
         }
 
