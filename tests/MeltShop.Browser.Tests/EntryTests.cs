@@ -8,6 +8,7 @@ public sealed class EntryTests(Chromium chromium, EntryTests.App app) : IClassFi
 {
     private const string Degrees = "[data-testid=temperature-form] [data-field=temperatureC] input";
     private const string SaveDegrees = "[data-testid=temperature-form] button[type=submit]";
+    private const string Dip = "[data-testid=dip-form]";
     private static readonly TimeSpan Outage = TimeSpan.FromSeconds(8);
 
     /// <summary>One program for all of these, which gives up a lost circuit, or an idle person, after 3 s; each test has a furnace of its own.</summary>
@@ -31,6 +32,8 @@ public sealed class EntryTests(Chromium chromium, EntryTests.App app) : IClassFi
         await page.OpenSampleAsync(heat);
         await page.EnterAsync("[data-cell='0.C']", "3.61");
         await page.WaitForSelectorAsync("form[data-versions*='burns[0].C']");
+        await page.TapAsync("[data-open=dip]");
+        await page.WaitForSelectorAsync(Dip);
 
         cable.Cut();
         var cutAt = TimeProvider.System.GetUtcNow();
@@ -44,7 +47,11 @@ public sealed class EntryTests(Chromium chromium, EntryTests.App app) : IClassFi
             await Assertions.Expect(page.Locator(Degrees)).ToHaveValueAsync("");
         }
 
-        await Assertions.Expect(page.Locator("#entry-queue")).ToHaveAttributeAsync("data-count", "4");
+        await page.EnterAsync($"{Dip} [data-field=kg] input", "850.25");
+        await page.EnterAsync($"{Dip} [data-field=reason] input", "load cell");
+        await page.TapAsync($"{Dip} button[type=submit]");
+
+        await Assertions.Expect(page.Locator("#entry-queue")).ToHaveAttributeAsync("data-count", "5");
         Assert.Empty(await app.Running.ReadAsync($"SELECT 1 FROM Temperatures WHERE HeatId = {id}"));
         await Task.Delay(TimeSpan.FromSeconds(Math.Max(0, (cutAt + Outage - TimeProvider.System.GetUtcNow()).TotalSeconds)), TestContext.Current.CancellationToken);
         cable.Mend();
@@ -57,6 +64,8 @@ public sealed class EntryTests(Chromium chromium, EntryTests.App app) : IClassFi
         Assert.Equal(observed.Order(), observed);
         Assert.All(observed, ticks => Assert.InRange(ticks, cutAt.UtcTicks - TimeSpan.TicksPerSecond, mendedAt.UtcTicks));
         Assert.All(rows, row => Assert.True((long)row[2] >= mendedAt.UtcTicks));
+        var dip = Assert.Single(await app.Running.ReadAsync("SELECT ObservedAt FROM FurnaceMetals WHERE LevelKg = 850.25"));
+        Assert.InRange((long)dip[0], observed[^1], mendedAt.UtcTicks);
         Assert.Equal(heat, new Uri(page.Url).AbsolutePath);
         Assert.Equal(["1,52", "3.61"], (await app.Running.ReadAsync($"SELECT Text FROM Drafts WHERE Subject = 'heat/{id}/sample' ORDER BY Text")).Select(row => (string)row[0]));
     }

@@ -15,4 +15,10 @@ public sealed class Site
 
     /// <summary>ISO 4217 code of the shop's one currency.</summary>
     public required string Currency { get; set; }
+
+    /// <summary>What pages and printed sheets show and read; null: nobody chose, so kg.</summary>
+    public MassUnit? MassUnit { get; set; }
+
+    /// <summary>What pages and printed sheets show and read; null: nobody chose, so °C.</summary>
+    public TemperatureUnit? TemperatureUnit { get; set; }
 }

@@ -31,7 +31,13 @@ public static class MeltShopPages
     /// <summary>Call it after authentication and authorisation are in the pipeline.</summary>
     public static WebApplication MapMeltShopPages(this WebApplication app)
     {
+        var site = app.Services.GetRequiredService<ShopSite>();
         app.UseRequestLocalization();
+        app.Use((request, next) =>
+        {
+            ShopUnits.Speak(() => site.Units);
+            return next(request);
+        });
         app.UseAntiforgery();
         app.MapStaticAssets().AllowAnonymous();
         app.MapLook();

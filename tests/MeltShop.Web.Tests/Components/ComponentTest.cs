@@ -1,5 +1,6 @@
 using System.Globalization;
 using Bunit;
+using MeltShop.Web.Components.Units;
 using MeltShop.Web.Texts;
 using Microsoft.Extensions.Configuration;
 using Microsoft.Extensions.DependencyInjection;
@@ -33,10 +34,14 @@ public abstract class ComponentTest : BunitContext
         CultureInfo.CurrentUICulture = CultureInfo.CurrentCulture;
     }
 
+    /// <summary>Draws and reads in these units from now on.</summary>
+    protected static void Measure(ShopUnits units) => ShopUnits.Speak(() => units);
+
     protected override void Dispose(bool disposing)
     {
         CultureInfo.CurrentCulture = culture;
         CultureInfo.CurrentUICulture = language;
+        Measure(ShopUnits.Recorded);
         base.Dispose(disposing);
     }
 }

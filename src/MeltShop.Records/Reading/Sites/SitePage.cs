@@ -1,3 +1,4 @@
+using MeltShop.Records.Sites;
 using Microsoft.EntityFrameworkCore;
 
 namespace MeltShop.Records.Reading.Sites;
@@ -9,11 +10,14 @@ public sealed class SitePage(IDbContextFactory<RecordsContext> contexts)
     public async Task<SiteView?> Load(CancellationToken ct = default)
     {
         await using var db = await contexts.CreateDbContextAsync(ct);
-        return await db.Sites.AsNoTracking().Select(site => new SiteView(site.Name, site.Currency, site.TimeZone)).FirstOrDefaultAsync(ct);
+        return await db.Sites.AsNoTracking()
+            .Select(site => new SiteView(
+                site.Name, site.Currency, site.TimeZone, site.MassUnit ?? MassUnit.Kilogram, site.TemperatureUnit ?? TemperatureUnit.Celsius))
+            .FirstOrDefaultAsync(ct);
     }
 }
 
 /// <param name="Name">As it stands on certificates.</param>
 /// <param name="Currency">ISO 4217 code.</param>
 /// <param name="TimeZone">IANA zone.</param>
-public sealed record SiteView(string Name, string Currency, string TimeZone);
+public sealed record SiteView(string Name, string Currency, string TimeZone, MassUnit MassUnit, TemperatureUnit TemperatureUnit);

@@ -32,7 +32,7 @@ public sealed class EntryDesk(IServiceProvider services, KeepDraft drafts, TimeP
         var texts = entry.Form.Fields.Where(field => field.Text.Length > 0).GroupBy(field => field.Path).ToDictionary(field => field.Key, field => field.Last().Text);
         try
         {
-            return await Take(by, new(entry.Form.Key, clock.GetUtcNow(), by.PersonId, entry.Operation, entry.About, texts), CancellationToken.None);
+            return await Take(by, new(entry.Form.Key, clock.GetUtcNow(), by.PersonId, entry.Operation, entry.Sent, texts), CancellationToken.None);
         }
 #pragma warning disable CA1031 // whatever kept it from being saved: the form says so and keeps what was typed
         catch (Exception fault)

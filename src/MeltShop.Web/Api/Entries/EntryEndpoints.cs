@@ -1,4 +1,5 @@
 using MeltShop.Web.Components.Entries;
+using MeltShop.Web.Components.Reading;
 using MeltShop.Web.SignIn;
 using Microsoft.AspNetCore.Antiforgery;
 using Microsoft.Extensions.Localization;
@@ -37,10 +38,11 @@ internal static class EntryEndpoints
 
     /// <summary>200 with what was found; nothing found is acceptance. 409 where it is not the entry of who is named here.</summary>
     private static async Task<IResult> TakeAsync(
-        HttpContext http, EntryRequest request, EntryDesk desk, ActingPerson person, IStringLocalizer<Texts.Findings> words, CancellationToken cancellation)
+        HttpContext http, EntryRequest request, EntryDesk desk, ActingPerson person, ShopSite site, IStringLocalizer<Texts.Findings> words, CancellationToken cancellation)
     {
         var acting = await person.GetAsync();
         if (acting.PersonId != request.PersonId || http.User.IsNobody()) return TypedResults.Conflict();
+        await site.Load(cancellation); // what is found speaks in the shop's units
         var answer = await desk.Take(acting, request, cancellation);
         return TypedResults.Json(new
         {

@@ -8,5 +8,5 @@ namespace MeltShop.Web.Api.Entries;
 internal static class FindingWords
 {
     public static string Of(IStringLocalizer<Texts.Findings> words, Finding finding) =>
-        words[finding.Code, [.. finding.Arguments.Select(argument => argument is double number ? NumberText.Show(number) : argument)]];
+        words[finding.Code, [.. finding.Arguments.Select(argument => argument is double number ? new FindingNumber(number) : argument)]];
 }

@@ -11,6 +11,11 @@ public static class EntryKinds
     {
         [nameof(RecordTemperature)] = () => new TemperatureEntry(),
         [nameof(WeighIn)] = () => new WeighingEntry(),
+        [nameof(DipFurnace)] = () => new DipEntry(),
+        [nameof(PigOut)] = () => new PigEntry(),
+        [nameof(PourBack)] = () => new PourBackEntry(),
+        [nameof(SendCoin)] = () => new CoinEntry(),
+        [nameof(CloseHeat)] = () => new CloseEntry(),
         [nameof(RecordTap)] = () => new TapEntry(),
         [nameof(EndReaction)] = () => new ReactionEntry(),
         [nameof(UndoReaction)] = () => new UndoReactionEntry(),

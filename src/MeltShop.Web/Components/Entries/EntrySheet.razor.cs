@@ -41,6 +41,10 @@ public sealed partial class EntrySheet : IDisposable
     [Parameter]
     public EventCallback Accepted { get; set; }
 
+    /// <summary>After something was found against it.</summary>
+    [Parameter]
+    public EventCallback Refused { get; set; }
+
     [Parameter, EditorRequired]
     public RenderFragment? ChildContent { get; set; }
 
@@ -67,6 +71,7 @@ public sealed partial class EntrySheet : IDisposable
 
     protected override async Task OnParametersSetAsync()
     {
+        Entry.Form.Draw();
         if (ReferenceEquals(shown, Entry)) return;
         shown = Entry;
         board = new(Entry);
@@ -110,6 +115,6 @@ public sealed partial class EntrySheet : IDisposable
     private async Task Answer(IReadOnlyList<Metallurgy.Finding> findings)
     {
         Entry.Form.Answer(findings);
-        if (findings.Count == 0) await Accepted.InvokeAsync();
+        await (findings.Count == 0 ? Accepted : Refused).InvokeAsync();
     }
 }

@@ -13,7 +13,7 @@ public sealed class InoculationEntry : TypedEntry<long>
     {
         Place = Form.Choice("place", isRequired: true).Showing(nameof(InoculationPlace.Stream));
         Material = Form.Choice("materialId", isRequired: true);
-        Kg = Form.Quantity("kg", 0, 1000, isRequired: true);
+        Kg = Form.Mass("kg", 0, 1000, isRequired: true);
         Lot = Form.Words("lot");
     }
 

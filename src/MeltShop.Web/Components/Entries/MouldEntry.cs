@@ -10,7 +10,7 @@ public sealed class MouldEntry : TypedEntry<RecordMould.Result>
     public MouldEntry()
     {
         Label = Form.Words("label", isRequired: true);
-        Kg = Form.Quantity("kg", 0, 100_000, isRequired: true);
+        Kg = Form.Mass("kg", 0, 100_000, isRequired: true);
         Seconds = Form.Quantity("pourSeconds", 0, 3600, isRequired: true);
         Minutes = MinutesAgo.Field(Form);
     }

@@ -13,7 +13,7 @@ public sealed class RestEntry : TypedEntry<double>
         Way = Form.Choice("way", isRequired: true).Showing(nameof(RestWay.Pigged));
         HeatId = Form.Choice("heatId");
         IntoLadle = Form.Choice("intoLadleId");
-        Kg = Form.Quantity("kg", 0, 100_000, isRequired: true);
+        Kg = Form.Mass("kg", 0, 100_000, isRequired: true);
         Reason = Form.Words("reason");
     }
 

@@ -31,7 +31,7 @@ public sealed partial class SampleEntry : TypedEntry<long>
         Fracture = Form.Choice("fracture", isRequired: true).Showing(White);
         Figures = Enum.GetValues<FigureQuantity>().ToDictionary(
             quantity => quantity,
-            quantity => quantity == FigureQuantity.ChillMm ? Form.Quantity($"figures.{quantity}", 0, 100) : Form.Quantity($"figures.{quantity}", FieldCheck.LowestC, FieldCheck.HighestC));
+            quantity => quantity == FigureQuantity.ChillMm ? Form.Quantity($"figures.{quantity}", 0, 100) : Form.Temperature($"figures.{quantity}", FieldCheck.LowestC, FieldCheck.HighestC));
         Burns = new SampleDraft(Form, elements);
     }
 
@@ -97,8 +97,11 @@ public sealed partial class SampleEntry : TypedEntry<long>
             !HasFigures && Fracture.Value == Grey, !HasFigures && IsMeanOnly, HasFigures ? FigureInputs() : null, coin) { DraftSubject = DraftSubject });
     }
 
+    /// <summary>Letter by letter; with its unit where that is not the one of the records.</summary>
+    private static string AsRead(QuantityEntry figure) => figure.Unit.IsRecorded ? figure.Text.Trim() : $"{figure.Text.Trim()} {figure.Unit.Sign}";
+
     private IReadOnlyList<FigureInput> FigureInputs() =>
-        [.. Figures.Where(figure => figure.Value.Value is not null).Select(figure => new FigureInput(figure.Key, figure.Value.Needed, figure.Value.Text.Trim()))];
+        [.. Figures.Where(figure => figure.Value.Value is not null).Select(figure => new FigureInput(figure.Key, figure.Value.Needed, AsRead(figure.Value)))];
 
     [GeneratedRegex(@"^burns\[([0-9]{1,2})\]\.([A-Z][a-z]?)$")]
     private static partial Regex CellPath();

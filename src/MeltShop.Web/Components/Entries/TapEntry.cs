@@ -9,8 +9,8 @@ public sealed class TapEntry : TypedEntry<RecordTap.Result>
 {
     public TapEntry()
     {
-        Kg = Form.Quantity("kg", 0, 100_000, isRequired: true);
-        Temperature = Form.Quantity("temperatureC", 1100, 1700);
+        Kg = Form.Mass("kg", 0, 100_000, isRequired: true);
+        Temperature = Form.Temperature("temperatureC", 1100, 1700);
         Seconds = Form.Quantity("tapSeconds", 0, 3600);
     }
 

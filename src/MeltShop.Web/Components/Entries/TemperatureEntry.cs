@@ -10,7 +10,7 @@ public sealed class TemperatureEntry : TypedEntry<long>
 {
     public TemperatureEntry()
     {
-        Degrees = Form.Quantity("temperatureC", FieldCheck.LowestC, FieldCheck.HighestC, isRequired: true);
+        Degrees = Form.Temperature("temperatureC", FieldCheck.LowestC, FieldCheck.HighestC, isRequired: true);
         Minutes = MinutesAgo.Field(Form);
     }
 

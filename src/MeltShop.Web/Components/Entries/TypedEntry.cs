@@ -22,6 +22,9 @@ public abstract class TypedEntry
     /// <summary>What it belongs to and nobody typed: the heat, the version that was seen.</summary>
     public IReadOnlyDictionary<string, string> About => about;
 
+    /// <summary>The same as it goes on its way, with the units in which its texts are typed.</summary>
+    public IReadOnlyDictionary<string, string> Sent => new Dictionary<string, string>(about.Concat(Form.Units.About()));
+
     /// <summary>Where its texts lie as drafts, seen by all, until it is handed in; null where they do not.</summary>
     public virtual string? DraftSubject => null;
 
@@ -36,11 +39,18 @@ public abstract class TypedEntry
     public void Fill(IReadOnlyDictionary<string, string> texts)
     {
         ArgumentNullException.ThrowIfNull(texts);
+        Form.Speak(ShopUnits.Told(about));
+        Told();
         foreach (var (path, text) in texts)
         {
             var field = Field(path) ?? throw new BadHttpRequestException($"{Operation} has no field {path}.");
             field.Text = text;
         }
+    }
+
+    /// <summary>What it belongs to was said, and its texts come: for what a field is by that.</summary>
+    protected virtual void Told()
+    {
     }
 
     /// <summary>Hands it in for a person.</summary>
@@ -52,6 +62,9 @@ public abstract class TypedEntry
 
     /// <summary>The version that was seen.</summary>
     protected Guid Version => Guid.TryParse(Named("version"), out var version) ? version : throw new BadHttpRequestException("version is none.");
+
+    /// <summary>What was said of it under a name; null where nothing was.</summary>
+    protected string? Said(string name) => about.GetValueOrDefault(name);
 
     private string Named(string name) => about.GetValueOrDefault(name) ?? throw new BadHttpRequestException($"{name} is missing.");
 }

@@ -14,7 +14,7 @@ public sealed class WeighingEntry : TypedEntry<long>
     public WeighingEntry()
     {
         Material = Form.Choice("materialId", isRequired: true);
-        Kg = Form.Quantity("kg", LeastKg, MostKg, isRequired: true);
+        Kg = Form.Mass("kg", LeastKg, MostKg, isRequired: true);
     }
 
     public override string Operation => nameof(WeighIn);
@@ -23,6 +23,18 @@ public sealed class WeighingEntry : TypedEntry<long>
     public TextEntry Material { get; }
 
     public QuantityEntry Kg { get; }
+
+    /// <summary>One material, and nothing to choose.</summary>
+    public void Only(long materialId)
+    {
+        Belongs("materialId", materialId);
+        Told();
+    }
+
+    protected override void Told()
+    {
+        if (Said("materialId") is { } only) Material.Showing(only);
+    }
 
     protected override Task<Outcome<long>> Run(IServiceProvider services, EntryMade made) => services.GetRequiredService<WeighIn>().Run(made.By, new(
         made.Key, made.ObservedAt, Id("heatId"), long.Parse(Material.Value!, NumberStyles.None, CultureInfo.InvariantCulture), Kg.Needed, Id("intoBath") == 1));

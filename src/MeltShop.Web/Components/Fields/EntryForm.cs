@@ -12,6 +12,7 @@ public sealed class EntryForm
 {
     private readonly List<FieldEntry> fields = [];
     private IReadOnlyList<Finding> findings = [];
+    private ShopUnits? units;
 
     public Guid Key { get; private set; } = Guid.NewGuid();
 
@@ -34,9 +35,26 @@ public sealed class EntryForm
     /// <summary>The findings are of an attempt to hand in, not of a look at what is being typed.</summary>
     public bool WasRefused { get; private set; }
 
-    /// <summary>A field for a quantity.</summary>
+    /// <summary>The units in which its fields are shown and typed: the shop's, as they were when it was drawn.</summary>
+    public ShopUnits Units => units ?? ShopUnits.Current;
+
+    /// <summary>Keeps the units in which it is drawn, so that what is typed is read as its fields said, whatever the shop chooses meanwhile.</summary>
+    public void Draw() => units ??= ShopUnits.Current;
+
+    /// <summary>Takes texts that were typed in these units.</summary>
+    public void Speak(ShopUnits typed) => units = typed;
+
+    /// <summary>A field for a mass, its range in kg.</summary>
+    public QuantityEntry Mass(string path, double? leastKg = null, double? mostKg = null, bool isRequired = false) =>
+        Add(new QuantityEntry(this, path, new NumberRange(leastKg, mostKg), isRequired, false, Dimension.Mass));
+
+    /// <summary>A field for a temperature, its range in °C.</summary>
+    public QuantityEntry Temperature(string path, double? leastC = null, double? mostC = null, bool isRequired = false) =>
+        Add(new QuantityEntry(this, path, new NumberRange(leastC, mostC), isRequired, false, Dimension.Temperature));
+
+    /// <summary>A field for a quantity whose unit is the same in every shop.</summary>
     public QuantityEntry Quantity(string path, double? least = null, double? most = null, bool isRequired = false, bool allowsBelow = false) =>
-        Add(new QuantityEntry(this, path, new NumberRange(least, most), isRequired, allowsBelow));
+        Add(new QuantityEntry(this, path, new NumberRange(least, most), isRequired, allowsBelow, Dimension.Plain));
 
     /// <summary>A field for words.</summary>
     /// <param name="judge">The code of what is wrong with a text, or null.</param>
@@ -62,6 +80,7 @@ public sealed class EntryForm
         Key = Guid.NewGuid();
         IsAccepted = false;
         findings = [];
+        units = null;
     }
 
     /// <summary>

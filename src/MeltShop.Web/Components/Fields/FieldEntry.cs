@@ -13,7 +13,7 @@ public abstract class FieldEntry(EntryForm form, string path)
     public string Path => path;
 
     /// <summary>As typed. Typing takes back what was found wrong with the former text, and makes an accepted form a new entry.</summary>
-    public string Text
+    public virtual string Text
     {
         get => text;
         set

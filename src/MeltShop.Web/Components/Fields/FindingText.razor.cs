@@ -13,7 +13,7 @@ public sealed partial class FindingText
 
     private object[] Arguments => [.. Finding.Arguments.Select(argument => argument switch
     {
-        double number => NumberText.Show(number),
+        double number => new FindingNumber(number),
         DateTimeOffset instant => Services.GetService<ShopSite>()?.DayAndTime(instant) ?? instant.ToString("u", CultureInfo.CurrentCulture),
         _ => argument,
     })];

@@ -3,34 +3,66 @@ using MeltShop.Metallurgy;
 namespace MeltShop.Web.Components.Fields;
 
 /// <summary>A typed quantity: its range, and the number that the text says.</summary>
-public sealed class QuantityEntry(EntryForm form, string path, NumberRange range, bool isRequired, bool allowsBelow) : FieldEntry(form, path)
+/// <param name="range">What it takes, in the unit of the records.</param>
+/// <param name="dimension">Decides the unit in which it is shown and typed.</param>
+public sealed class QuantityEntry(EntryForm form, string path, NumberRange range, bool isRequired, bool allowsBelow, Dimension dimension) : FieldEntry(form, path)
 {
-    public NumberRange Range => range;
+    /// <summary>A recorded number that was filled in, while nothing was typed over it: it is handed in as it was.</summary>
+    private double? standing;
+
+    /// <summary>What it is; set where a choice beside the field decides.</summary>
+    public Dimension Dimension { get; private set; } = dimension;
+
+    /// <summary>The unit in which it is shown and typed.</summary>
+    public Measure Unit => Form.Units.Of(Dimension);
+
+    /// <summary>What it takes, in the unit in which it is typed.</summary>
+    public NumberRange Range => Unit.FromRecorded(range);
+
     public bool IsRequired => isRequired;
     public bool AllowsBelow => allowsBelow;
 
-    public NumberReading Reading => NumberText.Read(Text, range, allowsBelow);
+    /// <summary>What the text says, in the unit in which it is typed.</summary>
+    public NumberReading Reading => NumberText.Read(Text, Range, allowsBelow);
 
-    /// <summary>The number where there is one and the field takes it; null otherwise.</summary>
-    public double? Value => Own is null ? Reading.Value : null;
+    public override string Text
+    {
+        get => standing is { } number ? NumberText.Unmistakable(Unit.FromRecorded(number)) : base.Text;
+        set
+        {
+            standing = null;
+            base.Text = value;
+        }
+    }
+
+    /// <summary>The number where there is one and the field takes it, in the unit of the records; null otherwise.</summary>
+    public double? Value => Own is not null ? null : standing ?? (Reading.Value is { } typed ? Unit.ToRecorded(typed) : null);
 
     /// <summary>The number of a required field, after the form found nothing against it.</summary>
     public double Needed => Value ?? throw new InvalidOperationException($"{Path} was not checked before it was used.");
 
-    protected override Finding? Own => Reading switch
+    protected override Finding? Own => standing is { } stands ? Judge(stands) : Reading switch
     {
         { Finding: { } finding } => finding with { Path = Path },
-        { Value: { } value } when value < range.Least => new Finding(Path, "number.tooSmall", range.Least),
-        { Value: { } value } when value > range.Most => new Finding(Path, "number.tooLarge", range.Most),
+        { Value: not null } when !Unit.IsRecorded && Text.Count(char.IsAsciiDigit) > Measure.Digits => new Finding(Path, "number.tooLong"),
+        { Value: { } typed } => Judge(Unit.ToRecorded(typed)),
         _ => null,
     };
 
     internal override Finding? Standing => Own ?? (isRequired && Reading.IsEmpty ? new Finding(Path, "number.missing") : null);
 
+    /// <summary>Says what it is.</summary>
+    public QuantityEntry Of(Dimension chosen)
+    {
+        Dimension = chosen;
+        return this;
+    }
+
     /// <summary>Fills in a number that stands already, so that it is read back as the same number.</summary>
     public QuantityEntry Showing(double? value)
     {
-        Fill(value is { } number ? NumberText.Unmistakable(number) : "");
+        Fill("");
+        standing = value;
         return this;
     }
 
@@ -38,7 +70,13 @@ public sealed class QuantityEntry(EntryForm form, string path, NumberRange range
     public QuantityEntry Kept(Records.Reading.Laboratory.ReadingView reading)
     {
         ArgumentNullException.ThrowIfNull(reading);
+        standing = null;
         Fill((reading.BelowDetection ? "<" : "") + NumberText.Unmistakable(reading.Percent));
         return this;
     }
+
+    private Finding? Judge(double recorded) =>
+        recorded < range.Least ? new Finding(Path, "number.tooSmall", Range.Least!.Value)
+        : recorded > range.Most ? new Finding(Path, "number.tooLarge", Range.Most!.Value)
+        : null;
 }

@@ -18,8 +18,9 @@ public sealed partial class QuantityField
     [Parameter, EditorRequired]
     public string Label { get; set; } = "";
 
-    [Parameter, EditorRequired]
-    public string Unit { get; set; } = "";
+    /// <summary>Its unit; left out where it is the shop's.</summary>
+    [Parameter]
+    public string? Unit { get; set; }
 
     /// <summary>A few words of help; the range is said anyway.</summary>
     [Parameter]
@@ -45,8 +46,12 @@ public sealed partial class QuantityField
         if (firstRender && TakesFocus) await input.FocusAsync();
     }
 
-    private string Note => Entry is { Value: { } value }
-        ? Text[Entry.Reading.IsBelow ? "ReadBelow" : "Read", $"{NumberText.Show(value)} {Unit}".TrimEnd()]
+    private string Shown => Unit ?? Entry.Unit.Sign;
+
+    protected override void OnParametersSet() => Entry.Form.Draw();
+
+    private string Note => Entry is { Value: not null, Reading.Value: { } value }
+        ? Text[Entry.Reading.IsBelow ? "ReadBelow" : "Read", $"{NumberText.Show(value)} {Shown}".TrimEnd()]
         : string.Join(" · ", new[] { Range, Entry.IsRequired ? null : Text["Optional"].Value, Help }.OfType<string>());
 
     private string? Range => Entry.Range switch

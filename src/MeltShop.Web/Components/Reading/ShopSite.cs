@@ -3,7 +3,7 @@ using MeltShop.Records.Reading.Sites;
 
 namespace MeltShop.Web.Components.Reading;
 
-/// <summary>What the pages need of the site: its currency, and its zone, in which they show instants, in the person's language.</summary>
+/// <summary>What the pages need of the site: its units and currency, and its zone, in which they show instants, in the person's language.</summary>
 public sealed class ShopSite(SitePage page)
 {
     private TimeZoneInfo? zone;
@@ -11,12 +11,23 @@ public sealed class ShopSite(SitePage page)
     /// <summary>ISO 4217 code of the shop's one currency; empty before the site is set up.</summary>
     public string Currency { get; private set; } = "";
 
+    /// <summary>The shop's units of mass and temperature.</summary>
+    public ShopUnits Units { get; private set; } = ShopUnits.Recorded;
+
     /// <summary>Reads the site, once it is set up.</summary>
     public async Task Load(CancellationToken ct)
     {
         if (zone is not null) return;
         if (await page.Load(ct) is not { } site) return;
         (Currency, zone) = (site.Currency, TimeZoneInfo.FindSystemTimeZoneById(site.TimeZone));
+        Units = ShopUnits.Of(site.MassUnit, site.TemperatureUnit);
+    }
+
+    /// <summary>Reads it anew, after somebody changed it.</summary>
+    public Task LoadAgain(CancellationToken ct)
+    {
+        zone = null;
+        return Load(ct);
     }
 
     /// <summary>Hours, minutes and seconds: for what changes while one looks at it.</summary>

@@ -19,9 +19,9 @@ public sealed class ChargeDraft
     {
         Furnace = Form.Choice("furnaceId", isRequired: true);
         Grade = Form.Choice("gradeId", isRequired: true);
-        MeltKg = Form.Quantity("meltKg", 1, MostKg, isRequired: true);
-        ToleranceKg = Form.Quantity("meltToleranceKg", 0);
-        HeelKg = Form.Quantity("heelKg", 0);
+        MeltKg = Form.Mass("meltKg", 1, MostKg, isRequired: true);
+        ToleranceKg = Form.Mass("meltToleranceKg", 0);
+        HeelKg = Form.Mass("heelKg", 0);
         Confidence = Form.Quantity("confidencePercent", 50, 99.9);
     }
 

@@ -64,7 +64,8 @@ public sealed partial class ChargePlanning
         taken = address;
         draft.Furnace.Showing(FurnaceInAddress);
         draft.Grade.Showing(GradeInAddress);
-        draft.MeltKg.Text = KgInAddress ?? "";
+        if (double.TryParse(KgInAddress, NumberStyles.Float, CultureInfo.InvariantCulture, out var kg)) draft.MeltKg.Showing(kg);
+        else draft.MeltKg.Text = KgInAddress ?? "";
         if (draft.FurnaceIn(view) is not { } furnace) return;
         draft.Furnace.Showing(furnace.Code);
         draft.OfferAFullFurnace(furnace);

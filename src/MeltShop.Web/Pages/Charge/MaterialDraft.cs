@@ -19,8 +19,8 @@ public sealed class MaterialDraft
         var path = $"materials.{code}";
         take = form.Choice(path);
         Price = form.Quantity($"{path}.pricePerTonne", -1e6, 1e6);
-        MinKg = form.Quantity($"{path}.minKg", 0);
-        MaxKg = form.Quantity($"{path}.maxKg", 0);
+        MinKg = form.Mass($"{path}.minKg", 0);
+        MaxKg = form.Mass($"{path}.maxKg", 0);
         MaxPercent = form.Quantity($"{path}.maxPercent", 0, 100);
     }
 

@@ -11,10 +11,10 @@ public sealed class CorrectionDraft
 
     public CorrectionDraft()
     {
-        TemperatureC = Form.Quantity("temperatureC", FieldCheck.LowestC, FieldCheck.HighestC, isRequired: true);
+        TemperatureC = Form.Temperature("temperatureC", FieldCheck.LowestC, FieldCheck.HighestC, isRequired: true);
         Goal = Form.Choice("goal", isRequired: true);
         Goal.Showing(nameof(CorrectionGoal.Cost));
-        MaxTapOffKg = Form.Quantity("maxTapOffKg", 0, 1e6);
+        MaxTapOffKg = Form.Mass("maxTapOffKg", 0, 1e6);
         TapOffCost = Form.Quantity("tapOffCostPerTonne", 0, 1e6);
     }
 

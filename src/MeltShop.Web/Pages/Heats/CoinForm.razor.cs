@@ -1,5 +1,5 @@
-using MeltShop.Operations.Laboratory;
 using MeltShop.Records.Laboratory;
+using MeltShop.Web.Components.Entries;
 using MeltShop.Web.Components.Fields;
 using Microsoft.AspNetCore.Components;
 
@@ -8,17 +8,7 @@ namespace MeltShop.Web.Pages.Heats;
 /// <summary>Says that a coin is on its way: when it was taken is known before its result is.</summary>
 public sealed partial class CoinForm
 {
-    private readonly EntryForm form = new();
-    private readonly TextEntry number, kind, remarks;
-    private readonly QuantityEntry minutes;
-
-    public CoinForm()
-    {
-        number = form.Words("coinNumber", isRequired: true);
-        kind = form.Choice("kind", isRequired: true).Showing(nameof(SampleKind.Bath));
-        remarks = form.Words("remarks");
-        minutes = MinutesAgo.Field(form);
-    }
+    private readonly CoinEntry entry = new();
 
     [Parameter, EditorRequired]
     public long HeatId { get; set; }
@@ -26,18 +16,7 @@ public sealed partial class CoinForm
     [Parameter, EditorRequired]
     public EventCallback Done { get; set; }
 
-    [Inject]
-    private SendCoin Operation { get; set; } = null!;
-
-    [Inject]
-    private HandingIn HandingIn { get; set; } = null!;
-
     private IEnumerable<Choice> Kinds => SampleKinds.OfTheBath.Append(SampleKind.LadleBase).Select(name => new Choice(name.ToString(), Text["Kind." + name]));
 
-    private async Task Save()
-    {
-        var outcome = await HandingIn.Send(form, made => Operation.Run(made.By, new(
-            made.Key, minutes.Before(made.ObservedAt), HeatId, null, Enum.Parse<SampleKind>(kind.Value!), number.Value!, remarks.Value)));
-        if (outcome?.Succeeded == true) await Done.InvokeAsync();
-    }
+    protected override void OnParametersSet() => entry.Belongs("heatId", HeatId);
 }

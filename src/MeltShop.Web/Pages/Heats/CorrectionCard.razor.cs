@@ -1,5 +1,4 @@
-using MeltShop.Operations.Heats;
-using MeltShop.Web.Components.Fields;
+using MeltShop.Web.Components.Entries;
 using MeltShop.Web.Components.Reading;
 using Microsoft.AspNetCore.Components;
 
@@ -8,11 +7,8 @@ namespace MeltShop.Web.Pages.Heats;
 /// <summary>The last accepted correction as the melter's task: weighed in line by line, then its prediction beside the next sample.</summary>
 public sealed partial class CorrectionCard
 {
-    private readonly EntryForm form = new();
-    private readonly QuantityEntry kg;
+    private WeighingEntry entry = new();
     private string? opened;
-
-    public CorrectionCard() => kg = form.Quantity("kg", 0, 1e6, isRequired: true);
 
     [Parameter, EditorRequired]
     public HeatScreen Screen { get; set; } = null!;
@@ -23,12 +19,6 @@ public sealed partial class CorrectionCard
     [Inject]
     private ShopSite Site { get; set; } = null!;
 
-    [Inject]
-    private WeighIn Operation { get; set; } = null!;
-
-    [Inject]
-    private HandingIn HandingIn { get; set; } = null!;
-
     private CorrectionTask? Latest { get; set; }
 
     protected override void OnParametersSet() =>
@@ -36,17 +26,11 @@ public sealed partial class CorrectionCard
 
     private void Open(WeighingRow line)
     {
-        opened = line.Code;
-        kg.Showing(null);
-        form.Open();
+        (opened, entry) = (line.Code, new());
+        entry.Belongs("heatId", Screen.Heat.Heat.Id);
+        entry.Belongs("intoBath", 1);
+        entry.Only(line.MaterialId!.Value);
     }
 
     private void Leave() => opened = null;
-
-    private async Task Save(WeighingRow line)
-    {
-        var outcome = await HandingIn.Send(form, made => Operation.Run(made.By, new(
-            made.Key, made.ObservedAt, Screen.Heat.Heat.Id, line.MaterialId!.Value, kg.Needed, IntoBath: true)));
-        if (outcome?.Succeeded == true) opened = null;
-    }
 }

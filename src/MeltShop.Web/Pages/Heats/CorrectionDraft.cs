@@ -71,7 +71,7 @@ public sealed class CorrectionDraft
         var draft = new CorrectionDraft();
         return draft.With(
             heat: draft.Choice("heatId", Id(heat.Heat.Id)), ladle: draft.Optional("treatedLadleId", fact.TreatedLadleId),
-            degrees: draft.Form.Quantity("temperatureC", FieldCheck.LowestC, FieldCheck.HighestC, isRequired: true).Showing(fact.TemperatureC));
+            degrees: draft.Form.Temperature("temperatureC", FieldCheck.LowestC, FieldCheck.HighestC, isRequired: true).Showing(fact.TemperatureC));
     }
 
     private static CorrectionDraft Sample(SampleView fact)
@@ -89,7 +89,7 @@ public sealed class CorrectionDraft
         var draft = new CorrectionDraft();
         return draft.With(
             kg: draft.Mass("kg", fact.Kg),
-            degrees: draft.Form.Quantity("temperatureC", FieldCheck.LowestC, FieldCheck.HighestC).Showing(fact.TemperatureC));
+            degrees: draft.Form.Temperature("temperatureC", FieldCheck.LowestC, FieldCheck.HighestC).Showing(fact.TemperatureC));
     }
 
     private static CorrectionDraft Metal(MetalView fact)
@@ -98,7 +98,7 @@ public sealed class CorrectionDraft
         var isDip = fact.Kind == FurnaceMetalKind.Dipped;
         return draft.With(
             kg: draft.Mass("kg", isDip ? fact.LevelKg : Math.Abs(fact.Kg)),
-            plusMinus: isDip ? draft.Form.Quantity("plusMinusKg", 0, ChargeDraft.MostKg).Showing(fact.PlusMinusKg) : null);
+            plusMinus: isDip ? draft.Form.Mass("plusMinusKg", 0, ChargeDraft.MostKg).Showing(fact.PlusMinusKg) : null);
     }
 
     private static CorrectionDraft Decision(Records.Reading.Ladles.CastingDecisionView fact)
@@ -111,7 +111,7 @@ public sealed class CorrectionDraft
 
     private TextEntry Optional(string path, long? id) => Form.Choice(path).Showing(id is { } known ? Id(known) : "");
 
-    private QuantityEntry Mass(string path, double? kg) => Form.Quantity(path, 0, ChargeDraft.MostKg, isRequired: true).Showing(kg);
+    private QuantityEntry Mass(string path, double? kg) => Form.Mass(path, 0, ChargeDraft.MostKg, isRequired: true).Showing(kg);
 
     private CorrectionDraft With(
         TextEntry? heat = null, TextEntry? ladle = null, TextEntry? material = null, TextEntry? intoBath = null, QuantityEntry? kg = null,

@@ -1,8 +1,8 @@
 using MeltShop.Operations;
 using MeltShop.Operations.Heats;
 using MeltShop.Records.Reading.Heats;
+using MeltShop.Web.Components.Entries;
 using MeltShop.Web.Components.Fields;
-using MeltShop.Web.Pages.Charge;
 using Microsoft.AspNetCore.Components;
 
 namespace MeltShop.Web.Pages.Heats;
@@ -10,18 +10,13 @@ namespace MeltShop.Web.Pages.Heats;
 /// <summary>Closes a heat or calls it off. Neither can be undone, so it is asked once more.</summary>
 public sealed partial class EndCard
 {
-    private readonly EntryForm close = new();
+    private readonly CloseEntry close = new();
     private readonly EntryForm cancel = new();
-    private readonly QuantityEntry pigged;
     private readonly TextEntry reason;
     private Ending? asked;
     private Guid? seen;
 
-    public EndCard()
-    {
-        pigged = close.Quantity("piggedKg", 0, ChargeDraft.MostKg, isRequired: true);
-        reason = cancel.Words("reason", isRequired: true);
-    }
+    public EndCard() => reason = cancel.Words("reason", isRequired: true);
 
     private enum Ending
     {
@@ -43,15 +38,22 @@ public sealed partial class EndCard
     public EventCallback Refused { get; set; }
 
     [Inject]
-    private CloseHeat Closing { get; set; } = null!;
-
-    [Inject]
     private CancelHeat Cancelling { get; set; } = null!;
 
     [Inject]
     private HandingIn HandingIn { get; set; } = null!;
 
-    private void AskClose() => (asked, seen) = (Ending.Close, Heat.Heat.Version);
+    protected override void OnParametersSet()
+    {
+        close.Belongs("heatId", Heat.Heat.Id);
+        close.Belongs("version", seen ?? Heat.Heat.Version);
+    }
+
+    private void AskClose()
+    {
+        (asked, seen) = (Ending.Close, Heat.Heat.Version);
+        close.Belongs("version", Heat.Heat.Version);
+    }
 
     private void AskCancel() => (asked, seen) = (Ending.Cancel, Heat.Heat.Version);
 
@@ -62,8 +64,7 @@ public sealed partial class EndCard
 
     private void Leave() => asked = null;
 
-    private async Task Close() => await After(await HandingIn.Send(close, made => Closing.Run(
-        made.By, new(made.Key, made.ObservedAt, Heat.Heat.Id, seen ?? Heat.Heat.Version, pigged.Needed))));
+    private Task CloseRefused() => close.Form.Findings.Any(finding => finding.Code == Stale.Code) ? Outdated() : Task.CompletedTask;
 
     private async Task Cancel() => await After(await HandingIn.Send(cancel, made => Cancelling.Run(
         made.By, new(made.Key, made.ObservedAt, Heat.Heat.Id, seen ?? Heat.Heat.Version, reason.Value!))));
@@ -72,11 +73,13 @@ public sealed partial class EndCard
     {
         if (outcome is null) return;
         if (outcome.Succeeded) asked = null;
-        else if (outcome.IsStale())
-        {
-            // What is pressed after that is pressed knowingly: it goes by what the page shows then.
-            seen = null;
-            await Refused.InvokeAsync();
-        }
+        else if (outcome.IsStale()) await Outdated();
+    }
+
+    /// <summary>What is pressed after that is pressed knowingly: it goes by what the page shows then.</summary>
+    private Task Outdated()
+    {
+        seen = null;
+        return Refused.InvokeAsync();
     }
 }

@@ -1,7 +1,5 @@
-using MeltShop.Operations.Heats;
 using MeltShop.Records.Reading.Heats;
-using MeltShop.Web.Components.Fields;
-using MeltShop.Web.Pages.Charge;
+using MeltShop.Web.Components.Entries;
 using Microsoft.AspNetCore.Components;
 
 namespace MeltShop.Web.Pages.Heats;
@@ -9,15 +7,7 @@ namespace MeltShop.Web.Pages.Heats;
 /// <summary>Iron that is poured into pig moulds while the heat goes on.</summary>
 public sealed partial class PigOutForm
 {
-    private readonly EntryForm form = new();
-    private readonly QuantityEntry kg;
-    private readonly TextEntry reason;
-
-    public PigOutForm()
-    {
-        kg = form.Quantity("kg", 0.01, ChargeDraft.MostKg, isRequired: true);
-        reason = form.Words("reason");
-    }
+    private readonly PigEntry entry = new();
 
     [Parameter, EditorRequired]
     public HeatView Heat { get; set; } = null!;
@@ -25,15 +15,5 @@ public sealed partial class PigOutForm
     [Parameter, EditorRequired]
     public EventCallback Done { get; set; }
 
-    [Inject]
-    private PigOut Operation { get; set; } = null!;
-
-    [Inject]
-    private HandingIn HandingIn { get; set; } = null!;
-
-    private async Task Save()
-    {
-        var outcome = await HandingIn.Send(form, made => Operation.Run(made.By, new(made.Key, made.ObservedAt, Heat.Heat.Id, kg.Needed, reason.Value)));
-        if (outcome?.Succeeded == true) await Done.InvokeAsync();
-    }
+    protected override void OnParametersSet() => entry.Belongs("heatId", Heat.Heat.Id);
 }

@@ -19,4 +19,12 @@ public sealed partial class SampleFigures
     private bool IsBeyond => Line > Liquidus.MaximumCarbonEquivalent;
 
     private double? CarbonEquivalent => IsBeyond ? null : Line;
+
+    /// <summary>Letter by letter as it was read, where that is in the shop's unit.</summary>
+    private static string Shown(FigureView figure) => figure switch
+    {
+        { Quantity: FigureQuantity.ChillMm } => figure.InstrumentText + " mm",
+        { InstrumentText: [.., >= '0' and <= '9'] text } when ShopUnits.Current.Temperature.IsRecorded => $"{text} {ShopUnits.Current.Temperature.Sign}",
+        _ => TemperatureText.Show(figure.Value),
+    };
 }

@@ -1,4 +1,3 @@
-using MeltShop.Web.Components.Fields;
 using Microsoft.AspNetCore.Components;
 
 namespace MeltShop.Web.Pages.Heats;
@@ -16,5 +15,5 @@ public sealed partial class SuperheatTag
 
     private Superheat Superheat => SuperheatLimit.Of(TemperatureC, HighestC);
 
-    private string Limit => NumberText.Show(HighestC ?? double.NaN);
+    private string Limit => HighestC is { } highest ? TemperatureText.Show(highest) : "";
 }

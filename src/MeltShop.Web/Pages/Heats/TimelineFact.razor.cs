@@ -45,8 +45,8 @@ public sealed partial class TimelineFact
     private string Weighing(WeighingView fact) => Text[fact.IntoBath ? "Fact.IntoBath" : "Fact.Weighing", MassText.Show(fact.Kg), fact.MaterialName];
 
     private string Temperature(TemperatureView fact) => fact.TreatedLadleId is { } id && Heat.Ladles.FirstOrDefault(ladle => ladle.Id == id) is { } of
-        ? Text["Fact.LadleTemperature", NumberText.Show(fact.TemperatureC), of.Ordinal]
-        : Text["Fact.Temperature", NumberText.Show(fact.TemperatureC)];
+        ? Text["Fact.LadleTemperature", TemperatureText.Show(fact.TemperatureC), of.Ordinal]
+        : Text["Fact.Temperature", TemperatureText.Show(fact.TemperatureC)];
 
     private string Sample(SampleView fact)
     {
@@ -56,7 +56,7 @@ public sealed partial class TimelineFact
         return percents.Length > 0 ? $"{named} ({percents})" : named;
     }
 
-    private string Tap(TapView tap) => tap.TemperatureC is { } degrees ? $"{MassText.Show(tap.Kg)}, {NumberText.Show(degrees)} °C" : MassText.Show(tap.Kg);
+    private string Tap(TapView tap) => tap.TemperatureC is { } degrees ? $"{MassText.Show(tap.Kg)}, {TemperatureText.Show(degrees)}" : MassText.Show(tap.Kg);
 
     private string Decision(CastingDecisionView decision) =>
         Text[decision.FollowsCorrection ? "Verdict.HeldAgain" : "Verdict." + decision.Verdict];

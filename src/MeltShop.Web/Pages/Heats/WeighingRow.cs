@@ -3,6 +3,7 @@ using MeltShop.Operations.Storing;
 using MeltShop.Records.Reading.Heats;
 using MeltShop.Records.Reading.Yard;
 using MeltShop.Records.Yard;
+using MeltShop.Web.Components.Weighing;
 
 namespace MeltShop.Web.Pages.Heats;
 
@@ -28,6 +29,15 @@ public sealed record WeighingRow(long? MaterialId, string Code, string Name, Mat
 
     /// <summary>The rest of the charge was planned anew, and this is another target than the first.</summary>
     public bool IsMoved => Math.Abs(TargetKg - PlannedKg) > PlannedKg * NearPercent / 100;
+
+    /// <summary>Can be weighed, and is still wanted.</summary>
+    public bool IsOpen => this is { IsDone: false, LeftKg: > 0, MaterialId: not null };
+
+    /// <summary>The row on the card.</summary>
+    /// <param name="isNext">Whether it is the next one to weigh.</param>
+    public WeighingStep Step(bool isNext) => new(
+        Code, Name, TargetKg, Entries == 0 ? null : ActualKg,
+        IsDone ? WeighingStanding.Done : IsOver ? WeighingStanding.Over : isNext ? WeighingStanding.Next : WeighingStanding.Later);
 
     private bool IsNear => Math.Abs(LeftKg) <= TargetKg * NearPercent / 100;
 

@@ -4,14 +4,16 @@ using MeltShop.Operations.Storing;
 using MeltShop.Records.Heats;
 using MeltShop.Records.Reading.Heats;
 using MeltShop.Records.Reading.Yard;
+using MeltShop.Web.Components.Weighing;
 
 namespace MeltShop.Web.Pages.Heats;
 
 /// <summary>What stands on the melter's card.</summary>
 /// <param name="Rest">The rest as it was planned anew; null before the first weighing and after the heat.</param>
+/// <param name="Steps">In the order of loading.</param>
 /// <param name="Cautions">Codes of what is dangerous about the materials on it.</param>
 public sealed record WeighingSheetView(
-    HeatView Heat, IReadOnlyList<MaterialView> Yard, ChargeProblem Asked, RestAnswer? Rest, IReadOnlyList<WeighingRow> Rows, IReadOnlyList<string> Cautions)
+    HeatView Heat, IReadOnlyList<MaterialView> Yard, ChargeProblem Asked, RestAnswer? Rest, IReadOnlyList<WeighingStep> Steps, IReadOnlyList<string> Cautions)
 {
     public static WeighingSheetView Of(HeatView heat, IReadOnlyList<MaterialView> yard, CancellationToken cancellation)
     {
@@ -21,7 +23,7 @@ public sealed record WeighingSheetView(
         var rows = WeighingRow.Of(heat, yard, rest?.Lines);
         var codes = rows.Select(row => row.Code).ToHashSet();
         return new(
-            heat, yard, StoredJson.Value<ChargeProblem>(heat.Plan.Problem), rest, rows,
+            heat, yard, StoredJson.Value<ChargeProblem>(heat.Plan.Problem), rest, [.. rows.Select(row => row.Step(rows.FirstOrDefault(other => other.IsOpen) == row))],
             [.. yard.Where(item => codes.Contains(item.Code)).SelectMany(item => item.Cautions).Distinct().Order(StringComparer.Ordinal)]);
     }
 }

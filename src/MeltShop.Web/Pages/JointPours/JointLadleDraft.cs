@@ -14,13 +14,13 @@ public sealed class JointLadleDraft
         Number = number;
         QuantityEntry Quantity(string name, double most, bool isRequired = true, double least = 0) => form.Quantity($"ladles[{number}].{name}", least, most, isRequired);
         Ladle = form.Choice($"ladles[{number}].ladleId");
-        Kg = Quantity("kg", 100_000);
+        Kg = Quantity("kg", 100_000).Of(Dimension.Mass);
         Mg = Quantity("mgPercent", 0.2, isRequired: false);
         Floor = Quantity("mgFloorPercent", 0.2, isRequired: false);
         Fade = Quantity("fade", 0.01, isRequired: false);
-        Temperature = Quantity("temperatureC", 1700, least: 1100);
-        Least = Quantity("leastC", 1700, isRequired: false, least: 1000);
-        Loss = Quantity("heatLoss", 50);
+        Temperature = Quantity("temperatureC", 1700, least: 1100).Of(Dimension.Temperature);
+        Least = Quantity("leastC", 1700, isRequired: false, least: 1000).Of(Dimension.Temperature);
+        Loss = Quantity("heatLoss", 50).Of(Dimension.TemperatureDifference);
         Inoculation = Quantity("inoculationMinutes", 120, isRequired: false);
         Treatment = Quantity("treatmentMinutes", 120);
         From = Quantity("pourFrom", 120);

@@ -13,8 +13,8 @@ public sealed partial class ToppingUp
 
     public ToppingUp()
     {
-        (kg, mg) = (form.Quantity("kg", 1, 100_000, isRequired: true), form.Quantity("mgPercent", 0, 0.2, isRequired: true));
-        (fade, rate) = (form.Quantity("fade", 0, 0.01, isRequired: true), form.Quantity("pourKgPerMinute", 0, 10_000, isRequired: true));
+        (kg, mg) = (form.Mass("kg", 1, 100_000, isRequired: true), form.Quantity("mgPercent", 0, 0.2, isRequired: true));
+        (fade, rate) = (form.Quantity("fade", 0, 0.01, isRequired: true), form.Mass("pourKgPerMinute", 0, 10_000, isRequired: true));
         floor = form.Quantity("mgFloorPercent", 0.001, 0.2, isRequired: true);
         Add();
     }
@@ -33,7 +33,7 @@ public sealed class TopUpDraft(EntryForm form, int number)
 {
     public int Number => number;
     public QuantityEntry Minute { get; } = form.Quantity($"topUps[{number}].minute", 0, 1440);
-    public QuantityEntry Kg { get; } = form.Quantity($"topUps[{number}].kg", 0.1, 100_000);
+    public QuantityEntry Kg { get; } = form.Mass($"topUps[{number}].kg", 0.1, 100_000);
     public QuantityEntry Mg { get; } = form.Quantity($"topUps[{number}].mgPercent", 0, 0.2);
 
     /// <summary>Null until it is filled in.</summary>

@@ -26,7 +26,7 @@ public sealed partial class DoseForm
     {
         { Metres: { } metres, Seconds: { } seconds } => Text["DoseWire", NumberText.Show(metres, 1), NumberText.Show(seconds, 0)],
         { Metres: { } metres } => Text["DoseWireOnly", NumberText.Show(metres, 1)],
-        _ => NumberText.Show(Dose.Kg, 1) + " kg",
+        _ => MassText.Show(Dose.Kg, 1),
     };
 
     protected override void OnParametersSet()
@@ -34,5 +34,6 @@ public sealed partial class DoseForm
         entry.Belongs("treatedLadleId", Treated.Id);
         entry.Belongs("version", Treated.Version);
         entry.Belongs("stationId", Station.Id);
+        if (!IsWire) entry.WeighIt();
     }
 }

@@ -79,6 +79,8 @@ public sealed partial class FigureForm
     /// <summary>What stands already is where a person starts from.</summary>
     private void Chosen()
     {
+        var dimension = Kind is { } chosen ? FigureUnits.DimensionOf(chosen) : Dimension.Plain;
+        foreach (var field in new[] { value, least, most }) field.Of(dimension);
         var figure = Ladle.Figures.FirstOrDefault(f => f.Kind == Kind);
         value.Showing(figure?.Value);
         least.Showing(figure?.Least);

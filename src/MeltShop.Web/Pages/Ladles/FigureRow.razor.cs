@@ -17,9 +17,9 @@ public sealed partial class FigureRow
     [Parameter]
     public LadleFigureView? Figure { get; set; }
 
-    private string Shown => Figure is null ? None : $"{NumberText.Show(Figure.Value)} {FigureUnits.Of(Kind)}".TrimEnd();
+    private string Shown => Figure is null ? None : $"{Number(Figure.Value)} {FigureUnits.Of(Kind)}".TrimEnd();
 
     private string Band => Figure is { Least: null, Most: null } or null ? None : $"{Number(Figure.Least)} … {Number(Figure.Most)}";
 
-    private static string Number(double? value) => value is { } number ? NumberText.Show(number) : "";
+    private string Number(double? value) => value is { } number ? NumberText.Show(FigureUnits.Shown(Kind, number)) : "";
 }

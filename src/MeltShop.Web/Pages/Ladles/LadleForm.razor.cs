@@ -18,11 +18,11 @@ public sealed partial class LadleForm
         code = form.Words("code", isRequired: true);
         name = form.Words("name", isRequired: true);
         process = form.Choice("process", isRequired: true);
-        fill = form.Quantity("fillLimitKg", 0, 100_000, isRequired: true);
-        pocket = form.Quantity("pocketKg", 0, 5000, isRequired: true);
+        fill = form.Mass("fillLimitKg", 0, 100_000, isRequired: true);
+        pocket = form.Mass("pocketKg", 0, 5000, isRequired: true);
         recovery = form.Quantity("mgRecoveryPercent", 0, 100, isRequired: true);
         fade = form.Quantity("mgFadePercentPerMinute", 0, 0.01, isRequired: true);
-        loss = form.Quantity("heatLossKPerMinute", 0, 50, isRequired: true);
+        loss = form.Quantity("heatLossKPerMinute", 0, 50, isRequired: true).Of(Dimension.TemperatureDifference);
         source = form.Words("figuresSource", isRequired: true);
     }
 

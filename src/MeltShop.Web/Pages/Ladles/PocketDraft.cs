@@ -16,8 +16,8 @@ public sealed class PocketDraft
     public PocketDraft()
     {
         Ladle = Form.Choice("ladleId", isRequired: true);
-        PlannedKg = Form.Quantity("plannedKg", 0, 100_000, isRequired: true);
-        TemperatureC = Form.Quantity("temperatureC", 1100, 1700, isRequired: true);
+        PlannedKg = Form.Mass("plannedKg", 0, 100_000, isRequired: true);
+        TemperatureC = Form.Temperature("temperatureC", 1100, 1700, isRequired: true);
         BaseSulphur = Form.Quantity("baseSulphurPercent", 0, 1);
         TargetMg = Form.Quantity("targetMgPercent", 0, 0.2);
         MgFloor = Form.Quantity("mgFloorPercent", 0, 0.2);
@@ -30,8 +30,8 @@ public sealed class PocketDraft
         StreamRate = Form.Quantity("streamRatePercent", 0, 1);
         MouldRate = Form.Quantity("mouldRatePercent", 0, 1);
         Pearlite = Form.Choice("pearliteMaterialId");
-        BagKg = Form.Quantity("bagKg", 0.1, 2000);
-        AlloyKg = Form.Quantity("alloyKg", 0, 5000);
+        BagKg = Form.Mass("bagKg", 0.1, 2000);
+        AlloyKg = Form.Mass("alloyKg", 0, 5000);
         (AlloyLot, CoverLot, InoculantLot, PearliteLot) = (Form.Words("alloyLot"), Form.Words("coverLot"), Form.Words("inoculantLot"), Form.Words("pearliteLot"));
     }
 

@@ -22,7 +22,7 @@ public sealed partial class PocketFields
     private bool IsDuctile => View.Grade.Family == IronFamily.Ductile;
 
     private IEnumerable<Choice> Ladles =>
-        View.Ladles.Select(l => new Choice(PocketDraft.Text(l.Id), $"{l.Name}, {NumberText.Show(l.FillLimitKg, 0)} kg"));
+        View.Ladles.Select(l => new Choice(PocketDraft.Text(l.Id), $"{l.Name}, {MassText.Show(l.FillLimitKg, 0)}"));
 
     private static IEnumerable<Choice> Of(IEnumerable<MaterialView> materials) =>
         materials.Where(m => m.Kind != MaterialKind.Cover).Select(m => new Choice(PocketDraft.Text(m.Id), m.Name));

@@ -20,7 +20,7 @@ public sealed partial class StockForm
     public StockForm()
     {
         kind = form.Choice("kind", isRequired: true);
-        kg = form.Quantity("kg", 0, MostKg, isRequired: true);
+        kg = form.Mass("kg", 0, MostKg, isRequired: true);
     }
 
     [Parameter, EditorRequired]

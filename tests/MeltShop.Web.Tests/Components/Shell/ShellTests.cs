@@ -27,7 +27,7 @@ public sealed class ShellTests : ComponentTest
     [InlineData(Role.Metallurgist, "Floor Charge Heats Yard Grades Ladles", "Recall Import")]
     [InlineData(Role.Supervisor, "Floor Heats Yard Recall", "Charge Grades Ladles Import Trail")]
     [InlineData(Role.Inspector, "Floor Heats Grades Trail", "Charge Yard Ladles Recall Import")]
-    [InlineData(Role.Administrator, "Floor Trail", "Charge Heats Yard Grades Ladles Recall Import")]
+    [InlineData(Role.Administrator, "Floor Shop Trail", "Charge Heats Yard Grades Ladles Recall Import")]
     public void Navigation_OfARole_ShowsItsDailyWorkAndHasTheRestBehindOnePress(string role, string daily, string more)
     {
         var person = AddAuthorization().SetAuthorized("Test Person");

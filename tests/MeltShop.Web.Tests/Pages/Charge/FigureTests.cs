@@ -1,3 +1,4 @@
+using MeltShop.Web.Components.Units;
 using MeltShop.Metallurgy.Elements;
 using MeltShop.Web.Pages.Charge;
 using MeltShop.Web.Tests.Components;

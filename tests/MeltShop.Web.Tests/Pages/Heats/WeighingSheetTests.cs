@@ -16,6 +16,8 @@ public sealed class WeighingSheetTests : HeatTest
 
         Assert.Equal(["carbon", "steel"], rows.Take(2).Select(row => row.GetAttribute("data-material")));
         Assert.EndsWith("100 kg", rows[1].TextContent.Trim(), StringComparison.Ordinal);
+        Assert.Equal(["Next", "Later"], rows.Take(2).Select(row => row.GetAttribute("data-standing")));
+        Assert.Equal(rows[0], OpenSheet().Find("[aria-current=step]"), (one, other) => one.OuterHtml == other.OuterHtml);
     }
 
     [Fact]

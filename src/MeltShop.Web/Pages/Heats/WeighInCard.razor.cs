@@ -12,7 +12,7 @@ using Microsoft.AspNetCore.Components;
 namespace MeltShop.Web.Pages.Heats;
 
 /// <summary>What goes into the furnace, in the order of loading: target, what the scale said, and what is left. A material may be weighed several times.</summary>
-public sealed partial class WeighingCard
+public sealed partial class WeighInCard
 {
     private readonly WeighingEntry entry = new();
     private (double Kg, string Name)? weighed;
@@ -28,7 +28,7 @@ public sealed partial class WeighingCard
     public bool IsOffered { get; set; }
 
     [Inject]
-    private ILogger<WeighingCard> Log { get; set; } = null!;
+    private ILogger<WeighInCard> Log { get; set; } = null!;
 
     private IReadOnlyList<WeighingRow> Rows { get; set; } = [];
 
@@ -76,15 +76,13 @@ public sealed partial class WeighingCard
         Rows = WeighingRow.Of(Screen.Heat, Screen.Yard, rest?.Lines);
         entry.Belongs("heatId", Screen.Heat.Heat.Id);
         entry.Belongs("intoBath", IsBath ? 1 : 0);
-        if (entry.Material.Value is null && !IsBath) Offer(Rows.FirstOrDefault(IsOpen));
+        if (entry.Material.Value is null && !IsBath) Offer(Rows.FirstOrDefault(row => row.IsOpen));
         // What was the next thing to charge is not what a bath needs: that a person chooses.
         if (wasCharging && IsBath) Offer(null);
         wasCharging = !IsBath;
     }
 
     private static string Id(long id) => id.ToString(CultureInfo.InvariantCulture);
-
-    private static bool IsOpen(WeighingRow row) => row is { IsDone: false, LeftKg: > 0, MaterialId: not null };
 
     private static string Standing(WeighingRow row) => row.IsDone ? "done" : row.IsOver ? "over" : "open";
 
@@ -116,6 +114,6 @@ public sealed partial class WeighingCard
         if (entry.Kg.Value is not { } mass) return;
         weighed = (mass, Choices.FirstOrDefault(choice => choice.Value == entry.Material.Value)?.Words ?? "");
         entry.Kg.Showing(null);
-        if (Current is { } row && row.LeftKg - mass <= row.TargetKg / 100) Offer(Rows.FirstOrDefault(other => other.Code != row.Code && IsOpen(other)) ?? row);
+        if (Current is { } row && row.LeftKg - mass <= row.TargetKg / 100) Offer(Rows.FirstOrDefault(other => other.Code != row.Code && other.IsOpen) ?? row);
     }
 }

@@ -1,0 +1,26 @@
+namespace MeltShop.Web.Components.Weighing;
+
+/// <summary>Where a step of a weighing card stands.</summary>
+public enum WeighingStanding
+{
+    Later,
+
+    /// <summary>The next one to weigh.</summary>
+    Next,
+
+    /// <summary>Near enough to its target.</summary>
+    Done,
+
+    /// <summary>More is in than was wanted.</summary>
+    Over,
+}
+
+/// <summary>One material to weigh, in the order of loading. Masses in kg weighed.</summary>
+/// <param name="Code">Names it for whoever looks for its row.</param>
+/// <param name="TargetKg">What it should become; 0 where it is not wanted.</param>
+/// <param name="ActualKg">What was weighed; null where nothing was.</param>
+public sealed record WeighingStep(string Code, string Name, double TargetKg, double? ActualKg, WeighingStanding Standing)
+{
+    /// <summary>Still to be weighed; negative where there is too much.</summary>
+    public double LeftKg => TargetKg - (ActualKg ?? 0);
+}

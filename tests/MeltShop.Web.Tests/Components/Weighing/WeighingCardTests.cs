@@ -1,0 +1,48 @@
+using Bunit;
+using MeltShop.Records.Sites;
+using MeltShop.Web.Components.Units;
+using MeltShop.Web.Components.Weighing;
+
+namespace MeltShop.Web.Tests.Components.Weighing;
+
+public sealed class WeighingCardTests : ComponentTest
+{
+    [Theory]
+    [InlineData(WeighingStanding.Later, 1000, null, "1000 kg", "")]
+    [InlineData(WeighingStanding.Next, 1000, 400.0, "600 kg", "400 kg")]
+    [InlineData(WeighingStanding.Done, 1000, 1004.0, "✓ done", "1004 kg")]
+    [InlineData(WeighingStanding.Over, 1000, 1215.0, "▲ 215 kg too much", "1215 kg")]
+    [InlineData(WeighingStanding.Later, 0, null, "–", "")]
+    public void Step_InEachState_SaysWhatIsToGoAndWhatIsIn(WeighingStanding standing, double target, double? actual, string left, string said)
+    {
+        var cells = Draw(new WeighingStep("pig", "Pig iron", target, actual, standing)).FindAll("tr[data-material] td");
+
+        Assert.Equal(["1", target > 0 ? "1000 kg" : "none", left, said], cells.Select(cell => cell.TextContent.Trim()));
+    }
+
+    [Fact]
+    public void Step_ThatIsNext_IsMarkedByAWordAndForThoseWhoHearThePage()
+    {
+        var card = Draw(new("a", "First", 10, 10, WeighingStanding.Done), new("b", "Second", 20, null, WeighingStanding.Next));
+
+        var next = card.Find("[aria-current=step]");
+        Assert.Equal("b", next.GetAttribute("data-material"));
+        Assert.Contains("next", next.TextContent, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Card_InAShopOfPounds_SaysEveryMassInPounds()
+    {
+        Measure(ShopUnits.Of(MassUnit.Pound, TemperatureUnit.Celsius));
+        var card = Draw(new WeighingStep("pig", "Pig iron", 1000, 400, WeighingStanding.Next));
+
+        Assert.Equal(["2205 lb", "1323 lb", "882 lb"], card.FindAll("tr[data-material] td").Skip(1).Select(cell => cell.TextContent.Trim()));
+        Assert.DoesNotContain("kg", card.Find("tr[data-material]").TextContent, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Card_Any_CarriesItsCautions() => Assert.Contains("Molten metal", Draw().Find("[data-testid=cautions]").TextContent, StringComparison.Ordinal);
+
+    private IRenderedComponent<WeighingCard> Draw(params WeighingStep[] steps) => Render<WeighingCard>(parameters => parameters
+        .Add(card => card.Heading, "OTF-2026-0007").Add(card => card.What, "EN-GJS-500-7").Add(card => card.Steps, steps).Add(card => card.Cautions, "<p>Molten metal</p>"));
+}
