@@ -15,6 +15,7 @@ var runs = new (string Name, Func<Task<bool>> Run)[]
     ("choices", ChoicesRun.Run),
     ("history", HistoryRun.Run),
     ("import", ImportRun.Run),
+    ("grid", GridRun.Run),
     ("memory", () => Task.FromResult(MemoryRun.Run())),
 };
 var (passed, failed) = (0, 0);
