@@ -2573,8 +2573,14 @@ namespace MeltShop.Records.Migrations.Postgres
                         .IsRequired()
                         .HasColumnType("text");
 
+                    b.Property<string>("MassUnit")
+                        .HasColumnType("text");
+
                     b.Property<string>("Name")
                         .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<string>("TemperatureUnit")
                         .HasColumnType("text");
 
                     b.Property<string>("TimeZone")

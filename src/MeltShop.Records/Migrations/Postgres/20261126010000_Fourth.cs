@@ -31,6 +31,18 @@ namespace MeltShop.Records.Migrations.Postgres
                 type: "double precision",
                 nullable: true);
 
+            migrationBuilder.AddColumn<string>(
+                name: "MassUnit",
+                table: "Sites",
+                type: "text",
+                nullable: true);
+
+            migrationBuilder.AddColumn<string>(
+                name: "TemperatureUnit",
+                table: "Sites",
+                type: "text",
+                nullable: true);
+
             migrationBuilder.AddColumn<long>(
                 name: "CoinOnItsWayId",
                 table: "Samples",
@@ -740,6 +752,14 @@ namespace MeltShop.Records.Migrations.Postgres
             migrationBuilder.DropColumn(
                 name: "TareKg",
                 table: "Taps");
+
+            migrationBuilder.DropColumn(
+                name: "MassUnit",
+                table: "Sites");
+
+            migrationBuilder.DropColumn(
+                name: "TemperatureUnit",
+                table: "Sites");
 
             migrationBuilder.DropColumn(
                 name: "CoinOnItsWayId",

@@ -2472,8 +2472,14 @@ namespace MeltShop.Records.Migrations.Sqlite
                         .IsRequired()
                         .HasColumnType("TEXT");
 
+                    b.Property<string>("MassUnit")
+                        .HasColumnType("TEXT");
+
                     b.Property<string>("Name")
                         .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("TemperatureUnit")
                         .HasColumnType("TEXT");
 
                     b.Property<string>("TimeZone")

@@ -30,6 +30,18 @@ namespace MeltShop.Records.Migrations.Sqlite
                 type: "REAL",
                 nullable: true);
 
+            migrationBuilder.AddColumn<string>(
+                name: "MassUnit",
+                table: "Sites",
+                type: "TEXT",
+                nullable: true);
+
+            migrationBuilder.AddColumn<string>(
+                name: "TemperatureUnit",
+                table: "Sites",
+                type: "TEXT",
+                nullable: true);
+
             migrationBuilder.AddColumn<long>(
                 name: "CoinOnItsWayId",
                 table: "Samples",
@@ -739,6 +751,14 @@ namespace MeltShop.Records.Migrations.Sqlite
             migrationBuilder.DropColumn(
                 name: "TareKg",
                 table: "Taps");
+
+            migrationBuilder.DropColumn(
+                name: "MassUnit",
+                table: "Sites");
+
+            migrationBuilder.DropColumn(
+                name: "TemperatureUnit",
+                table: "Sites");
 
             migrationBuilder.DropColumn(
                 name: "CoinOnItsWayId",
