@@ -7,40 +7,42 @@ using MeltShop.Records.Reading.Grades;
 
 namespace MeltShop.Operations.Charging;
 
-/// <summary>The limits of a charge: the furnace window of its grade, where a person has not set others for this charge.</summary>
+/// <summary>The limits of a charge: what its target asks of the furnace iron, where a person has not set others for this charge.</summary>
 internal static class ChargeLimits
 {
-    public static List<QuantityLimit> Of(IEnumerable<WindowView> windows, IReadOnlyList<LimitChoice> choices, FieldCheck fields)
+    public static List<QuantityLimit> Of(IEnumerable<WindowView> windows, FieldCheck fields) => Of([.. windows.Select(TargetRow.Of)], [], null, fields);
+
+    public static List<QuantityLimit> Of(IReadOnlyList<TargetRow> rows, IReadOnlyList<LimitChoice> choices, double? nearnessPrice, FieldCheck fields)
     {
         var limits = new List<QuantityLimit>();
-        var furnace = windows.ToList();
-        foreach (var window in furnace)
+        foreach (var row in rows)
         {
-            var choice = choices.FirstOrDefault(c => c.Quantity == window.Quantity);
-            Add(limits, window.Quantity, choice?.Least ?? window.Least, choice?.Most ?? window.Most, window.Margin, fields);
+            var choice = choices.FirstOrDefault(c => c.Quantity == row.Name);
+            var (least, most) = (choice?.Least ?? row.Bounds.Least, choice?.Most ?? row.Bounds.Most);
+            if (!Check(row.Name, least, most, fields)) continue;
+            limits.Add(new QuantityLimit(row.Quantity, least, most, row.Margin) { Nearness = Near(row.Bounds.Aim, least, most, nearnessPrice) });
         }
 
-        foreach (var choice in choices.Where(c => furnace.All(w => w.Quantity != c.Quantity)))
+        foreach (var choice in choices.Where(c => rows.All(row => row.Name != c.Quantity)))
         {
-            Add(limits, choice.Quantity, choice.Least, choice.Most, margin: 0, fields);
+            if (choice.Quantity != GradeInputs.CarbonEquivalent && !Element.TryParse(choice.Quantity, out _)) fields.Add($"limits.{choice.Quantity}", "quantity.unknown", choice.Quantity);
+            else if (Check(choice.Quantity, choice.Least, choice.Most, fields)) limits.Add(new QuantityLimit(LimitedQuantity.Of(choice.Quantity), choice.Least, choice.Most));
         }
 
         return limits;
     }
 
-    private static void Add(List<QuantityLimit> limits, string quantity, double? least, double? most, double margin, FieldCheck fields)
+    /// <returns>False where it binds nothing: an aim alone.</returns>
+    private static bool Check(string quantity, double? least, double? most, FieldCheck fields)
     {
         var path = $"limits.{quantity}";
-        if (quantity != GradeInputs.CarbonEquivalent && !Element.TryParse(quantity, out _))
-        {
-            fields.Add(path, "quantity.unknown", quantity);
-            return;
-        }
-
         fields.Percent($"{path}.least", least);
         fields.Percent($"{path}.most", most);
         if (least > most) fields.Add($"{path}.least", "window.crossed", least, most!);
-        if (least is null && most is null) return; // an aim alone binds nothing
-        limits.Add(new QuantityLimit(LimitedQuantity.Of(quantity), least, most, margin));
+        return least is not null || most is not null;
     }
+
+    /// <summary>An aim that lies outside bounds which were changed for this charge is none any more.</summary>
+    private static Nearness? Near(double? aim, double? least, double? most, double? price) =>
+        price > 0 && aim is { } wanted && !(wanted < least) && !(wanted > most) ? new Nearness(wanted, price.Value) : null;
 }

@@ -13,16 +13,20 @@ public sealed record PlanAgain(ChargeProblem Problem, ChargePlan Kept, ChargePla
     /// <summary>More than this is another plan, not rounding.</summary>
     private const double Tolerance = 1e-6;
 
+    /// <summary>The charge was made by hand: then it is checked once more, and not solved.</summary>
+    public HandCharge? ByHand { get; private init; }
+
     public bool IsSame => Difference <= Tolerance;
 
-    /// <summary>Solves the kept question once more.</summary>
+    /// <summary>Answers the kept question once more.</summary>
     /// <exception cref="System.Text.Json.JsonException">What is kept is not a plan.</exception>
     public static PlanAgain Of(PlanView plan, CancellationToken cancellation = default)
     {
         ArgumentNullException.ThrowIfNull(plan);
         var (problem, kept) = (StoredJson.Value<ChargeProblem>(plan.Problem), StoredJson.Value<ChargePlan>(plan.Answer));
-        var now = ChargeOptimiser.Plan(problem, cancellation);
-        return new(problem, kept, now, Apart(kept, now));
+        var byHand = StoredChoice.IsByHand(plan) ? HandCharge.Of(problem, kept) : null;
+        var now = byHand?.AsPlan ?? ChargeOptimiser.Plan(problem, cancellation);
+        return new(problem, kept, now, Apart(kept, now)) { ByHand = byHand };
     }
 
     private static double Apart(ChargePlan kept, ChargePlan now)

@@ -9,13 +9,15 @@ using MeltShop.Records.Heats;
 using MeltShop.Records.Keeping;
 using MeltShop.Records.People;
 using MeltShop.Records.Reading.Charge;
+using MeltShop.Records.Reading.Yard;
 using MeltShop.Records.Writing;
 
 namespace MeltShop.Operations.Charging;
 
 /// <summary>
 /// Keeps a charge plan with all that it used. It is solved here, whatever a page showed before; a plan that does not meet its
-/// limits is refused, and the findings name those that clash.
+/// limits is refused, and the findings name those that clash. A charge that was made by hand is checked and not changed; one that misses
+/// something is kept only for those who may answer for it.
 /// </summary>
 public sealed class PlanCharge(Recorder recorder, TimeProvider time, ChargePage page)
     : Operation<PlanCharge.Command, PlanCharge.Result>(recorder, time)
@@ -29,9 +31,16 @@ public sealed class PlanCharge(Recorder recorder, TimeProvider time, ChargePage 
     public sealed record Result(long PlanId);
 
     /// <summary>The question and its answer, from the yard as it was when the plan was asked for.</summary>
-    internal sealed record Solution(ChargeView Data, ChargeProblem? Problem, ChargePlan? Answer, IReadOnlyList<Finding> Findings);
+    internal sealed record Solution(ChargeView Data, ChargeProblem? Problem, ChargePlan? Answer, IReadOnlyList<Finding> Findings)
+    {
+        /// <summary>How much a charge that was made by hand misses.</summary>
+        public int Misses { get; init; }
+    }
 
     public override IReadOnlyList<string> Roles { get; } = [Role.Melter, Role.Metallurgist, Role.Supervisor];
+
+    /// <summary>Who may keep a charge that misses what was asked, knowing that it does.</summary>
+    public static IReadOnlyList<string> MayMiss { get; } = [Role.Metallurgist, Role.Supervisor];
 
     protected override void Check(Command command, FieldCheck fields) => fields.Check(command.Choice);
 
@@ -39,6 +48,12 @@ public sealed class PlanCharge(Recorder recorder, TimeProvider time, ChargePage 
     {
         var data = await page.Load(cancellation);
         var (problem, findings) = ChargeQuestion.Build(data, command.Choice);
+        if (problem is not null && command.Choice.ByHand is { } masses)
+        {
+            var made = HandCharge.Of(problem, masses);
+            return command with { Solution = new Solution(data, problem, made.AsPlan, findings) { Misses = made.Checked.Misses.Count } };
+        }
+
         var answer = problem is null ? null : ChargeOptimiser.Plan(problem, cancellation);
         if (answer is not null && answer.Status != PlanStatus.Optimal && answer.Lines.Count == 0) findings = [.. Clashes(answer)];
         return command with { Solution = new Solution(data, problem, answer, findings) };
@@ -48,6 +63,7 @@ public sealed class PlanCharge(Recorder recorder, TimeProvider time, ChargePage 
     {
         var solution = command.Solution!;
         if (solution.Findings.Count > 0) return Written<Result>.Refused(solution.Findings);
+        if (solution.Misses > 0 && !writing.Acting.HoldsAny(MayMiss)) return Refuse("byHand", "plan.misses", solution.Misses, string.Join(", ", MayMiss));
 
         var plan = Plan(writing.Stamp, command.Choice, solution.Data, solution.Problem!, solution.Answer!);
         writing.Db.Add(plan);
@@ -66,9 +82,13 @@ public sealed class PlanCharge(Recorder recorder, TimeProvider time, ChargePage 
         MeltKg = problem.MeltKg,
         Problem = StoredJson.Text(problem),
         Answer = StoredJson.Text(answer),
-        Versions = FormulaVersions.ForCharge(data.Materials.Select(m => m.Analysis?.Id).OfType<long>()),
+        Choice = StoredJson.Text(choice),
+        Versions = FormulaVersions.ForCharge(Used(data, choice).Select(m => m.Analysis?.Id).OfType<long>()),
         TotalCost = Money.Rounded((decimal)answer.TotalCost),
     };
+
+    private static IEnumerable<MaterialView> Used(ChargeView data, ChargeChoice choice) =>
+        choice.Target is ChargeTarget.Poured ? data.Materials.Concat(data.RouteMaterials).DistinctBy(m => m.Id) : data.Materials;
 
     private static IEnumerable<Finding> Clashes(ChargePlan answer)
     {

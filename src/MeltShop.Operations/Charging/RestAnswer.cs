@@ -15,6 +15,9 @@ public enum RestStanding
     /// <summary>Not the limits, or not the mass: the rest is what does the least harm.</summary>
     Missed,
 
+    /// <summary>The charge was made by hand and stands as it was made; it misses what it was made to miss.</summary>
+    AsMade,
+
     /// <summary>No charge was found in the time that there is.</summary>
     None,
 
@@ -23,19 +26,21 @@ public enum RestStanding
 }
 
 /// <summary>The rest of a charge as it was planned anew.</summary>
-/// <param name="Rest">The answer of the optimiser; null where it could not be asked.</param>
-/// <param name="Unknown">Names of what is in the furnace without an analysis.</param>
-public sealed record RestAnswer(RestStanding Standing, RestOfCharge? Rest, IReadOnlyList<string> Unknown)
+/// <param name="Charge">The whole charge as it should become, what is in already included; null where nobody can say.</param>
+public sealed record RestAnswer(RestStanding Standing, ChargeEvaluation? Charge)
 {
-    /// <summary>The whole charge as it should become, what is in already included; null where nobody can say.</summary>
-    public IReadOnlyList<PlanLine>? Lines => Rest?.Charge?.Lines;
-
-    /// <summary>Liquid that it makes, kg; null where nobody can say.</summary>
-    public double? LiquidKg => Rest?.Charge?.LiquidKg;
-
-    /// <summary>What the melt will miss, as it was asked without margins.</summary>
-    public IReadOnlyList<Miss> Misses => Standing is RestStanding.Missed ? Rest?.Charge?.Misses ?? [] : [];
+    /// <summary>Names of what is in the furnace without an analysis.</summary>
+    public IReadOnlyList<string> Unknown { get; init; } = [];
 
     /// <summary>How far what is still to come can move each limited quantity.</summary>
-    public IReadOnlyList<ReachableRange> StillPossible => Rest?.StillPossible ?? [];
+    public IReadOnlyList<ReachableRange> StillPossible { get; init; } = [];
+
+    /// <summary>Masses by code; null where nobody can say.</summary>
+    public IReadOnlyList<PlanLine>? Lines => Charge?.Lines;
+
+    /// <summary>Liquid that it makes, kg; null where nobody can say.</summary>
+    public double? LiquidKg => Charge?.LiquidKg;
+
+    /// <summary>What the melt will miss.</summary>
+    public IReadOnlyList<Miss> Misses => Charge?.Misses ?? [];
 }

@@ -1,3 +1,4 @@
+using MeltShop.Charging;
 using MeltShop.Charging.Plans;
 using MeltShop.Charging.Problems;
 using MeltShop.Charging.WeighingIn;
@@ -28,8 +29,8 @@ public static class RestQuestion
         var weighed = weighings.GroupBy(weighing => weighing.MaterialCode).ToDictionary(group => group.Key, group => group.Sum(weighing => weighing.Kg));
         var names = weighings.ToLookup(weighing => weighing.MaterialCode, weighing => weighing.MaterialName);
         var asked = StoredJson.Value<ChargeProblem>(heat.Plan.Problem);
-        var plannedKg = StoredJson.Value<ChargePlan>(heat.Plan.Answer).Lines.Sum(line => line.Kg);
-        var answer = Answer(asked, weighed, plannedKg, yard, cancellation);
+        var planned = StoredJson.Value<ChargePlan>(heat.Plan.Answer);
+        var answer = Answer(asked, weighed, planned.Lines.Sum(line => line.Kg), yard, StoredChoice.IsByHand(heat.Plan) ? planned : null, cancellation);
         return answer with { Unknown = [.. answer.Unknown.Select(code => names[code].First())] };
     }
 
@@ -37,9 +38,11 @@ public static class RestQuestion
     /// <param name="weighedKg">What is in, kg by code.</param>
     /// <param name="plannedKg">All that was to be weighed in, kg: what a greatest share is a share of.</param>
     /// <param name="yard">What lies in the yard now.</param>
+    /// <param name="byHand">The charge where a person made it: it stands as long as it misses nothing new; null for one that was planned.</param>
     /// <param name="cancellation">Ends the call.</param>
     public static RestAnswer Answer(
-        ChargeProblem asked, IReadOnlyDictionary<string, double> weighedKg, double plannedKg, IReadOnlyList<MaterialView> yard, CancellationToken cancellation = default)
+        ChargeProblem asked, IReadOnlyDictionary<string, double> weighedKg, double plannedKg, IReadOnlyList<MaterialView> yard, ChargePlan? byHand = null,
+        CancellationToken cancellation = default)
     {
         ArgumentNullException.ThrowIfNull(asked);
         ArgumentNullException.ThrowIfNull(weighedKg);
@@ -48,13 +51,27 @@ public static class RestQuestion
         var extra = weighedKg.Keys.Where(code => !known.Contains(code)).ToDictionary(code => code, code => yard.FirstOrDefault(item => item.Code == code));
         // Not measured is not zero: without an analysis it would count as pure iron.
         List<string> unknown = [.. extra.Where(item => item.Value?.Analysis is null).Select(item => item.Key)];
-        if (unknown.Count > 0) return new(RestStanding.NoAnalysis, null, unknown);
+        if (unknown.Count > 0) return new(RestStanding.NoAnalysis, null) { Unknown = unknown };
 
         var begun = Begun(asked, plannedKg, weighedKg, yard, extra.Values.Select(item => item!));
         var rest = Replan.Of(begun, cancellation);
-        if (rest.IsReachable) return new(RestStanding.Kept, rest, []);
+        if (byHand is not null && AsMade(asked, begun, byHand) is { } made) return made with { StillPossible = rest.StillPossible };
+        if (rest.IsReachable) return Of(RestStanding.Kept, rest);
         rest = Replan.Of(begun with { ConfidencePercent = 50, Limits = [.. begun.Limits.Select(limit => limit with { Margin = 0 })] }, cancellation);
-        return new(rest.IsReachable ? RestStanding.WithoutMargin : rest.Charge is null ? RestStanding.None : RestStanding.Missed, rest, []);
+        return Of(rest.IsReachable ? RestStanding.WithoutMargin : rest.Charge is null ? RestStanding.None : RestStanding.Missed, rest);
+    }
+
+    private static RestAnswer Of(RestStanding standing, RestOfCharge rest) => new(standing, rest.Charge) { StillPossible = rest.StillPossible };
+
+    /// <summary>What was made by hand with what is really in; null where that misses more than the person took upon themselves.</summary>
+    private static RestAnswer? AsMade(ChargeProblem asked, ChargeProblem begun, ChargePlan byHand)
+    {
+        var masses = begun.Materials.ToDictionary(material => material.Code, material => Math.Max(
+            begun.WeighedKg.GetValueOrDefault(material.Code), byHand.Lines.FirstOrDefault(line => line.Code == material.Code)?.Kg ?? 0));
+        var made = ChargeCheck.Of(begun, masses);
+        var taken = HandCharge.Of(asked, byHand).Checked.Misses.Select(miss => (miss.Kind, miss.Name, miss.IsMax)).ToHashSet();
+        if (made.Holds) return new(RestStanding.Kept, made);
+        return made.Misses.All(miss => taken.Contains((miss.Kind, miss.Name, miss.IsMax))) ? new(RestStanding.AsMade, made) : null;
     }
 
     private static ChargeProblem Begun(
@@ -64,7 +81,7 @@ public static class RestQuestion
         WeighedKg = weighed,
         Materials =
         [
-            .. asked.Materials.Concat(extra.Select(item => ChargeQuestion.Taken(item, new MaterialChoice(item.Code, Include: true, MaxKg: 0))!)).Select(material =>
+            .. asked.Materials.Concat(extra.Select(item => ChargeMaterials.Taken(item, new MaterialChoice(item.Code, Include: true, MaxKg: 0))!)).Select(material =>
                 Begun(material, weighed.GetValueOrDefault(material.Code), plannedKg, yard.FirstOrDefault(item => item.Code == material.Code)?.StockKg)),
         ],
     };

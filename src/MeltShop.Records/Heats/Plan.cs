@@ -15,6 +15,9 @@ public sealed class Plan : Fact
     /// <summary>The answer as JSON.</summary>
     public required string Answer { get; init; }
 
+    /// <summary>What a person chose, as JSON: whether the charge was made by hand, which iron was the target; null in plans of before.</summary>
+    public string? Choice { get; init; }
+
     /// <summary>Versions of formulas and data that it used.</summary>
     public required string Versions { get; init; }
 

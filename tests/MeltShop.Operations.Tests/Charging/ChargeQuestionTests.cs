@@ -4,15 +4,14 @@ using MeltShop.Charging.Problems;
 using MeltShop.Operations.Charging;
 using MeltShop.Operations.Storing;
 using MeltShop.Operations.Tests.Shops;
-using MeltShop.Records;
 using MeltShop.Records.Reading.Charge;
 using Microsoft.EntityFrameworkCore;
 
 namespace MeltShop.Operations.Tests.Charging;
 
-public sealed class ChargeQuestionTests : IAsyncLifetime
+public sealed class ChargeQuestionTests(OneShop one) : IClassFixture<OneShop>, IAsyncLifetime
 {
-    private Shop shop = null!;
+    private readonly Shop shop = one.Shop;
     private ChargeView data = null!;
     private ChargeChoice choice = null!;
 
@@ -20,12 +19,11 @@ public sealed class ChargeQuestionTests : IAsyncLifetime
 
     public async ValueTask InitializeAsync()
     {
-        shop = await Shop.Open(RecordsProvider.Sqlite);
         data = await shop.Get<ChargePage>().Load();
-        choice = new ChargeChoice(shop.FurnaceId, shop.DuctileId, 2000);
+        choice = new ChargeChoice(shop.FurnaceId, shop.DuctileId, 2000, HeelKg: 0);
     }
 
-    public ValueTask DisposeAsync() => shop.DisposeAsync();
+    public ValueTask DisposeAsync() => ValueTask.CompletedTask;
 
     public static TheoryData<string, string, string> Refused => new()
     {
@@ -44,6 +42,24 @@ public sealed class ChargeQuestionTests : IAsyncLifetime
         { "limit", "limits.C.least", "window.crossed" },
         { "quantity", "limits.Xx", "quantity.unknown" },
         { "nothing", "materials", "yard.empty" },
+        { "heelOverFurnace", "heelKg", "heel.overCapacity" },
+        { "stock", "materials.pig.minKg", "stock.under" },
+        { "shares", "materials.pig.maxPercent", "shares.under100" },
+        { "group", "groups.Gold", "group.unknown" },
+        { "groupBounds", "groups.PigIron.minKg", "bounds.crossed" },
+        { "groupShares", "groups.PigIron.minPercent", "bounds.crossed" },
+        { "groupSum", "groups.SteelScrap.minPercent", "shares.over100" },
+        { "groupEmpty", "groups.Returns.minKg", "group.empty" },
+        { "energy", "wishes.meltingKWhPerTonne", "number.missing" },
+        { "nearness", "wishes.nearnessPrice", "number.negative" },
+        { "bucket", "wishes.bucketM3", "number.missing" },
+        { "room", "wishes.furnaceM3", "number.notPositive" },
+        { "byHand", "byHand.slag", "material.unknown" },
+        { "byHandTwice", "byHand.pig", "material.twice" },
+        { "byHandKg", "byHand.pig", "mass.negative" },
+        { "byHandMisses", "byHand", "plan.misses" },
+        { "poured", "target", "recipe.noSulphur" },
+        { "pouredLadle", "ladleId", "choice.missing" },
     };
 
     [Theory]
@@ -137,6 +153,24 @@ public sealed class ChargeQuestionTests : IAsyncLifetime
         "share" => choice with { Materials = [new("pig", MaxPercent: 101)] },
         "limit" => choice with { Limits = [new("C", 4, 3)] },
         "quantity" => choice with { Limits = [new("Xx", 1, 2)] },
+        "heelOverFurnace" => choice with { HeelKg = 3001 },
+        "stock" => choice with { Materials = [new("pig", MinKg: 5001)] },
+        "shares" => choice with { Materials = [.. data.Materials.Select(m => new MaterialChoice(m.Code, MaxPercent: 20))] },
+        "group" => choice with { Groups = [new("Gold", MaxKg: 1)] },
+        "groupBounds" => choice with { Groups = [new("PigIron", MinKg: 2, MaxKg: 1)] },
+        "groupShares" => choice with { Groups = [new("PigIron", MinPercent: 20, MaxPercent: 10)] },
+        "groupSum" => choice with { Groups = [new("PigIron", MinPercent: 60), new("SteelScrap", MinPercent: 50)] },
+        "groupEmpty" => choice with { Groups = [new("Returns", MinKg: 100)] },
+        "energy" => choice with { Wishes = new(EnergyPricePerKWh: 0.2) },
+        "nearness" => choice with { Wishes = new(NearnessPrice: -1) },
+        "bucket" => choice with { Wishes = new(BucketFillings: 2) },
+        "room" => choice with { Wishes = new(FurnaceM3: 0) },
+        "byHand" => choice with { ByHand = [new("slag", 1)] },
+        "byHandTwice" => choice with { ByHand = [new("pig", 1), new("pig", 1)] },
+        "byHandKg" => choice with { ByHand = [new("pig", -1)] },
+        "byHandMisses" => choice with { ByHand = [new("pig", 2000)] },
+        "poured" => choice with { Target = ChargeTarget.Poured, LadleId = shop.LadleId },
+        "pouredLadle" => choice with { Target = ChargeTarget.Poured, Limits = [new("S", Most: 0.015)] },
         _ => choice with { Materials = [.. data.Materials.Select(m => new MaterialChoice(m.Code, Include: false))] },
     };
 }

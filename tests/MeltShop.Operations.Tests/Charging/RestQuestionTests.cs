@@ -108,7 +108,7 @@ public sealed class RestQuestionTests
     [Fact]
     public void Rest_SomethingElseIsInThatWasNotPlanned_CountsByItsAnalysis()
     {
-        var rest = RestQuestion.Answer(Asked, Weighed(("x", 100)), plannedKg: 1000, [Lying("x", new MaterialPercentView(Element.C, 5, null, null))], TestContext.Current.CancellationToken);
+        var rest = RestQuestion.Answer(Asked, Weighed(("x", 100)), plannedKg: 1000, [Lying("x", new MaterialPercentView(Element.C, 5, null, null))], cancellation: TestContext.Current.CancellationToken);
 
         Assert.Equal(RestStanding.Kept, rest.Standing);
         Assert.Equal((100, 520), (Kg(rest, "x"), Math.Round(Kg(rest, "b"), 6)));
@@ -117,7 +117,7 @@ public sealed class RestQuestionTests
     [Fact]
     public void Rest_SomethingIsInWithoutAnAnalysis_IsNotTakenForIronAndNamesIt()
     {
-        var rest = RestQuestion.Answer(Asked, Weighed(("x", 100)), plannedKg: 1000, [Lying("x")], TestContext.Current.CancellationToken);
+        var rest = RestQuestion.Answer(Asked, Weighed(("x", 100)), plannedKg: 1000, [Lying("x")], cancellation: TestContext.Current.CancellationToken);
 
         Assert.Equal(RestStanding.NoAnalysis, rest.Standing);
         Assert.Equal("x", Assert.Single(rest.Unknown));
@@ -128,8 +128,39 @@ public sealed class RestQuestionTests
     public void Rest_SomethingIsInThatTheYardDoesNotKnow_IsNotPassedOver() =>
         Assert.Equal(RestStanding.NoAnalysis, Rest(("gone", 100)).Standing);
 
+    [Fact]
+    public void Rest_OfAChargeMadeByHand_StandsAsItWasMadeWhileItHolds()
+    {
+        // 700 kg of b were chosen although 620 kg are the cheapest; 3.5 % C.
+        var rest = ByHand([("b", 700), ("a", 300)], ("b", 100));
+
+        Assert.Equal((RestStanding.Kept, 700), (rest.Standing, Math.Round(Kg(rest, "b"), 6)));
+    }
+
+    [Fact]
+    public void Rest_OfAChargeMadeByHandThatMissesSomething_StandsAndSaysWhat()
+    {
+        // 900 kg of b: 4.5 % C, which somebody took upon themselves.
+        var rest = ByHand([("b", 900), ("a", 100)], ("b", 100));
+
+        Assert.Equal(RestStanding.AsMade, rest.Standing);
+        Assert.Equal("C", Assert.Single(rest.Misses).Name);
+    }
+
+    [Fact]
+    public void Rest_OfAChargeMadeByHandThatMissesSomethingNew_IsPlannedAnew()
+    {
+        var rest = ByHand([("b", 700), ("a", 300)], ("b", 850));
+
+        Assert.NotEqual(RestStanding.AsMade, rest.Standing);
+        Assert.True(Kg(rest, "a") < 300);
+    }
+
+    private static RestAnswer ByHand((string Code, double Kg)[] made, params (string Code, double Kg)[] weighed) => RestQuestion.Answer(
+        Asked, Weighed(weighed), plannedKg: 1000, [], HandCharge.Of(Asked, made.Select(m => new ChosenMass(m.Code, m.Kg))).AsPlan, TestContext.Current.CancellationToken);
+
     private static RestAnswer Rest(params (string Code, double Kg)[] weighed) =>
-        RestQuestion.Answer(Asked, Weighed(weighed), plannedKg: 1000, [], TestContext.Current.CancellationToken);
+        RestQuestion.Answer(Asked, Weighed(weighed), plannedKg: 1000, [], cancellation: TestContext.Current.CancellationToken);
 
     private static Dictionary<string, double> Weighed(params (string Code, double Kg)[] weighed) => weighed.ToDictionary(w => w.Code, w => w.Kg);
 
@@ -137,7 +168,7 @@ public sealed class RestQuestionTests
 
     private static double Kg(ChargePlan plan, string code) => plan.Lines.FirstOrDefault(line => line.Code == code)?.Kg ?? 0;
 
-    private static double Value(RestAnswer rest, string quantity) => rest.Rest!.Charge!.Limits.Single(limit => limit.Quantity == quantity).Value;
+    private static double Value(RestAnswer rest, string quantity) => rest.Charge!.Limits.Single(limit => limit.Quantity == quantity).Value;
 
     private static MaterialView Lying(string code, params MaterialPercentView[] percents) => new(
         1, Guid.Empty, code, code, MaterialKind.SteelScrap, MaterialUses.Charge, 100, null, 100, null, null, null, [], false, true,

@@ -25,7 +25,26 @@ public sealed class ChargePage(IDbContextFactory<RecordsContext> contexts)
         var currency = await db.Sites.Select(s => s.Currency).FirstOrDefaultAsync(ct);
         return new(
             furnaces, [.. grades.Take(GradesPage.Most)], [.. materials.Take(YardPage.Most)], currency,
-            grades.Count > GradesPage.Most || materials.Count > YardPage.Most);
+            grades.Count > GradesPage.Most || materials.Count > YardPage.Most)
+        {
+            RouteMaterials = await RouteMaterials(db, grades, ct),
+            Ladles = await db.Ladles.Where(l => l.IsActive).OrderBy(l => l.Code)
+                .Select(l => new ChargeLadleView(l.Id, l.Code, l.Name, l.MgRecoveryPercent, l.RecoveryTemperatureC, l.MgFadePercentPerMinute)).ToListAsync(ct),
+        };
+    }
+
+    /// <summary>The answer of the last plan that a heat of this grade was started from, as JSON; null where there was none.</summary>
+    public async Task<string?> LastAnswer(long gradeId, CancellationToken ct = default)
+    {
+        await using var db = await contexts.CreateDbContextAsync(ct);
+        return await db.Heats.Where(h => h.GradeId == gradeId).OrderByDescending(h => h.StartedAt).ThenByDescending(h => h.Id)
+            .Join(db.Plans, h => h.PlanId, p => p.Id, (h, p) => p.Answer).FirstOrDefaultAsync(ct);
+    }
+
+    private static async Task<IReadOnlyList<MaterialView>> RouteMaterials(RecordsContext db, IEnumerable<GradeView> grades, CancellationToken ct)
+    {
+        var codes = grades.SelectMany(g => new[] { g.Recipe?.TreatmentAlloyCode, g.Recipe?.InoculantCode }).OfType<string>().Distinct().ToList();
+        return codes.Count == 0 ? [] : await MaterialRows.Load(db, db.Materials.Where(m => m.IsActive && codes.Contains(m.Code)), ct);
     }
 
     /// <summary>A stored plan, or null.</summary>

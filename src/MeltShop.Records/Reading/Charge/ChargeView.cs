@@ -12,7 +12,19 @@ namespace MeltShop.Records.Reading.Charge;
 /// <param name="Currency">ISO 4217 code; null before the site is set up.</param>
 /// <param name="More">True where there are more grades or materials than are listed.</param>
 public sealed record ChargeView(
-    IReadOnlyList<ChargeFurnaceView> Furnaces, IReadOnlyList<GradeView> Grades, IReadOnlyList<MaterialView> Materials, string? Currency, bool More);
+    IReadOnlyList<ChargeFurnaceView> Furnaces, IReadOnlyList<GradeView> Grades, IReadOnlyList<MaterialView> Materials, string? Currency, bool More)
+{
+    /// <summary>Treatment alloys and inoculants that the recipes of the grades name.</summary>
+    public IReadOnlyList<MaterialView> RouteMaterials { get; init; } = [];
+
+    /// <summary>Ladles in use, whose recovery and fade of magnesium lie between furnace and mould.</summary>
+    public IReadOnlyList<ChargeLadleView> Ladles { get; init; } = [];
+}
+
+/// <param name="MgRecoveryPercent">With the sulphur credited.</param>
+/// <param name="RecoveryTemperatureC">Where the recovery was found; null where it is taken as it is.</param>
+public sealed record ChargeLadleView(
+    long Id, string Code, string Name, double MgRecoveryPercent, double? RecoveryTemperatureC, double MgFadePercentPerMinute);
 
 /// <param name="Heel">What the last heat left; null where nothing is known about the furnace.</param>
 /// <param name="LiquidKg">Sum of the furnace's metal ledger.</param>
@@ -36,6 +48,9 @@ public sealed record PlanView(
     public string FurnaceName { get; init; } = "";
 
     public string GradeCode { get; init; } = "";
+
+    /// <summary>JSON; null in plans of before.</summary>
+    public string? Choice { get; init; }
 
     /// <summary>What it used and was corrected since; its numbers stay what they were.</summary>
     public IReadOnlyList<StaleNote> Stale { get; init; } = [];

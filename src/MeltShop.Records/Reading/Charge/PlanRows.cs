@@ -14,6 +14,7 @@ internal static class PlanRows
         return new(row.Origin, plan.FurnaceId, plan.GradeId, plan.MeltKg, plan.Problem, plan.Answer, plan.Versions, plan.TotalCost, heats)
         {
             FurnaceName = await db.Furnaces.Where(f => f.Id == plan.FurnaceId).Select(f => f.Name).SingleAsync(ct),
+            Choice = plan.Choice,
             GradeCode = await db.Grades.Where(g => g.Id == plan.GradeId).Select(g => g.Code).SingleAsync(ct),
         };
     }
