@@ -23,6 +23,9 @@ public static class ChargeMaterials
             ? "material.noMgRecovery" : null;
     }
 
+    /// <summary>A material that the yard has none of, as one could buy it; null where it cannot be planned.</summary>
+    public static ChargeMaterial? Offered(MaterialView material) => Gap(material) is null ? Taken(material, new MaterialChoice(material.Code, Include: true)) : null;
+
     internal static List<ChargeMaterial> Of(IReadOnlyList<MaterialView> yard, ChargeChoice choice, FieldCheck fields)
     {
         var byHand = (choice.ByHand ?? []).Where(mass => mass.Kg > 0).Select(mass => mass.Code).ToHashSet();

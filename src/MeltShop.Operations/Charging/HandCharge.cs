@@ -25,13 +25,21 @@ public sealed record HandCharge(ChargeEvaluation Checked)
         Limits = Checked.Limits,
     };
 
-    /// <summary>Checks it.</summary>
+    /// <summary>
+    /// Checks it. A little less liquid than was wanted is what a person who types whole kilograms gets; more is not, for the furnace may be full.
+    /// </summary>
     public static HandCharge Of(ChargeProblem problem, IEnumerable<ChosenMass> masses)
     {
         ArgumentNullException.ThrowIfNull(problem);
         var codes = problem.Materials.Select(material => material.Code).ToHashSet();
         // A material that nothing is taken of need not be among those that can be charged.
-        return new(ChargeCheck.Of(problem, masses.Where(mass => mass.Kg > 0 || codes.Contains(mass.Code)).ToDictionary(mass => mass.Code, mass => mass.Kg)));
+        return new(ChargeCheck.Of(Near(problem), masses.Where(mass => mass.Kg > 0 || codes.Contains(mass.Code)).ToDictionary(mass => mass.Code, mass => mass.Kg)));
+    }
+
+    internal static ChargeProblem Near(ChargeProblem problem)
+    {
+        var room = problem.MeltKg * RestQuestion.NearPercent / 100;
+        return problem with { MeltKg = problem.MeltKg - room, MeltToleranceKg = problem.MeltToleranceKg + room };
     }
 
     /// <summary>A kept plan checked once more.</summary>

@@ -68,7 +68,7 @@ public static class RestQuestion
     {
         var masses = begun.Materials.ToDictionary(material => material.Code, material => Math.Max(
             begun.WeighedKg.GetValueOrDefault(material.Code), byHand.Lines.FirstOrDefault(line => line.Code == material.Code)?.Kg ?? 0));
-        var made = ChargeCheck.Of(begun, masses);
+        var made = ChargeCheck.Of(HandCharge.Near(begun), masses);
         var taken = HandCharge.Of(asked, byHand).Checked.Misses.Select(miss => (miss.Kind, miss.Name, miss.IsMax)).ToHashSet();
         if (made.Holds) return new(RestStanding.Kept, made);
         return made.Misses.All(miss => taken.Contains((miss.Kind, miss.Name, miss.IsMax))) ? new(RestStanding.AsMade, made) : null;

@@ -50,6 +50,15 @@ public sealed partial class LimitBar
     [Parameter]
     public double? Distance { get; set; }
 
+    /// <summary>
+    /// One standard deviation of what is expected, same unit, drawn and said beside it: a plan is judged by its mean and its margins, so that the
+    /// verdict does not count it.
+    /// </summary>
+    [Parameter]
+    public double Band { get; set; }
+
+    private double Drawn => Math.Max(Whole, Band);
+
     private double Whole => double.Hypot(Doubt, Repeatability);
 
     private LimitVerdict Verdict => !IsJudged && Value is not null ? LimitVerdict.Unjudged : LimitVerdicts.Of(Value, Least, Most, Whole);

@@ -1,3 +1,5 @@
+using System.Globalization;
+using MeltShop.Operations.Charging;
 using MeltShop.Records.Grades;
 using MeltShop.Records.Reading.Charge;
 using MeltShop.Web.Components.Fields;
@@ -13,6 +15,9 @@ public sealed partial class ChargeBasics
 
     [Parameter, EditorRequired]
     public ChargeDraft Draft { get; set; } = null!;
+
+    [Parameter, EditorRequired]
+    public string Currency { get; set; } = "";
 
     /// <summary>What stands in the address has changed.</summary>
     [Parameter]
@@ -31,6 +36,19 @@ public sealed partial class ChargeBasics
 
     private IReadOnlyCollection<string> Counting =>
         [.. Draft.GradeIn(View)?.At(WindowStage.Furnace).Select(window => window.Quantity) ?? []];
+
+    private IEnumerable<Choice> Targets => Enum.GetNames<ChargeTarget>().Select(target => new Choice(target, Text["Target." + target]));
+
+    private IEnumerable<Choice> Ladles => View.Ladles.Select(ladle => new Choice(ladle.Id.ToString(CultureInfo.InvariantCulture), ladle.Name));
+
+    private bool IsTreated => Draft.GradeIn(View)?.Family is IronFamily.Ductile;
+
+    /// <summary>The only ladle there is need not be chosen; it is put into the field, where it can be seen.</summary>
+    private Task TargetChosen()
+    {
+        if (Draft.IsPoured && Draft.Ladle.Value is null && View.Ladles is [{ } only]) Draft.Ladle.Showing(only.Id.ToString(CultureInfo.InvariantCulture));
+        return Changed.InvokeAsync();
+    }
 
     private async Task FurnaceChosen()
     {

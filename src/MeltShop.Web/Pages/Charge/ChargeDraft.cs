@@ -14,6 +14,7 @@ public sealed class ChargeDraft
 
     private readonly Dictionary<string, MaterialDraft> materials = [];
     private readonly Dictionary<string, LimitDraft> limits = [];
+    private readonly HashSet<string> rightPrices = [];
 
     public ChargeDraft()
     {
@@ -23,6 +24,10 @@ public sealed class ChargeDraft
         ToleranceKg = Form.Mass("meltToleranceKg", 0);
         HeelKg = Form.Mass("heelKg", 0);
         Confidence = Form.Quantity("confidencePercent", 50, 99.9);
+        Target = Form.Choice("target");
+        Ladle = Form.Choice("ladleId");
+        Wishes = new WishesDraft(Form);
+        Groups = [.. ChargeGroups.Names.Select(name => new GroupDraft(Form, name))];
     }
 
     public EntryForm Form { get; } = new();
@@ -35,6 +40,40 @@ public sealed class ChargeDraft
     public QuantityEntry ToleranceKg { get; }
     public QuantityEntry HeelKg { get; }
     public QuantityEntry Confidence { get; }
+
+    /// <summary>Name of the <see cref="ChargeTarget"/>; empty is the furnace iron.</summary>
+    public TextEntry Target { get; }
+
+    /// <summary>Id of the ladle that lies between furnace and mould.</summary>
+    public TextEntry Ladle { get; }
+
+    public WishesDraft Wishes { get; }
+
+    public IReadOnlyList<GroupDraft> Groups { get; }
+
+    public bool IsPoured => Target.Value == nameof(ChargeTarget.Poured);
+
+    /// <summary>The charge as a person makes it; null while the cheapest is wanted.</summary>
+    public HandDraft? ByHand { get; private set; }
+
+    /// <summary>Takes a charge into the person's own hands.</summary>
+    public void Make(HandDraft made)
+    {
+        ByHand?.Leave();
+        ByHand = made;
+    }
+
+    /// <summary>Back to the cheapest.</summary>
+    public void Unmake()
+    {
+        ByHand?.Leave();
+        ByHand = null;
+    }
+
+    /// <summary>Whether it was asked and answered that a price of nothing or less is right.</summary>
+    public bool IsPriceRight(string code) => rightPrices.Contains(code);
+
+    public void PriceIsRight(string code) => rightPrices.Add(code);
 
     public MaterialDraft Material(string code) =>
         materials.TryGetValue(code, out var draft) ? draft : materials[code] = new MaterialDraft(Form, code);
@@ -63,11 +102,19 @@ public sealed class ChargeDraft
                 [.. materials.Values.Select(draft => draft.Choice()).OfType<MaterialChoice>()],
                 [.. limits.Values.Select(draft => draft.Choice()).OfType<LimitChoice>()],
                 Confidence.Value ?? 50)
+            {
+                Target = IsPoured ? ChargeTarget.Poured : ChargeTarget.Furnace,
+                LadleId = IsPoured && long.TryParse(Ladle.Value, NumberStyles.None, CultureInfo.InvariantCulture, out var ladle) ? ladle : null,
+                Groups = [.. Groups.Select(draft => draft.Choice()).OfType<GroupChoice>()],
+                Wishes = Wishes.Choice(),
+                ByHand = ByHand?.Choice(),
+            }
             : null;
 
     private IEnumerable<FieldEntry> Fields =>
     [
-        Furnace, Grade, MeltKg, ToleranceKg, HeelKg, Confidence,
+        Furnace, Grade, MeltKg, ToleranceKg, HeelKg, Confidence, Target, Ladle,
+        .. Wishes.Fields, .. Groups.SelectMany(draft => draft.Fields), .. ByHand?.Fields ?? [],
         .. materials.Values.SelectMany(draft => draft.Fields), .. limits.Values.SelectMany(draft => draft.Fields),
     ];
 }

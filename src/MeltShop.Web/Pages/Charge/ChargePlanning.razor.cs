@@ -1,5 +1,6 @@
 using System.Globalization;
 using MeltShop.Operations.Charging;
+using MeltShop.Records.People;
 using MeltShop.Records.Reading.Charge;
 using MeltShop.Records.Writing;
 using MeltShop.Web.Components.Fields;
@@ -17,6 +18,8 @@ public sealed partial class ChargePlanning
     private LivePlan live = null!;
     private (string?, string?, string?) taken;
     private bool hasFailed;
+    private bool? whyTurned;
+    private IReadOnlyList<TargetRow> rows = [];
 
     [Inject]
     private ChargePage Page { get; set; } = null!;
@@ -39,7 +42,10 @@ public sealed partial class ChargePlanning
     [SupplyParameterFromQuery(Name = "kg")]
     public string? KgInAddress { get; set; }
 
-    private string Age => live.IsWorking ? "Planning" : !live.IsCurrent ? "PlanOld" : live.Last?.IsReached == true ? "PlanCurrent" : "PlanNone";
+    /// <summary>The melter sees what to do; why is for the metallurgist, and a press away for everybody.</summary>
+    private bool IsWhyShown => whyTurned ?? May([Role.Metallurgist, Role.Supervisor]);
+
+    private string Age => live.IsWorking ? "Planning" : !live.IsCurrent ? "PlanOld" : draft.ByHand is not null ? "PlanByHand" : live.Last?.IsReached == true ? "PlanCurrent" : "PlanNone";
 
     protected override async Task<ChargeView?> Read(CancellationToken ct)
     {
@@ -81,10 +87,18 @@ public sealed partial class ChargePlanning
             replace: true);
     }
 
+    private void Redraw()
+    {
+        // What was found stands at the fields of this page, which draws itself anew after a callback.
+    }
+
+    private void TurnWhy() => whyTurned = !IsWhyShown;
+
     private async Task Replan()
     {
         if (View is not { } view || Leaving.IsCancellationRequested) return;
-        var (problem, findings) = draft.Choice(view) is { } choice ? ChargeQuestion.Build(view, choice) : (null, []);
+        var choice = draft.Choice(view);
+        var (problem, findings) = choice is null ? (null, []) : ChargeQuestion.Build(view, choice);
         draft.Form.Find(findings);
         if (problem is null)
         {
@@ -95,7 +109,8 @@ public sealed partial class ChargePlanning
 
         try
         {
-            var asked = live.Ask(problem);
+            rows = ChargeQuestion.Rows(view, choice!);
+            var asked = live.Ask(problem, choice!.ByHand);
             StateHasChanged();
             await asked;
             hasFailed = false;

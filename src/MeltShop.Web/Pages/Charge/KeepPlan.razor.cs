@@ -32,6 +32,10 @@ public sealed partial class KeepPlan
     [Parameter, EditorRequired]
     public bool IsOffered { get; set; }
 
+    /// <summary>It was kept, or refused with findings that stand elsewhere on the page.</summary>
+    [Parameter]
+    public EventCallback Answered { get; set; }
+
     [Inject]
     private PlanCharge Operation { get; set; } = null!;
 
@@ -61,6 +65,7 @@ public sealed partial class KeepPlan
         var problem = Planned.Problem;
         var outcome = await HandingIn.Send(Draft.Form, made => Operation.Run(made.By, new(made.Key, made.ObservedAt, choice)));
         if (outcome?.Succeeded == true) kept = (outcome.Value.PlanId, problem);
+        await Answered.InvokeAsync();
     }
 
     private async Task Start()

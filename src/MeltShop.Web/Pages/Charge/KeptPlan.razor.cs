@@ -10,6 +10,7 @@ public sealed partial class KeptPlan
 {
     private PlanAgain? again;
     private bool hasFailed;
+    private readonly Dictionary<string, string> names = []; // a kept plan names materials by the codes of its day
 
     [Parameter]
     public long PlanId { get; set; }
@@ -19,6 +20,8 @@ public sealed partial class KeptPlan
 
     [Inject]
     private ILogger<KeptPlan> Log { get; set; } = null!;
+
+    private bool IsPoured => View is { } plan && StoredChoice.Of(plan)?.Target is ChargeTarget.Poured;
 
     protected override async Task<PlanView?> Read(CancellationToken ct)
     {

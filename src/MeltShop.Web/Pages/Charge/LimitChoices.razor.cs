@@ -1,4 +1,4 @@
-using MeltShop.Records.Reading.Grades;
+using MeltShop.Operations.Charging;
 using MeltShop.Web.Components.Fields;
 using Microsoft.AspNetCore.Components;
 
@@ -11,7 +11,7 @@ public sealed partial class LimitChoices
     public string Quantity { get; set; } = "";
 
     [Parameter, EditorRequired]
-    public WindowView? Window { get; set; }
+    public TargetRow? Row { get; set; }
 
     [Parameter, EditorRequired]
     public LimitDraft Draft { get; set; } = null!;
@@ -19,7 +19,8 @@ public sealed partial class LimitChoices
     [Parameter]
     public EventCallback Changed { get; set; }
 
-    private string Standing(double? bound) => bound is { } number ? Text["GradeSays", NumberText.Show(number)] : Text["GradeOpen"];
+    private string Standing(double? bound) => bound is { } number
+        ? Text[Row?.IsPoured == true ? "PouredSays" : "GradeSays", NumberText.Show(Math.Round(number, LimitRow.DecimalsOf(Quantity) + 1))] : Text["GradeOpen"];
 
     private Task Clear()
     {

@@ -1,12 +1,26 @@
 using MeltShop.Charging;
 using MeltShop.Charging.Plans;
 using MeltShop.Charging.Problems;
+using MeltShop.Charging.WhatIf;
+using MeltShop.Operations.Charging;
 
 namespace MeltShop.Web.Pages.Charge;
 
 /// <summary>A plan with the question that it answers.</summary>
 public sealed record PlannedCharge(ChargeProblem Problem, ChargePlan Plan)
 {
+    /// <summary>Over which price of each material it stays as it is.</summary>
+    public IReadOnlyList<PriceRange> Prices { get; init; } = [];
+
+    /// <summary>The charge that a person made instead, checked against the same question; null where nobody did.</summary>
+    public HandCharge? ByHand { get; init; }
+
+    /// <summary>What is to be melted: the charge made by hand, or else the plan.</summary>
+    public PlannedCharge Shown => ByHand is { } made ? this with { Plan = made.AsPlan } : this;
+
+    /// <summary>What goes in, kg by code.</summary>
+    public IReadOnlyDictionary<string, double> Kilograms => Shown.Plan.Lines.ToDictionary(line => line.Code, line => line.Kg);
+
     /// <summary>Whether there is a charge that keeps all limits.</summary>
     public bool IsReached => Plan.Status != PlanStatus.Infeasible && (Plan.Lines.Count > 0 || Plan.Status == PlanStatus.Optimal);
 }
@@ -31,7 +45,9 @@ public sealed class LivePlan(TimeProvider clock) : IDisposable
     public bool IsWorking => running is not null;
 
     /// <summary>Plans this. Returns when the answer is there, or when a later question has taken its place.</summary>
-    public async Task Ask(ChargeProblem problem)
+    /// <param name="problem">The question.</param>
+    /// <param name="byHand">A charge that a person made, to be checked beside the plan.</param>
+    public async Task Ask(ChargeProblem problem, IReadOnlyList<ChosenMass>? byHand = null)
     {
         var isFirst = Last is null && running is null;
         Withdraw();
@@ -40,8 +56,8 @@ public sealed class LivePlan(TimeProvider clock) : IDisposable
         try
         {
             if (!isFirst) await Task.Delay(Pause, clock, mine.Token);
-            var plan = await Task.Run(() => ChargeOptimiser.Plan(problem, mine.Token), mine.Token);
-            if (running == mine) (Last, IsCurrent) = (new PlannedCharge(problem, plan), true);
+            var planned = await Task.Run(() => Plan(problem, byHand, mine.Token), mine.Token);
+            if (running == mine) (Last, IsCurrent) = (planned, true);
         }
         catch (OperationCanceledException) when (mine.IsCancellationRequested)
         {
@@ -51,6 +67,13 @@ public sealed class LivePlan(TimeProvider clock) : IDisposable
             if (running == mine) running = null;
         }
     }
+
+    private static PlannedCharge Plan(ChargeProblem problem, IReadOnlyList<ChosenMass>? byHand, CancellationToken cancellation) =>
+        new(problem, ChargeOptimiser.Plan(problem, cancellation))
+        {
+            Prices = PriceRanges.Of(problem, cancellation),
+            ByHand = byHand is null ? null : HandCharge.Of(problem, byHand),
+        };
 
     /// <summary>There is no question that could be planned just now: what is still being planned is given up, and the last plan no longer holds.</summary>
     public void Withdraw()

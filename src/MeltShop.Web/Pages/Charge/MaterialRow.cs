@@ -1,6 +1,8 @@
 using MeltShop.Charging.Plans;
+using MeltShop.Charging.WhatIf;
 using MeltShop.Metallurgy.Chain;
 using MeltShop.Metallurgy.Elements;
+using MeltShop.Operations.Charging;
 using MeltShop.Records.Reading.Charge;
 using MeltShop.Records.Reading.Yard;
 
@@ -22,6 +24,9 @@ public enum MaterialStanding
 
     /// <summary>It has no analysis, and what is not measured is not zero.</summary>
     NoAnalysis,
+
+    /// <summary>It holds magnesium, and nobody says how much of that stays.</summary>
+    NoMgRecovery,
 }
 
 /// <summary>What a material brings of an element.</summary>
@@ -44,6 +49,12 @@ public sealed record MaterialRow(
 
     private const int MostNamed = 4;
 
+    /// <summary>Prices over which the plan stays as it is; null where that cannot be said.</summary>
+    public PriceRange? Range { get; init; }
+
+    /// <summary>Limits that make a left-out material dearer, heaviest first.</summary>
+    public IReadOnlyList<LimitPressure> KeptOutBy { get; init; } = [];
+
     /// <summary>All materials of the view beside a plan: what is in by mass, then the rest, nearest to coming in first.</summary>
     public static IReadOnlyList<MaterialRow> Of(ChargeView view, PlannedCharge planned, ChargeDraft draft)
     {
@@ -65,8 +76,7 @@ public sealed record MaterialRow(
         if (asked is null)
         {
             var standing = draft.Material(material.Code).IsLeftOut ? MaterialStanding.LeftOut
-                : material.Analysis is null ? MaterialStanding.NoAnalysis
-                : MaterialStanding.NoneThere;
+                : ChargeMaterials.Gap(material) switch { null => MaterialStanding.NoneThere, "material.noAnalysis" => MaterialStanding.NoAnalysis, _ => MaterialStanding.NoMgRecovery };
             return new(material, standing, 0, 0, 0, 0, [], [], null, (double)material.PricePerTonne);
         }
 
@@ -74,7 +84,10 @@ public sealed record MaterialRow(
         if (line is null)
         {
             var price = planned.Plan.Materials.FirstOrDefault(m => m.Code == material.Code)?.PriceToEnterPerTonne;
-            return new(material, MaterialStanding.NotChosen, 0, 0, 0, 0, [], [], price, asked.PricePerTonne);
+            return new(material, MaterialStanding.NotChosen, 0, 0, 0, 0, [], [], price, asked.PricePerTonne)
+            {
+                KeptOutBy = [.. LimitPressure.On(planned.Problem, planned.Plan, asked).Take(MostNamed)],
+            };
         }
 
         var arrival = Arrival.PerKilogram(asked.Composition);
@@ -83,7 +96,10 @@ public sealed record MaterialRow(
             material, MaterialStanding.InPlan, line.Kg, line.Percent, line.Kg * asked.PricePerTonne / 1000,
             100 * line.Kg * arrival.LiquidKg / planned.Plan.LiquidKg,
             Brought(arrival, line.Kg, planned.Plan, limits.Where(limit => limit.Min is not null)),
-            Brought(arrival, line.Kg, planned.Plan, limits.Where(limit => limit.Binding is BindingBound.Max or BindingBound.Both)), null, asked.PricePerTonne);
+            Brought(arrival, line.Kg, planned.Plan, limits.Where(limit => limit.Binding is BindingBound.Max or BindingBound.Both)), null, asked.PricePerTonne)
+        {
+            Range = planned.Prices.FirstOrDefault(range => range.Code == material.Code),
+        };
     }
 
     private static IReadOnlyList<Supply> Brought(Arrival arrival, double kg, ChargePlan plan, IEnumerable<LimitOutcome> limits) =>

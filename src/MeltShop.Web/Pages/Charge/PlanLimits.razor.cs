@@ -1,13 +1,12 @@
 using MeltShop.Charging.Plans;
 using MeltShop.Charging.Problems;
-using MeltShop.Records.Grades;
-using MeltShop.Records.Reading.Grades;
+using MeltShop.Operations.Charging;
 using MeltShop.Web.Components.Fields;
 using Microsoft.AspNetCore.Components;
 
 namespace MeltShop.Web.Pages.Charge;
 
-/// <summary>Where the plan sits on each limit, and what the limit costs; each can be changed for this charge.</summary>
+/// <summary>Where the plan sits on each limit, how far it scatters and what the limit costs; each can be changed for this charge.</summary>
 public sealed partial class PlanLimits
 {
     private string? open;
@@ -15,14 +14,19 @@ public sealed partial class PlanLimits
     [Parameter, EditorRequired]
     public PlannedCharge Planned { get; set; } = null!;
 
+    /// <summary>What the target asks.</summary>
     [Parameter, EditorRequired]
-    public GradeView Grade { get; set; } = null!;
+    public IReadOnlyList<TargetRow> Rows { get; set; } = [];
 
     [Parameter, EditorRequired]
     public ChargeDraft Draft { get; set; } = null!;
 
     [Parameter, EditorRequired]
     public string Currency { get; set; } = "";
+
+    /// <summary>With scatter and costs, for the metallurgist.</summary>
+    [Parameter]
+    public bool IsWhyShown { get; set; }
 
     [Parameter]
     public EventCallback Changed { get; set; }
@@ -31,11 +35,21 @@ public sealed partial class PlanLimits
 
     private bool Clashes(string quantity) => Planned.Plan.Conflicts.Any(clash => clash.Quantity == quantity);
 
-    private WindowView? WindowOf(string quantity) => Grade.At(WindowStage.Furnace).FirstOrDefault(window => window.Quantity == quantity);
+    private TargetRow? RowOf(string quantity) => Rows.FirstOrDefault(row => row.Name == quantity);
+
+    private string Words(LimitRow row) => string.Join(" ", new[]
+    {
+        row.Row is { IsPoured: true, Window: { } window } ? Text["FromPoured", Bounds(window.Least, window.Most, row.Decimals)].Value : null,
+        row.Row is { IsPoured: true, Window: null } ? Text["FromRoute"].Value : null,
+        IsWhyShown && Planned.ByHand is null ? Binding(row) : null,
+    }.OfType<string>());
 
     private string Binding(LimitRow row) => row.Outcome.Binding is BindingBound.None
         ? Text["BindsNot"]
-        : $"{Text["Binds." + row.Outcome.Binding, NumberText.Show(row.Margin)]} {Price(row.Outcome.MarginalCost)}";
+        : $"{Text["Binds." + row.Outcome.Binding, NumberText.Show(row.Margin)]} {Price(PerTonne(row.Outcome.MarginalCost))}";
+
+    /// <summary>Of new liquid metal, as the cost of the charge is told.</summary>
+    private double? PerTonne(double? marginal) => 1000 * marginal / (Planned.Plan.LiquidKg - Planned.Problem.Heel.Kg);
 
     private string Price(double? marginal) => marginal switch
     {
@@ -47,11 +61,12 @@ public sealed partial class PlanLimits
     private string Asked(QuantityLimit limit)
     {
         var decimals = LimitRow.DecimalsOf(limit.Quantity.Name);
-        return string.Join(" · ", new[]
-        {
-            limit.Min is { } least ? $"{Text["Least"]} {NumberText.Show(least, decimals)}" : null,
-            limit.Max is { } most ? $"{Text["Most"]} {NumberText.Show(most, decimals)}" : null,
-            limit.Margin > 0 ? $"{Text["Margin"]} {NumberText.Show(limit.Margin)}" : null,
-        }.OfType<string>());
+        return string.Join(" · ", new[] { Bounds(limit.Min, limit.Max, decimals), limit.Margin > 0 ? $"{Text["Margin"]} {NumberText.Show(limit.Margin)}" : null }.OfType<string>());
     }
+
+    private string Bounds(double? least, double? most, int decimals) => string.Join(" · ", new[]
+    {
+        least is { } low ? $"{Text["Least"]} {NumberText.Show(low, decimals)}" : null,
+        most is { } high ? $"{Text["Most"]} {NumberText.Show(high, decimals)}" : null,
+    }.OfType<string>());
 }

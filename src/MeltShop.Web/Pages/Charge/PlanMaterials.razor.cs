@@ -1,3 +1,4 @@
+using MeltShop.Charging.WhatIf;
 using MeltShop.Records.Reading.Charge;
 using MeltShop.Web.Components.Fields;
 using Microsoft.AspNetCore.Components;
@@ -23,6 +24,10 @@ public sealed partial class PlanMaterials
 
     [Parameter, EditorRequired]
     public string Currency { get; set; } = "";
+
+    /// <summary>With costs and reasons, for the metallurgist.</summary>
+    [Parameter]
+    public bool IsWhyShown { get; set; }
 
     [Parameter]
     public EventCallback Changed { get; set; }
@@ -54,14 +59,29 @@ public sealed partial class PlanMaterials
             Text["OfTheMelt", ShareText.Show(row.LiquidPercent)].Value,
             row.Supplies.Count > 0 ? Text["Supplies", Named(row.Supplies)].Value : Text["Dilutes"].Value,
             row.Burdens.Count > 0 ? Text["Burdens", Named(row.Burdens)].Value : null,
+            Stays(row.Range),
         }.OfType<string>()),
         MaterialStanding.LeftOut => Text["LeftOut"],
         MaterialStanding.NoneThere => Text["NoneThere"],
         MaterialStanding.NoAnalysis => Text["NoAnalysis"],
+        MaterialStanding.NoMgRecovery => Text["NoMgRecovery"],
+        _ when !IsWhyShown => "",
         _ when !Planned.IsReached => Text["NoPlan"],
         _ when row.PriceToEnter is not { } price => Text[row.Material.PieceKg is null ? "NeverIn" : "WholePieces"],
         _ when row.PriceToEnter >= row.Price => Text["EquallyGood"],
-        _ => Text["ComesInAt", NumberText.Show(row.PriceToEnter!.Value, 2), Currency],
+        _ when row.KeptOutBy.Count == 0 => Text["ComesInAt", NumberText.Show(row.PriceToEnter!.Value, 2), Currency],
+        _ => $"{Text["ComesInAt", NumberText.Show(row.PriceToEnter!.Value, 2), Currency]} · {Text["KeptOutBy", Pressures(row)]}",
+    };
+
+    private string Pressures(MaterialRow row) =>
+        string.Join(", ", row.KeptOutBy.Select(pressure => $"{pressure.Quantity} {NumberText.Show(pressure.PerTonne, 0)} {Currency}/t"));
+
+    private string? Stays(PriceRange? range) => range switch
+    {
+        null or { Least: null, Most: null } => null,
+        { Least: { } least, Most: { } most } => Text["Stays", NumberText.Show(least, 2), NumberText.Show(most, 2), Currency].Value,
+        { Most: { } most } => Text["StaysBelow", NumberText.Show(most, 2), Currency].Value,
+        { Least: { } least } => Text["StaysAbove", NumberText.Show(least, 2), Currency].Value,
     };
 
     private static string Named(IEnumerable<Supply> supplies) =>

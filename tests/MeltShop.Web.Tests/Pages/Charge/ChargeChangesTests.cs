@@ -1,5 +1,6 @@
 using Bunit;
 using MeltShop.Operations.Yard;
+using MeltShop.Records.People;
 using MeltShop.Records.Reading.Yard;
 
 namespace MeltShop.Web.Tests.Pages.Charge;
@@ -21,7 +22,7 @@ public sealed class ChargeChangesTests : ChargeTest
     [Fact]
     public void Price_OfALeftOutMaterialChanged_IsShownAndComparedWithTheOneAtWhichItComesIn()
     {
-        var page = OpenPlanned();
+        var page = OpenPlanned(Role.Metallurgist);
         Change(page, "Test copper");
         Type(page, "materials.copper.pricePerTonne", "-5000");
         page.WaitForState(() => page.FindAll("[data-testid=in-plan] [data-material=copper]").Count > 0, Patience);

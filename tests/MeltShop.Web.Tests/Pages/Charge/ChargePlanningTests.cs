@@ -24,7 +24,7 @@ public sealed class ChargePlanningTests : ChargeTest
     [Fact]
     public void Charge_Planned_SaysWhyEachMaterialIsInOrOut()
     {
-        var page = OpenPlanned();
+        var page = OpenPlanned(Role.Metallurgist);
 
         Assert.Contains("Si ", page.Find("[data-material=fesi] .why").TextContent, StringComparison.Ordinal);
         Assert.Matches(@"would come in at -?[0-9.]+ EUR/t", page.Find("[data-material=copper] .why").TextContent);
@@ -33,11 +33,11 @@ public sealed class ChargePlanningTests : ChargeTest
     [Fact]
     public void Charge_Planned_SaysWhereItSitsAndWhatTheLimitCosts()
     {
-        var page = OpenPlanned();
+        var page = OpenPlanned(Role.Metallurgist);
 
         var silicon = page.Find("[data-limit=Si]");
         Assert.Equal("Min", silicon.GetAttribute("data-binding"));
-        Assert.Matches(@"sits on the least \(margin 0.02\). 0.01 more costs [0-9.]+ EUR", silicon.TextContent);
+        Assert.Matches(@"sits on the least \(margin 0.02\). 0.01 more costs [0-9.]+ EUR/t", silicon.TextContent);
     }
 
     [Fact]
@@ -139,10 +139,10 @@ public sealed class ChargePlanningTests : ChargeTest
     public void Charge_InThePseudoLanguage_HasNoWordOutsideItsTexts()
     {
         Speak(PseudoLanguage.Culture);
-        var page = OpenPlanned();
+        var page = OpenPlanned(Role.Metallurgist);
 
         Assert.Empty(Marks.WordsOutside(
-            page.Nodes, "Test pig", "Test steel", "Test carbon", "Test fesi", "Test copper", "EN-GJS-500-7", "Furnace 1", "EUR/t", "EUR", "kg",
+            page.Nodes, "Test pig", "Test steel", "Test carbon", "Test fesi", "Test copper", "EN-GJS-500-7", "Furnace 1", "EUR/t", "EUR/kWh", "EUR", "kg", "kWh/t", "m³",
             "Si", "Mn", "Cu", "C", "S"));
         Assert.NotEmpty(InPlan(page));
     }

@@ -1,0 +1,45 @@
+using MeltShop.Charging.Plans;
+using MeltShop.Records.Reading.Charge;
+using MeltShop.Records.Reading.Yard;
+using Microsoft.AspNetCore.Components;
+
+namespace MeltShop.Web.Pages.Charge;
+
+/// <summary>A charge as a person makes it, material by material, beside the cheapest one.</summary>
+public sealed partial class HandMasses
+{
+    [Parameter, EditorRequired]
+    public ChargeView View { get; set; } = null!;
+
+    [Parameter, EditorRequired]
+    public PlannedCharge Planned { get; set; } = null!;
+
+    [Parameter, EditorRequired]
+    public ChargeDraft Draft { get; set; } = null!;
+
+    [Parameter]
+    public EventCallback Changed { get; set; }
+
+    /// <summary>What is in either charge comes first; the order stays while one types.</summary>
+    private IReadOnlyList<MaterialView> Materials { get; set; } = [];
+
+    private HandDraft Made { get; set; } = null!;
+
+    protected override void OnParametersSet()
+    {
+        if (Draft.ByHand is not { } made || made == Made) return;
+        Made = made;
+        var begun = made.Choice().Select(mass => mass.Code).ToHashSet();
+        Materials = [.. View.Materials.OrderBy(item => begun.Contains(item.Code) ? 0 : 1).ThenBy(item => item.Code, StringComparer.Ordinal)];
+    }
+
+    private static string Kg(ChargePlan plan, string code) => plan.Lines.FirstOrDefault(line => line.Code == code) is { } line ? MassText.Show(line.Kg) : "–";
+
+    private string? Share(string code) => Planned.ByHand?.Checked.Lines.FirstOrDefault(line => line.Code == code) is { } line ? ShareText.Show(line.Percent) : null;
+
+    private Task Back()
+    {
+        Draft.Unmake();
+        return Changed.InvokeAsync();
+    }
+}

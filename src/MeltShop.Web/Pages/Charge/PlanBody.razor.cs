@@ -1,0 +1,51 @@
+using MeltShop.Operations.Charging;
+using MeltShop.Records.Reading.Charge;
+using Microsoft.AspNetCore.Components;
+
+namespace MeltShop.Web.Pages.Charge;
+
+/// <summary>A plan with its materials and limits; for the metallurgist also why, what if, and other plans.</summary>
+public sealed partial class PlanBody
+{
+    [Parameter, EditorRequired]
+    public ChargeView View { get; set; } = null!;
+
+    [Parameter, EditorRequired]
+    public PlannedCharge Planned { get; set; } = null!;
+
+    /// <summary>What the target asks of the furnace iron.</summary>
+    [Parameter, EditorRequired]
+    public IReadOnlyList<TargetRow> Rows { get; set; } = [];
+
+    [Parameter, EditorRequired]
+    public ChargeDraft Draft { get; set; } = null!;
+
+    [Parameter, EditorRequired]
+    public string Currency { get; set; } = "";
+
+    /// <summary>The plan answers what is in the fields now.</summary>
+    [Parameter, EditorRequired]
+    public bool IsCurrent { get; set; }
+
+    /// <summary>Whether the person may keep it.</summary>
+    [Parameter, EditorRequired]
+    public bool IsOffered { get; set; }
+
+    [Parameter, EditorRequired]
+    public bool IsWhyShown { get; set; }
+
+    [Parameter]
+    public EventCallback Changed { get; set; }
+
+    /// <summary>The plan was kept or refused.</summary>
+    [Parameter]
+    public EventCallback Answered { get; set; }
+
+    private IReadOnlyDictionary<string, string> Names => View.Materials.ToDictionary(item => item.Code, item => item.Name);
+
+    private Task Make()
+    {
+        Draft.Make(new HandDraft(Draft.Form, Planned.Plan.Lines));
+        return Changed.InvokeAsync();
+    }
+}

@@ -1,0 +1,86 @@
+using MeltShop.Charging.Choosing;
+using MeltShop.Charging.Plans;
+using MeltShop.Charging.Problems;
+using MeltShop.Operations.Charging;
+using MeltShop.Operations.Storing;
+using MeltShop.Records.Reading.Charge;
+using MeltShop.Records.Yard;
+using MeltShop.Web.Components.Fields;
+using Microsoft.AspNetCore.Components;
+
+namespace MeltShop.Web.Pages.Charge;
+
+/// <summary>Several plans for the metallurgist: cheapest, fewest materials, most returns, safest, as last time. One that is taken is checked and not changed.</summary>
+public sealed partial class PlanChoices : IDisposable
+{
+    private readonly QuantityEntry dearer = new EntryForm().Quantity("mostDearerPercent", 0, 100).Showing(new ChoiceWishes().MostDearerPercent);
+    private Request<ChoiceOfPlans> request = null!;
+    private ChargeProblem? answered;
+
+    [Parameter, EditorRequired]
+    public ChargeView View { get; set; } = null!;
+
+    [Parameter, EditorRequired]
+    public PlannedCharge Planned { get; set; } = null!;
+
+    [Parameter, EditorRequired]
+    public ChargeDraft Draft { get; set; } = null!;
+
+    /// <summary>Names of materials by code.</summary>
+    [Parameter, EditorRequired]
+    public IReadOnlyDictionary<string, string> Names { get; set; } = new Dictionary<string, string>();
+
+    [Parameter, EditorRequired]
+    public string Currency { get; set; } = "";
+
+    [Parameter]
+    public EventCallback Changed { get; set; }
+
+    [Inject]
+    private ChargePage Page { get; set; } = null!;
+
+    [Inject]
+    private ILogger<PlanChoices> Log { get; set; } = null!;
+
+    public void Dispose() => request?.Dispose();
+
+    protected override void OnInitialized() => request = new(Log);
+
+    protected override void OnParametersSet()
+    {
+        if (ReferenceEquals(answered, Planned.Problem)) return;
+        answered = Planned.Problem;
+        request.Withdraw();
+    }
+
+    private async Task Ask()
+    {
+        var problem = Planned.Problem;
+        var last = Draft.GradeIn(View) is { } grade ? await Page.LastAnswer(grade.Id) : null;
+        var wishes = new ChoiceWishes
+        {
+            MostDearerPercent = dearer.Value ?? new ChoiceWishes().MostDearerPercent,
+            Returns = [.. View.Materials.Where(item => item.Kind is MaterialKind.Returns).Select(item => item.Code)],
+            LastTimeKg = last is null ? new Dictionary<string, double>() : StoredJson.Value<ChargePlan>(last).Lines.ToDictionary(line => line.Code, line => line.Kg),
+        };
+        var asked = request.Ask(ct => PlanChoice.Of(problem, wishes, ct));
+        StateHasChanged();
+        await asked;
+    }
+
+    private Task Take(PlanToChoose plan)
+    {
+        Draft.Make(new HandDraft(Draft.Form, plan.Charge!.Lines, plan.Kind));
+        return Changed.InvokeAsync();
+    }
+
+    private string Safety(PlanToChoose plan) => string.Join(" · ", new[]
+    {
+        plan.Safety?.ConfidencePercent is { } sure ? Text["SafetyEach", NumberText.Show(sure, 1)].Value : null,
+        plan.Joint is { } joint ? Text["SafetyAll", NumberText.Show(100 * joint.All, 1)].Value : null,
+        plan.Safety?.RoomPercent is { } room ? Text["SafetyRoom", NumberText.Show(room, 0)].Value : null,
+    }.OfType<string>());
+
+    private string Lines(ChargeEvaluation charge) =>
+        string.Join(", ", charge.Lines.OrderByDescending(line => line.Kg).Select(line => $"{Names.GetValueOrDefault(line.Code, line.Code)} {MassText.Show(line.Kg)}"));
+}

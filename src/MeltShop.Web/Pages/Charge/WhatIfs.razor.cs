@@ -1,0 +1,94 @@
+using MeltShop.Charging.Plans;
+using MeltShop.Charging.Problems;
+using MeltShop.Charging.WeighingIn;
+using MeltShop.Charging.WhatIf;
+using MeltShop.Charging;
+using MeltShop.Operations.Charging;
+using MeltShop.Records.Reading.Charge;
+using MeltShop.Web.Components.Fields;
+using Microsoft.AspNetCore.Components;
+
+namespace MeltShop.Web.Pages.Charge;
+
+/// <summary>What the metallurgist asks beside a plan: how often all limits hold, what if something runs out, what to buy, whether to drain the heel.</summary>
+public sealed partial class WhatIfs : IDisposable
+{
+    private readonly QuantityEntry worth = new EntryForm().Quantity("worthPerTonne", -1e5, 1e5);
+    private Request<JointProbability> joint = null!;
+    private Request<RunOut> runOut = null!;
+    private Request<WhatToBuy> buying = null!;
+    private Request<HeelComparison> drained = null!;
+    private PlannedCharge? answered;
+
+    [Parameter, EditorRequired]
+    public ChargeView View { get; set; } = null!;
+
+    [Parameter, EditorRequired]
+    public PlannedCharge Planned { get; set; } = null!;
+
+    /// <summary>Names of materials by code.</summary>
+    [Parameter, EditorRequired]
+    public IReadOnlyDictionary<string, string> Names { get; set; } = new Dictionary<string, string>();
+
+    [Parameter, EditorRequired]
+    public string Currency { get; set; } = "";
+
+    [Inject]
+    private ILogger<WhatIfs> Log { get; set; } = null!;
+
+    private string? Cheapest => Planned.IsReached ? RunningOut.CheapestUsed(Planned.Problem, Planned.Plan) : null;
+
+    public void Dispose()
+    {
+        joint?.Dispose();
+        runOut?.Dispose();
+        buying?.Dispose();
+        drained?.Dispose();
+    }
+
+    protected override void OnInitialized() => (joint, runOut, buying, drained) = (new(Log), new(Log), new(Log), new(Log));
+
+    protected override void OnParametersSet()
+    {
+        if (answered == Planned) return;
+        answered = Planned;
+        Dispose();
+    }
+
+    private Task AskJoint() => joint.Ask(_ => JointProbability.Of(Planned.Problem, Planned.Kilograms));
+
+    private Task AskRunOut(string code) => runOut.Ask(ct => RunningOut.Of(Planned.Problem, code, 0, ct));
+
+    private Task AskDrained() => drained.Ask(ct => HeelDraining.Compare(Planned.Problem, worth.Needed, ct));
+
+    /// <summary>What the yard knows, can be planned and has none of is offered beside what is there.</summary>
+    private Task AskBuying()
+    {
+        var (problem, known) = (Planned.Problem, Planned.Problem.Materials.Select(material => material.Code).ToHashSet());
+        List<ChargeMaterial> offered = [.. View.Materials.Where(item => !known.Contains(item.Code) && item.StockKg <= 0).Select(ChargeMaterials.Offered).OfType<ChargeMaterial>()];
+        return buying.Ask(ct => Purchases.Of(problem, offered, ct));
+    }
+
+    private string NameOf(string code) => Names.GetValueOrDefault(code, code);
+
+    private string JointWords(JointProbability often) => string.Join(" ", (IEnumerable<string>)
+    [
+        Text["Joint", NumberText.Show(100 * often.All, 1), NumberText.Show(often.Draws), NumberText.Show(100 * often.StandardError, 1)].Value,
+        .. Planned.Problem.Limits.Zip(often.Each).Where(limit => limit.Second < 1).Select(limit => Text["JointEach", limit.First.Quantity.Name, NumberText.Show(100 * limit.Second, 1)].Value),
+    ]);
+
+    private string RunOutWords(RunOut without) => without switch
+    {
+        { MakesItImpossible: true } => Text["RunOutImpossible", NameOf(without.Code)],
+        { ExtraCost: { } extra } => Text["RunOutCosts", NameOf(without.Code), NumberText.Show(extra, 2), Currency],
+        _ => Text["InfeasibleUnknown"],
+    };
+
+    private string DrainedWords(HeelComparison compared) => compared switch
+    {
+        { MakesItPossible: true } => Text["DrainPossible", MassText.Show(compared.DrainedKg), NumberText.Show(compared.Drained.CostPerTonne, 2), Currency],
+        { Saving: { } saving and > 0 } => Text["DrainSaves", MassText.Show(compared.DrainedKg), NumberText.Show(saving, 2), Currency],
+        { Saving: { } saving } => Text["DrainCosts", MassText.Show(compared.DrainedKg), NumberText.Show(-saving, 2), Currency],
+        _ => Text["DrainNot"],
+    };
+}

@@ -1,0 +1,82 @@
+using Bunit;
+using MeltShop.Operations.Yard;
+using MeltShop.Records.Yard;
+using MeltShop.Web.Pages.Charge;
+
+namespace MeltShop.Web.Tests.Pages.Charge;
+
+/// <summary>What cannot be, told at the field that has to be put right.</summary>
+public sealed class BadInputTests : ChargeTest
+{
+    [Theory]
+    [InlineData("heelKg", "3200", "heel.overCapacity")]
+    [InlineData("groups.PigIron.minPercent", "101", "number.tooLarge")]
+    [InlineData("groups.Returns.minKg", "100", "group.empty")]
+    [InlineData("wishes.energyPricePerKWh", "0.2", "number.missing", "wishes.meltingKWhPerTonne")]
+    public void Field_Wrong_SaysSoItselfAndKeepsWhatWasTyped(string path, string typed, string code, string? at = null)
+    {
+        var page = OpenPlanned();
+        Type(page, path, typed);
+
+        page.WaitForAssertion(() => Assert.Equal(code, Error(page, at ?? path)), Patience);
+        Assert.Equal(typed, Field(page, path).QuerySelector("input")!.GetAttribute("value"));
+        Assert.Equal("false", page.Find("[data-testid=plan-age]").GetAttribute("data-current"));
+    }
+
+    [Fact]
+    public void Limits_ThatContradict_AreToldAtTheirField()
+    {
+        var page = OpenPlanned();
+        Change(page, "Si");
+        Type(page, "limits.Si.least", "1.7");
+        Type(page, "limits.Si.most", "1.6");
+
+        page.WaitForAssertion(() => Assert.Equal("window.crossed", Error(page, "limits.Si.least")), Patience);
+    }
+
+    [Fact]
+    public void Shares_ThatCannotSum_AreToldWhereTheyWereTyped()
+    {
+        var page = OpenPlanned();
+        foreach (var code in new[] { "pig", "steel", "carbon", "fesi", "copper" })
+        {
+            Change(page, "Test " + code);
+            Type(page, $"materials.{code}.maxPercent", "15");
+        }
+
+        page.WaitForAssertion(() => Assert.Equal("shares.under100", Error(page, "materials.copper.maxPercent")), Patience);
+    }
+
+    [Fact]
+    public async Task Price_OfNothing_IsAskedAboutOnceAndNeverRefused()
+    {
+        await The<ChangePrice>().Run(Founder, new(Guid.NewGuid(), Now, MaterialIds["steel"], (await The<Records.Reading.Yard.YardPage>().Material(MaterialIds["steel"], Cancellation))!.Version, 0), Cancellation);
+        var page = OpenPlanned();
+        Assert.Contains("Test steel has a price of 0.00 EUR/t", page.Find("[data-price-asked=steel]").TextContent, StringComparison.Ordinal);
+        Assert.Contains("steel", InPlan(page));
+        Press(page, "Yes, it is right");
+        page.WaitForState(() => page.FindAll("[data-price-asked]").Count == 0, Patience);
+        Type(page, "meltToleranceKg", "5");
+        WaitForPlan(page);
+
+        Assert.Empty(page.FindAll("[data-price-asked]"));
+    }
+
+    [Fact]
+    public async Task Material_WithoutAnAnalysis_SaysThatItCannotBePlannedAndWhereToPutThatRight()
+    {
+        await Forget("copper");
+
+        Assert.Contains("no analysis: it cannot be planned; enter one in the yard", OpenPlanned().Find("[data-material=copper]").TextContent, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Returns_WithMagnesiumAndNoRecoveryForIt_SayWhatToEnter()
+    {
+        await Add("returns", MaterialKind.Returns, 200, 97, new("C", 3.6), new("Si", 2.5), new("Mg", 0.04));
+
+        Assert.Contains("holds magnesium, and no recovery for it is given", OpenPlanned().Find("[data-material=returns]").TextContent, StringComparison.Ordinal);
+    }
+
+    private static string? Error(IRenderedComponent<ChargePlanning> page, string path) => Field(page, path).QuerySelector(".field-error")?.GetAttribute("data-code");
+}

@@ -1,0 +1,188 @@
+using System.Globalization;
+using Bunit;
+using MeltShop.Operations.Grades;
+using MeltShop.Operations.Sites;
+using MeltShop.Operations.Yard;
+using MeltShop.Records.Grades;
+using MeltShop.Records.People;
+using MeltShop.Records.Yard;
+using MeltShop.Web.Pages.Charge;
+
+namespace MeltShop.Web.Tests.Pages.Charge;
+
+/// <summary>The melter sees what to do; the metallurgist sees why, what if, and other plans.</summary>
+public sealed class WhyTests : ChargeTest
+{
+    [Fact]
+    public void Plan_SeenByAMelter_ShowsWhatToDoAndWhyAtAPress()
+    {
+        var page = OpenPlanned();
+        Assert.Empty(page.FindAll("[data-testid=what-ifs], [data-testid=plans], [data-testid=band]"));
+        Assert.DoesNotContain("Why", page.Find("[data-testid=in-plan] thead").TextContent, StringComparison.Ordinal);
+        page.Find("[data-testid=why]").Click();
+
+        Assert.NotEmpty(page.FindAll("[data-testid=what-ifs]"));
+        Assert.Contains("Why", page.Find("[data-testid=in-plan] thead").TextContent, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Material_InThePlan_SaysOverWhichPriceItStays() =>
+        Assert.Matches(@"the plan stays from -?[0-9.]+ to [0-9.]+ EUR/t", OpenWhy().Find("[data-testid=in-plan] [data-material=steel] .why").TextContent);
+
+    [Fact]
+    public async Task Material_LeftOut_NamesTheLimitsThatKeepItOut()
+    {
+        // Manganese of this steel is dear where the most of manganese binds.
+        await Add("rail", MaterialKind.SteelScrap, 295, 97, new("C", 0.7), new("Mn", 1.6));
+        var page = OpenWhy();
+
+        Assert.Matches(@"made dearer by ((C|Si|Mn) [0-9]+ EUR/t(, )?)+", page.Find("[data-material=copper] .why").TextContent + page.Find("[data-material=rail] .why").TextContent);
+    }
+
+    [Fact]
+    public void Limit_OfAScatteringQuantity_ShowsItsBandBesideTheVerdict()
+    {
+        // Steel has 0.1 points of scatter in its manganese.
+        var page = OpenWhy();
+
+        Assert.StartsWith("scatter ± 0.", page.Find("[data-limit=Mn] [data-testid=band]").TextContent, StringComparison.Ordinal);
+        Assert.Empty(page.FindAll("[data-limit=C] [data-testid=band]"));
+    }
+
+    [Fact]
+    public void Limits_AskedHowOftenAllHold_AreDrawn()
+    {
+        var page = OpenWhy();
+        Press(page, "How often do all limits hold?");
+        page.WaitForState(() => page.FindAll("[data-testid=joint]").Count > 0, Patience);
+
+        Assert.Matches(@"kept in [0-9.]+ % of the heats \(20000 heats drawn", page.Find("[data-testid=joint]").TextContent);
+    }
+
+    [Fact]
+    public void Material_ThatRunsOut_SaysWhatItCosts()
+    {
+        var page = OpenWhy();
+        Press(page, "What if Test steel runs out?");
+        page.WaitForState(() => page.FindAll("[data-testid=run-out]").Count > 0, Patience);
+
+        Assert.Matches(@"Without Test steel (the charge costs [0-9.]+ EUR more|no charge from this yard)", page.Find("[data-testid=run-out]").TextContent);
+    }
+
+    [Fact]
+    public void Answer_OfAnEarlierPlan_GoesWhenThePlanChanges()
+    {
+        var page = OpenWhy();
+        Press(page, "How often do all limits hold?");
+        page.WaitForState(() => page.FindAll("[data-testid=joint]").Count > 0, Patience);
+        Type(page, "meltToleranceKg", "5");
+
+        page.WaitForState(() => page.FindAll("[data-testid=joint]").Count == 0, Patience);
+    }
+
+    [Fact]
+    public void Heel_ComparedWithADrainedFurnace_SaysWhatItSavesOrCosts()
+    {
+        var page = OpenWhy();
+        Type(page, "heelKg", "300");
+        WaitForPlan(page);
+        page.WaitForState(() => page.FindAll("[data-field=worthPerTonne]").Count > 0, Patience);
+        Type(page, "worthPerTonne", "250");
+        Press(page, "Compare");
+        page.WaitForState(() => page.FindAll("[data-testid=drained]").Count > 0, Patience);
+
+        Assert.Matches(@"Draining 300 kg first (saves|costs) [0-9.]+ EUR|With the heel", page.Find("[data-testid=drained]").TextContent);
+    }
+
+    [Fact]
+    public void Charge_Impossible_SaysWhatWouldMakeItPossible()
+    {
+        var page = OpenWhy();
+        foreach (var code in new[] { "pig", "carbon" })
+        {
+            Change(page, "Test " + code);
+            page.Find("[data-testid=material-choices] input[type=checkbox]").Change(true);
+        }
+
+        page.WaitForState(() => page.FindAll("[data-testid=infeasible]").Count > 0, Patience);
+        Press(page, "What would make it possible?");
+        page.WaitForState(() => page.FindAll("[data-testid=to-buy]").Count > 0, Patience);
+
+        // Without pig iron and carburiser there is no carbon but what one buys.
+        Assert.Contains("C", page.Find("[data-buy=ideal]").TextContent, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Plans_AskedFor_AreSeveralAndOneCanBeTaken()
+    {
+        var page = OpenWhy();
+        Press(page, "Show them");
+        page.WaitForState(() => page.FindAll("[data-plan]").Count > 0, Patience);
+        Assert.Equal(["Cheapest", "FewestMaterials", "Safest"], page.FindAll("[data-plan]").Select(row => row.GetAttribute("data-plan")));
+        page.Find("[data-plan=Safest] button").Click();
+
+        page.WaitForState(() => page.FindAll("[data-testid=hand-news][data-holds=true]").Count > 0, Patience);
+        Assert.Contains("Taken from the plans: Safest", page.Find("[data-testid=by-hand]").TextContent, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Target_PouredIron_TurnsTheWindowBackAndSaysWhich()
+    {
+        await The<AddGrade>().Run(Founder, new(
+            Guid.NewGuid(), Now, "EN-GJL-250", IronFamily.Grey, "Test figures",
+            [new(WindowStage.Furnace, "C", 3.2, 3.3, 3.45, 0.02), new(WindowStage.Furnace, "Mn", null, 0.4, 0.6, 0.02), new(WindowStage.Poured, "C", 3.15, 3.3, 3.45), new(WindowStage.Poured, "Si", 1.7, 1.9, 2.2)],
+            new(null, null, null, null, "inoculant", 0.2, null)), Cancellation);
+        await Add("inoculant", MaterialKind.Inoculant, 2100, 100, new MaterialPercentInput("Si", 72));
+        SignIn(Role.Metallurgist);
+        var page = Open("/charge?furnace=F1&grade=EN-GJL-250&kg=3000", Role.Metallurgist);
+        WaitForPlan(page);
+        Assert.Equal(["C", "Mn"], page.FindAll("[data-limit]").Select(row => row.GetAttribute("data-limit")));
+        Field(page, "target").QuerySelector("select")!.Change("Poured");
+        page.WaitForState(() => page.FindAll("[data-limit=Si]").Count > 0, Patience);
+
+        Assert.Contains("Poured: least 1.70 · most 2.20.", page.Find("[data-limit=Si]").TextContent, StringComparison.Ordinal);
+        Assert.Contains("1.56", page.Find("[data-limit=Si] .limit-figures").TextContent, StringComparison.Ordinal); // 1.7 · 1.002 − 0.2 · 0.72
+        Assert.DoesNotContain("Poured", page.Find("[data-limit=Mn] .limit-words").TextContent, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Target_PouredIronOfAnIncompleteRecipe_SaysWhatIsMissing()
+    {
+        var page = OpenWhy();
+        Field(page, "target").QuerySelector("select")!.Change("Poured");
+
+        page.WaitForAssertion(() => Assert.Equal("recipe.noInoculant", Field(page, "target").QuerySelector(".field-error")!.GetAttribute("data-code")), Patience);
+    }
+
+    [Fact]
+    public void Kind_Bounded_IsKeptAndShown()
+    {
+        var page = OpenWhy();
+        Type(page, "groups.PigIron.minPercent", "70");
+        page.WaitForState(() => page.FindAll("[data-testid=rooms] [data-group=PigIron]").Count > 0, Patience);
+
+        Assert.Contains("70 % of the charge", page.Find("[data-testid=rooms] [data-group=PigIron]").TextContent, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Room_OfMaterialsWithoutABulkDensity_SaysWhatIsNotCounted()
+    {
+        var page = OpenWhy();
+        Type(page, "wishes.bucketM3", "2");
+        page.WaitForState(() => page.FindAll("[data-testid=rooms] [data-room=bucket]").Count > 0, Patience);
+
+        Assert.Contains("not counted: Test", page.Find("[data-testid=rooms] [data-room=bucket]").TextContent, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Slag_Priced_IsPartOfTheCost()
+    {
+        var page = OpenWhy();
+        Type(page, "wishes.slagCostPerTonne", "80");
+        page.WaitForState(() => page.FindAll("[data-testid=cost-parts]").Count > 0, Patience);
+
+        Assert.Matches(@"materials [0-9.]+, slag [0-9.]+, energy 0.00 EUR", page.Find("[data-testid=cost-parts]").TextContent);
+    }
+
+    private IRenderedComponent<ChargePlanning> OpenWhy() => OpenPlanned(Role.Metallurgist);
+}
