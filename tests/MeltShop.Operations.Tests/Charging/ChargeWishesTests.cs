@@ -141,7 +141,7 @@ public sealed class ChargeWishesTests(OneShop one) : IClassFixture<OneShop>, IAs
     {
         ChosenMass[] made = [new("pig", 1500), new("steel", 500)];
         var kept = await Shop.Do(shop.Get<PlanCharge>(), shop.Metallurgist, new(Guid.NewGuid(), shop.Now, choice with { ByHand = made }));
-        var again = PlanAgain.Of((await shop.Get<ChargePage>().Plan(kept.Value.PlanId))!, Soon);
+        var again = PlanAgain.Of((await shop.Get<ChargePage>().Plan(kept.Value.PlanId, Soon))!, Soon);
 
         Assert.True(again.IsSame);
         Assert.Equal([1500, 500], again.Kept.Lines.Select(line => line.Kg));

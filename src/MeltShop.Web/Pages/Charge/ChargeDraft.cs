@@ -24,7 +24,7 @@ public sealed class ChargeDraft
         ToleranceKg = Form.Mass("meltToleranceKg", 0);
         HeelKg = Form.Mass("heelKg", 0);
         Confidence = Form.Quantity("confidencePercent", 50, 99.9);
-        Target = Form.Choice("target");
+        Target = Form.Choice("target", isRequired: true).Showing(nameof(ChargeTarget.Furnace));
         Ladle = Form.Choice("ladleId");
         Wishes = new WishesDraft(Form);
         Groups = [.. ChargeGroups.Names.Select(name => new GroupDraft(Form, name))];

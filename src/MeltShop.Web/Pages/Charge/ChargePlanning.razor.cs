@@ -87,7 +87,7 @@ public sealed partial class ChargePlanning
             replace: true);
     }
 
-    private void Redraw()
+    private static void Redraw()
     {
         // What was found stands at the fields of this page, which draws itself anew after a callback.
     }

@@ -20,7 +20,10 @@ public sealed partial class HandMasses
     [Parameter]
     public EventCallback Changed { get; set; }
 
-    /// <summary>What is in either charge comes first; the order stays while one types.</summary>
+    private HashSet<string> begun = [];
+    private bool isAllShown;
+
+    /// <summary>What was in it when it was begun comes first; the order stays while one types.</summary>
     private IReadOnlyList<MaterialView> Materials { get; set; } = [];
 
     private HandDraft Made { get; set; } = null!;
@@ -29,9 +32,15 @@ public sealed partial class HandMasses
     {
         if (Draft.ByHand is not { } made || made == Made) return;
         Made = made;
-        var begun = made.Choice().Select(mass => mass.Code).ToHashSet();
+        begun = [.. made.Choice().Select(mass => mass.Code)];
         Materials = [.. View.Materials.OrderBy(item => begun.Contains(item.Code) ? 0 : 1).ThenBy(item => item.Code, StringComparer.Ordinal)];
     }
+
+    /// <summary>What is in it, and all else at a press.</summary>
+    private IReadOnlyList<MaterialView> Shown =>
+        isAllShown ? Materials : [.. Materials.Where(item => begun.Contains(item.Code) || Planned.Plan.Lines.Any(line => line.Code == item.Code))];
+
+    private void ShowAll() => isAllShown = true;
 
     private static string Kg(ChargePlan plan, string code) => plan.Lines.FirstOrDefault(line => line.Code == code) is { } line ? MassText.Show(line.Kg) : "–";
 

@@ -14,6 +14,10 @@ namespace MeltShop.Web.Pages.Charge;
 public sealed partial class PlanChoices : IDisposable
 {
     private readonly QuantityEntry dearer = new EntryForm().Quantity("mostDearerPercent", 0, 100).Showing(new ChoiceWishes().MostDearerPercent);
+
+    /// <summary>Less of a material is what solving leaves over, and nobody weighs it, kg.</summary>
+    private const double LeastKg = 0.005;
+
     private Request<ChoiceOfPlans> request = null!;
     private ChargeProblem? answered;
 
@@ -82,5 +86,5 @@ public sealed partial class PlanChoices : IDisposable
     }.OfType<string>());
 
     private string Lines(ChargeEvaluation charge) =>
-        string.Join(", ", charge.Lines.OrderByDescending(line => line.Kg).Select(line => $"{Names.GetValueOrDefault(line.Code, line.Code)} {MassText.Show(line.Kg)}"));
+        string.Join(", ", charge.Lines.Where(line => line.Kg >= LeastKg).OrderByDescending(line => line.Kg).Select(line => $"{Names.GetValueOrDefault(line.Code, line.Code)} {MassText.Show(line.Kg)}"));
 }
