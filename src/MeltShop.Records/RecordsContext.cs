@@ -30,6 +30,7 @@ public abstract class RecordsContext(DbContextOptions options)
     public DbSet<HeatCounter> HeatCounters => Set<HeatCounter>();
     public DbSet<Furnace> Furnaces => Set<Furnace>();
     public DbSet<Ladle> Ladles => Set<Ladle>();
+    public DbSet<ChargeRule> ChargeRules => Set<ChargeRule>();
     public DbSet<LadleFigure> LadleFigures => Set<LadleFigure>();
 
     public DbSet<Material> Materials => Set<Material>();

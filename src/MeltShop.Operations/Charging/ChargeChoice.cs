@@ -1,3 +1,5 @@
+using MeltShop.Records.Sites;
+
 namespace MeltShop.Operations.Charging;
 
 /// <summary>What a person chooses for a charge; what they leave open comes from the furnace, the grade and the yard.</summary>
@@ -67,7 +69,7 @@ public sealed record GroupChoice(string Group, double? MinKg = null, double? Max
 /// <summary>A mass of a charge that a person made, kg weighed.</summary>
 public sealed record ChosenMass(string Code, double Kg);
 
-/// <summary>What else counts in a plan; null and nothing is wished.</summary>
+/// <summary>What else counts in a plan; null is what the shop says, and nothing where it says nothing.</summary>
 /// <param name="NearnessPrice">What one point off the grade's aim is taken to cost, per 1000 kg of liquid.</param>
 /// <param name="SlagCostPerTonne">Cost of 1000 kg of slag; what yield leaves over counts as slag.</param>
 /// <param name="EnergyPricePerKWh">Price of a kilowatt-hour at the furnace.</param>
@@ -78,4 +80,11 @@ public sealed record ChosenMass(string Code, double Kg);
 /// <param name="BucketFillings">How often the bucket is filled.</param>
 public sealed record ChargeWishes(
     double? NearnessPrice = null, double? SlagCostPerTonne = null, double? EnergyPricePerKWh = null, double? MeltingKWhPerTonne = null,
-    double? UseUpBonusPerTonne = null, double? FurnaceM3 = null, double? BucketM3 = null, double? BucketFillings = null);
+    double? UseUpBonusPerTonne = null, double? FurnaceM3 = null, double? BucketM3 = null, double? BucketFillings = null)
+{
+    /// <summary>These, and the shop's where a plan says nothing.</summary>
+    public ChargeWishes Over(ChargeRule? rule) => rule is null ? this : new(
+        NearnessPrice ?? rule.NearnessPrice, SlagCostPerTonne ?? rule.SlagCostPerTonne, EnergyPricePerKWh ?? rule.EnergyPricePerKWh,
+        MeltingKWhPerTonne ?? rule.MeltingKWhPerTonne, UseUpBonusPerTonne ?? rule.UseUpBonusPerTonne, FurnaceM3, BucketM3 ?? rule.BucketM3,
+        BucketFillings ?? rule.BucketFillings);
+}

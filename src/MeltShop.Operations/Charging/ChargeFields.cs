@@ -31,7 +31,7 @@ internal static class ChargeFields
         fields.Percent($"{path}.maxPercent", material.MaxPercent);
     }
 
-    private static void Check(this FieldCheck fields, ChargeWishes wishes)
+    public static void Check(this FieldCheck fields, ChargeWishes wishes)
     {
         foreach (var (name, value) in new[]
         {
@@ -47,6 +47,11 @@ internal static class ChargeFields
             if (value is { } number) fields.Positive($"wishes.{name}", number);
         }
 
+    }
+
+    /// <summary>What counts only together, once the plan's wishes and the shop's are one.</summary>
+    public static void CheckWhole(this FieldCheck fields, ChargeWishes wishes)
+    {
         if (wishes is { BucketFillings: not null, BucketM3: null }) fields.Add("wishes.bucketM3", "number.missing");
         // Half of what melting costs is not what it costs.
         if (wishes is { EnergyPricePerKWh: > 0, MeltingKWhPerTonne: null }) fields.Add("wishes.meltingKWhPerTonne", "number.missing");

@@ -19,7 +19,9 @@ public static class ChargeQuestion
     public static (ChargeProblem? Problem, IReadOnlyList<Finding> Findings) Build(ChargeView data, ChargeChoice choice)
     {
         var fields = new FieldCheck();
+        choice = choice with { Wishes = choice.Wishes.Over(data.Rule) };
         fields.Check(choice);
+        fields.CheckWhole(choice.Wishes);
         var furnace = data.Furnaces.SingleOrDefault(f => f.Id == choice.FurnaceId);
         var grade = data.Grades.SingleOrDefault(g => g.Id == choice.GradeId);
         if (furnace is null) fields.Add("furnaceId", "furnace.unknown");

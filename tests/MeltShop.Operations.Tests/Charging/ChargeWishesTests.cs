@@ -75,6 +75,25 @@ public sealed class ChargeWishesTests(OneShop one) : IClassFixture<OneShop>, IAs
     }
 
     [Fact]
+    public async Task Rule_OfTheShop_CountsWhereAPlanSaysNothing()
+    {
+        await Shop.Do(shop.Get<SetChargeRule>(), shop.Metallurgist, new(Guid.NewGuid(), shop.Now, new(SlagCostPerTonne: 50, EnergyPricePerKWh: 0.2, MeltingKWhPerTonne: 550)));
+        var ruled = await shop.Get<ChargePage>().Load(Soon);
+
+        var problem = ChargeQuestion.Build(ruled, choice with { Wishes = new(SlagCostPerTonne: 80) }).Problem!;
+        Assert.Equal((80, 0.2), (problem.SlagCostPerTonne, problem.EnergyPricePerKWh));
+        Assert.All(problem.Materials, material => Assert.Equal(550, material.MeltingKWhPerTonne));
+    }
+
+    [Theory]
+    [InlineData("melter", "", "right.missing")]
+    [InlineData("half", "wishes.meltingKWhPerTonne", "number.missing")]
+    [InlineData("negative", "wishes.slagCostPerTonne", "number.negative")]
+    public async Task Rule_Wrong_IsRefused(string what, string path, string code) => await shop.Refuses(
+        shop.Get<SetChargeRule>(), what == "melter" ? shop.Melter : shop.Metallurgist,
+        new(Guid.NewGuid(), shop.Now, what == "half" ? new(EnergyPricePerKWh: 0.2) : new(SlagCostPerTonne: -1)), path, code);
+
+    [Fact]
     public void Nearness_DearEnough_BringsThePlanToTheAim()
     {
         Assert.NotEqual(1.5, Value(Plan(choice), "Si"), 3);

@@ -28,6 +28,7 @@ public sealed class ChargePage(IDbContextFactory<RecordsContext> contexts)
             grades.Count > GradesPage.Most || materials.Count > YardPage.Most)
         {
             RouteMaterials = await RouteMaterials(db, grades, ct),
+            Rule = await db.ChargeRules.AsNoTracking().OrderByDescending(r => r.Id).FirstOrDefaultAsync(ct),
             Ladles = await db.Ladles.Where(l => l.IsActive).OrderBy(l => l.Code)
                 .Select(l => new ChargeLadleView(l.Id, l.Code, l.Name, l.MgRecoveryPercent, l.RecoveryTemperatureC, l.MgFadePercentPerMinute)).ToListAsync(ct),
         };

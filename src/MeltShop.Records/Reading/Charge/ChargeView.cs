@@ -2,6 +2,7 @@ using MeltShop.Metallurgy.Elements;
 using MeltShop.Records.Heats;
 using MeltShop.Records.Reading.Grades;
 using MeltShop.Records.Reading.Yard;
+using MeltShop.Records.Sites;
 
 namespace MeltShop.Records.Reading.Charge;
 
@@ -16,6 +17,9 @@ public sealed record ChargeView(
 {
     /// <summary>Treatment alloys and inoculants that the recipes of the grades name.</summary>
     public IReadOnlyList<MaterialView> RouteMaterials { get; init; } = [];
+
+    /// <summary>What the shop reckons with in every charge; null before anybody said.</summary>
+    public ChargeRule? Rule { get; init; }
 
     /// <summary>Ladles in use, whose recovery and fade of magnesium lie between furnace and mould.</summary>
     public IReadOnlyList<ChargeLadleView> Ladles { get; init; } = [];

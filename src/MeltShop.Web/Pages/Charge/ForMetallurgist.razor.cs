@@ -1,3 +1,7 @@
+using MeltShop.Operations.Charging;
+using MeltShop.Records.Sites;
+using MeltShop.Web.Components.Fields;
+using MeltShop.Web.SignIn;
 using Microsoft.AspNetCore.Components;
 
 namespace MeltShop.Web.Pages.Charge;
@@ -5,8 +9,15 @@ namespace MeltShop.Web.Pages.Charge;
 /// <summary>What only the metallurgist changes: confidence, what else counts, rooms, and bounds on kinds of material.</summary>
 public sealed partial class ForMetallurgist
 {
+    private readonly EntryForm keep = new();
+    private bool isKept;
+
     [Parameter, EditorRequired]
     public ChargeDraft Draft { get; set; } = null!;
+
+    /// <summary>What the shop reckons with where a plan says nothing.</summary>
+    [Parameter, EditorRequired]
+    public ChargeRule? Rule { get; set; }
 
     [Parameter, EditorRequired]
     public string Currency { get; set; } = "";
@@ -14,7 +25,33 @@ public sealed partial class ForMetallurgist
     [Parameter]
     public EventCallback Changed { get; set; }
 
+    [Inject]
+    private SetChargeRule Operation { get; set; } = null!;
+
+    [Inject]
+    private ActingPerson Person { get; set; } = null!;
+
+    [Inject]
+    private HandingIn HandingIn { get; set; } = null!;
+
     private WishesDraft Wishes => Draft.Wishes;
 
+    private bool IsRuler { get; set; }
+
+    protected override async Task OnInitializedAsync() => IsRuler = (await Person.FindAsync())?.HoldsAny(Operation.Roles) == true;
+
     private string Words(string group) => KindText.Of(group, Text, YardText);
+
+    private string? Shop(double? value, string? help = null) =>
+        value is { } number ? Text["ShopSays", NumberText.Show(number)].Value : help is null ? null : Text[help].Value;
+
+    /// <summary>What stands here, and what stood before where nothing does, is what the shop reckons with from now on.</summary>
+    private async Task Keep()
+    {
+        isKept = false;
+        if (Wishes.Fields.Any(field => field.Finding is not null)) return;
+        if (keep.IsAccepted) keep.Open();
+        var outcome = await HandingIn.Send(keep, made => Operation.Run(made.By, new(made.Key, made.ObservedAt, Wishes.Choice().Over(Rule))));
+        isKept = outcome?.Succeeded == true;
+    }
 }

@@ -41,6 +41,7 @@ public sealed class BadInputTests : ChargeTest
         foreach (var code in new[] { "pig", "steel", "carbon", "fesi", "copper" })
         {
             Change(page, "Test " + code);
+            page.WaitForState(() => page.FindAll($"[data-field=\"materials.{code}.maxPercent\"]").Count > 0, Patience);
             Type(page, $"materials.{code}.maxPercent", "15");
         }
 

@@ -184,5 +184,19 @@ public sealed class WhyTests : ChargeTest
         Assert.Matches(@"materials [0-9.]+, slag [0-9.]+, energy 0.00 EUR", page.Find("[data-testid=cost-parts]").TextContent);
     }
 
+    [Fact]
+    public void Rule_KeptForTheShop_CountsInTheNextPlanOfAnybody()
+    {
+        var page = OpenWhy();
+        Type(page, "wishes.slagCostPerTonne", "80");
+        Press(page, "Keep these for the shop");
+        page.WaitForState(() => page.FindAll("[data-testid=rule-kept]").Count > 0, Patience);
+        var next = OpenPlanned();
+
+        Assert.NotEmpty(next.FindAll("[data-testid=cost-parts]"));
+        Assert.Contains("the shop says 80", Field(next, "wishes.slagCostPerTonne").TextContent, StringComparison.Ordinal);
+        Assert.DoesNotContain(next.FindAll("button"), button => button.TextContent == "Keep these for the shop");
+    }
+
     private IRenderedComponent<ChargePlanning> OpenWhy() => OpenPlanned(Role.Metallurgist);
 }
