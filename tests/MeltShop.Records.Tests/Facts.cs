@@ -43,6 +43,11 @@ public static class Facts
         HeatId = heat.Id, GradeId = heat.GradeId, FormerGradeId = heat.GradeId, StartedAt = heat.StartedAt, FormerStartedAt = heat.StartedAt.AddMinutes(-3),
     };
 
+    public static Sites.ChargeRule ChargeRule(this Stamp stamp) => new()
+    {
+        EntryKey = stamp.EntryKey, PersonId = stamp.PersonId, ObservedAt = stamp.ObservedAt, EnteredAt = stamp.EnteredAt, SlagCostPerTonne = 42.5, BucketM3 = 1.25,
+    };
+
     public static LadleStep Came(this Stamp stamp, long treatedLadleId, TreatedLadleState state) => new()
     {
         EntryKey = stamp.EntryKey, PersonId = stamp.PersonId, ObservedAt = stamp.ObservedAt, EnteredAt = stamp.EnteredAt,

@@ -35,6 +35,7 @@ public abstract class AppendOnlyTests(Database database)
             db.FurnaceMetals.Add(stamp.PouredBack(foundry.Furnace.Id, 20));
             db.HeatSteps.Add(stamp.Came(story.Heat.Id, HeatState.Closed));
             db.HeatCorrections.Add(stamp.Corrected(story.Heat));
+            db.Add(stamp.ChargeRule());
             db.LadleSteps.Add(stamp.Came(story.Ladle.Id, Ladles.TreatedLadleState.Held));
             db.AddRange(stamp.OfTheLadle(story.Ladle.Id, foundry.Ladle.Id, foundry.Steel.Id));
             var piece = stamp.TestPiece(story.Ladle.Id);

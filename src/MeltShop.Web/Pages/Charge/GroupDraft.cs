@@ -11,8 +11,8 @@ public sealed class GroupDraft
         ArgumentNullException.ThrowIfNull(form);
         Name = name;
         var path = $"groups.{name}";
-        MinKg = form.Quantity($"{path}.minKg", 0, ChargeDraft.MostKg);
-        MaxKg = form.Quantity($"{path}.maxKg", 0, ChargeDraft.MostKg);
+        MinKg = form.Mass($"{path}.minKg", 0, ChargeDraft.MostKg);
+        MaxKg = form.Mass($"{path}.maxKg", 0, ChargeDraft.MostKg);
         MinPercent = form.Quantity($"{path}.minPercent", 0, 100);
         MaxPercent = form.Quantity($"{path}.maxPercent", 0, 100);
     }

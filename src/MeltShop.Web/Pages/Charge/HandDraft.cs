@@ -28,7 +28,7 @@ public sealed class HandDraft
 
     /// <summary>The field of a material; empty is none of it.</summary>
     public QuantityEntry Kg(string code) =>
-        masses.TryGetValue(code, out var entry) ? entry : masses[code] = form.Quantity($"byHand.{code}", 0, ChargeDraft.MostKg);
+        masses.TryGetValue(code, out var entry) ? entry : masses[code] = form.Mass($"byHand.{code}", 0, ChargeDraft.MostKg);
 
     public IReadOnlyList<ChosenMass> Choice() => [.. masses.Where(mass => mass.Value.Value > 0).Select(mass => new ChosenMass(mass.Key, mass.Value.Value!.Value))];
 

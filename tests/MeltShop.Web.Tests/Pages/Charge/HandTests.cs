@@ -102,7 +102,8 @@ public sealed class HandTests : ChargeTest
 
         Press(page, "Make it by hand");
         page.WaitForState(() => page.FindAll("[data-testid=by-hand]").Count > 0 && page.FindAll("[data-testid=hand-news]").Count > 0, Patience);
-        page.FindAll("[data-testid=by-hand] button").Single(button => button.TextContent.StartsWith("Show ", StringComparison.Ordinal)).Click();
+        page.InvokeAsync(() => page.FindAll("[data-testid=by-hand] button").Single(button => button.TextContent.StartsWith("Show ", StringComparison.Ordinal)).Click());
+        page.WaitForState(() => page.FindAll("[data-field=\"byHand.copper\"]").Count > 0, Patience);
         return page;
     }
 
