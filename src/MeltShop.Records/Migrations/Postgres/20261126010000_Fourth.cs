@@ -94,6 +94,12 @@ namespace MeltShop.Records.Migrations.Postgres
                 nullable: true);
 
             migrationBuilder.AddColumn<string>(
+                name: "Choice",
+                table: "Plans",
+                type: "text",
+                nullable: true);
+
+            migrationBuilder.AddColumn<string>(
                 name: "Lot",
                 table: "LadleInoculations",
                 type: "text",
@@ -129,6 +135,49 @@ namespace MeltShop.Records.Migrations.Postgres
                 type: "boolean",
                 nullable: false,
                 defaultValue: false);
+
+            migrationBuilder.CreateTable(
+                name: "ChargeRules",
+                columns: table => new
+                {
+                    Id = table.Column<long>(type: "bigint", nullable: false)
+                        .Annotation("Npgsql:ValueGenerationStrategy", NpgsqlValueGenerationStrategy.IdentityByDefaultColumn),
+                    NearnessPrice = table.Column<double>(type: "double precision", nullable: true),
+                    SlagCostPerTonne = table.Column<double>(type: "double precision", nullable: true),
+                    EnergyPricePerKWh = table.Column<double>(type: "double precision", nullable: true),
+                    MeltingKWhPerTonne = table.Column<double>(type: "double precision", nullable: true),
+                    UseUpBonusPerTonne = table.Column<double>(type: "double precision", nullable: true),
+                    BucketM3 = table.Column<double>(type: "double precision", nullable: true),
+                    BucketFillings = table.Column<double>(type: "double precision", nullable: true),
+                    EntryKey = table.Column<Guid>(type: "uuid", nullable: false),
+                    PersonId = table.Column<long>(type: "bigint", nullable: false),
+                    ObservedAt = table.Column<DateTimeOffset>(type: "timestamp with time zone", nullable: false),
+                    EnteredAt = table.Column<DateTimeOffset>(type: "timestamp with time zone", nullable: false),
+                    SupersedesId = table.Column<long>(type: "bigint", nullable: true),
+                    Reason = table.Column<string>(type: "text", nullable: true)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_ChargeRules", x => x.Id);
+                    table.ForeignKey(
+                        name: "FK_ChargeRules_ChargeRules_SupersedesId",
+                        column: x => x.SupersedesId,
+                        principalTable: "ChargeRules",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                    table.ForeignKey(
+                        name: "FK_ChargeRules_Entries_EntryKey",
+                        column: x => x.EntryKey,
+                        principalTable: "Entries",
+                        principalColumn: "Key",
+                        onDelete: ReferentialAction.Restrict);
+                    table.ForeignKey(
+                        name: "FK_ChargeRules_People_PersonId",
+                        column: x => x.PersonId,
+                        principalTable: "People",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                });
 
             migrationBuilder.CreateTable(
                 name: "CoinsOnTheirWay",
@@ -542,6 +591,17 @@ namespace MeltShop.Records.Migrations.Postgres
                 unique: true);
 
             migrationBuilder.CreateIndex(
+                name: "IX_ChargeRules_EntryKey",
+                table: "ChargeRules",
+                column: "EntryKey");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_ChargeRules_SupersedesId",
+                table: "ChargeRules",
+                column: "SupersedesId",
+                unique: true);
+
+            migrationBuilder.CreateIndex(
                 name: "IX_CoinsOnTheirWay_EntryKey",
                 table: "CoinsOnTheirWay",
                 column: "EntryKey");
@@ -701,6 +761,9 @@ namespace MeltShop.Records.Migrations.Postgres
                 name: "CertifiedValues");
 
             migrationBuilder.DropTable(
+                name: "ChargeRules");
+
+            migrationBuilder.DropTable(
                 name: "CoinsOnTheirWay");
 
             migrationBuilder.DropTable(
@@ -792,6 +855,10 @@ namespace MeltShop.Records.Migrations.Postgres
             migrationBuilder.DropColumn(
                 name: "PearliteLot",
                 table: "PocketCards");
+
+            migrationBuilder.DropColumn(
+                name: "Choice",
+                table: "Plans");
 
             migrationBuilder.DropColumn(
                 name: "Lot",

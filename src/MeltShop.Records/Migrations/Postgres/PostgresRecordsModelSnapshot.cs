@@ -675,6 +675,9 @@ namespace MeltShop.Records.Migrations.Postgres
                         .IsRequired()
                         .HasColumnType("text");
 
+                    b.Property<string>("Choice")
+                        .HasColumnType("text");
+
                     b.Property<DateTimeOffset>("EnteredAt")
                         .HasColumnType("timestamp with time zone");
 
@@ -2343,6 +2346,63 @@ namespace MeltShop.Records.Migrations.Postgres
                     b.ToTable("People", (string)null);
                 });
 
+            modelBuilder.Entity("MeltShop.Records.Sites.ChargeRule", b =>
+                {
+                    b.Property<long>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("bigint");
+
+                    NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<long>("Id"));
+
+                    b.Property<double?>("BucketFillings")
+                        .HasColumnType("double precision");
+
+                    b.Property<double?>("BucketM3")
+                        .HasColumnType("double precision");
+
+                    b.Property<double?>("EnergyPricePerKWh")
+                        .HasColumnType("double precision");
+
+                    b.Property<DateTimeOffset>("EnteredAt")
+                        .HasColumnType("timestamp with time zone");
+
+                    b.Property<Guid>("EntryKey")
+                        .HasColumnType("uuid");
+
+                    b.Property<double?>("MeltingKWhPerTonne")
+                        .HasColumnType("double precision");
+
+                    b.Property<double?>("NearnessPrice")
+                        .HasColumnType("double precision");
+
+                    b.Property<DateTimeOffset>("ObservedAt")
+                        .HasColumnType("timestamp with time zone");
+
+                    b.Property<long>("PersonId")
+                        .HasColumnType("bigint");
+
+                    b.Property<string>("Reason")
+                        .HasColumnType("text");
+
+                    b.Property<double?>("SlagCostPerTonne")
+                        .HasColumnType("double precision");
+
+                    b.Property<long?>("SupersedesId")
+                        .HasColumnType("bigint");
+
+                    b.Property<double?>("UseUpBonusPerTonne")
+                        .HasColumnType("double precision");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("EntryKey");
+
+                    b.HasIndex("SupersedesId")
+                        .IsUnique();
+
+                    b.ToTable("ChargeRules");
+                });
+
             modelBuilder.Entity("MeltShop.Records.Sites.Furnace", b =>
                 {
                     b.Property<long>("Id")
@@ -3938,6 +3998,26 @@ namespace MeltShop.Records.Migrations.Postgres
                         .HasForeignKey("LadleId")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
+                });
+
+            modelBuilder.Entity("MeltShop.Records.Sites.ChargeRule", b =>
+                {
+                    b.HasOne("MeltShop.Records.Keeping.Entry", null)
+                        .WithMany()
+                        .HasForeignKey("EntryKey")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("MeltShop.Records.People.Person", null)
+                        .WithMany()
+                        .HasForeignKey("PersonId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("MeltShop.Records.Sites.ChargeRule", null)
+                        .WithMany()
+                        .HasForeignKey("SupersedesId")
+                        .OnDelete(DeleteBehavior.Restrict);
                 });
 
             modelBuilder.Entity("MeltShop.Records.Sites.HeatCounter", b =>

@@ -93,6 +93,12 @@ namespace MeltShop.Records.Migrations.Sqlite
                 nullable: true);
 
             migrationBuilder.AddColumn<string>(
+                name: "Choice",
+                table: "Plans",
+                type: "TEXT",
+                nullable: true);
+
+            migrationBuilder.AddColumn<string>(
                 name: "Lot",
                 table: "LadleInoculations",
                 type: "TEXT",
@@ -128,6 +134,49 @@ namespace MeltShop.Records.Migrations.Sqlite
                 type: "INTEGER",
                 nullable: false,
                 defaultValue: false);
+
+            migrationBuilder.CreateTable(
+                name: "ChargeRules",
+                columns: table => new
+                {
+                    Id = table.Column<long>(type: "INTEGER", nullable: false)
+                        .Annotation("Sqlite:Autoincrement", true),
+                    NearnessPrice = table.Column<double>(type: "REAL", nullable: true),
+                    SlagCostPerTonne = table.Column<double>(type: "REAL", nullable: true),
+                    EnergyPricePerKWh = table.Column<double>(type: "REAL", nullable: true),
+                    MeltingKWhPerTonne = table.Column<double>(type: "REAL", nullable: true),
+                    UseUpBonusPerTonne = table.Column<double>(type: "REAL", nullable: true),
+                    BucketM3 = table.Column<double>(type: "REAL", nullable: true),
+                    BucketFillings = table.Column<double>(type: "REAL", nullable: true),
+                    EntryKey = table.Column<Guid>(type: "TEXT", nullable: false),
+                    PersonId = table.Column<long>(type: "INTEGER", nullable: false),
+                    ObservedAt = table.Column<long>(type: "INTEGER", nullable: false),
+                    EnteredAt = table.Column<long>(type: "INTEGER", nullable: false),
+                    SupersedesId = table.Column<long>(type: "INTEGER", nullable: true),
+                    Reason = table.Column<string>(type: "TEXT", nullable: true)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_ChargeRules", x => x.Id);
+                    table.ForeignKey(
+                        name: "FK_ChargeRules_ChargeRules_SupersedesId",
+                        column: x => x.SupersedesId,
+                        principalTable: "ChargeRules",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                    table.ForeignKey(
+                        name: "FK_ChargeRules_Entries_EntryKey",
+                        column: x => x.EntryKey,
+                        principalTable: "Entries",
+                        principalColumn: "Key",
+                        onDelete: ReferentialAction.Restrict);
+                    table.ForeignKey(
+                        name: "FK_ChargeRules_People_PersonId",
+                        column: x => x.PersonId,
+                        principalTable: "People",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                });
 
             migrationBuilder.CreateTable(
                 name: "CoinsOnTheirWay",
@@ -541,6 +590,17 @@ namespace MeltShop.Records.Migrations.Sqlite
                 unique: true);
 
             migrationBuilder.CreateIndex(
+                name: "IX_ChargeRules_EntryKey",
+                table: "ChargeRules",
+                column: "EntryKey");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_ChargeRules_SupersedesId",
+                table: "ChargeRules",
+                column: "SupersedesId",
+                unique: true);
+
+            migrationBuilder.CreateIndex(
                 name: "IX_CoinsOnTheirWay_EntryKey",
                 table: "CoinsOnTheirWay",
                 column: "EntryKey");
@@ -700,6 +760,9 @@ namespace MeltShop.Records.Migrations.Sqlite
                 name: "CertifiedValues");
 
             migrationBuilder.DropTable(
+                name: "ChargeRules");
+
+            migrationBuilder.DropTable(
                 name: "CoinsOnTheirWay");
 
             migrationBuilder.DropTable(
@@ -791,6 +854,10 @@ namespace MeltShop.Records.Migrations.Sqlite
             migrationBuilder.DropColumn(
                 name: "PearliteLot",
                 table: "PocketCards");
+
+            migrationBuilder.DropColumn(
+                name: "Choice",
+                table: "Plans");
 
             migrationBuilder.DropColumn(
                 name: "Lot",

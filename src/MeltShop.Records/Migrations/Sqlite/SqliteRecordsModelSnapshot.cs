@@ -642,6 +642,9 @@ namespace MeltShop.Records.Migrations.Sqlite
                         .IsRequired()
                         .HasColumnType("TEXT");
 
+                    b.Property<string>("Choice")
+                        .HasColumnType("TEXT");
+
                     b.Property<long>("EnteredAt")
                         .HasColumnType("INTEGER");
 
@@ -2250,6 +2253,61 @@ namespace MeltShop.Records.Migrations.Sqlite
                     b.ToTable("People", (string)null);
                 });
 
+            modelBuilder.Entity("MeltShop.Records.Sites.ChargeRule", b =>
+                {
+                    b.Property<long>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("INTEGER");
+
+                    b.Property<double?>("BucketFillings")
+                        .HasColumnType("REAL");
+
+                    b.Property<double?>("BucketM3")
+                        .HasColumnType("REAL");
+
+                    b.Property<double?>("EnergyPricePerKWh")
+                        .HasColumnType("REAL");
+
+                    b.Property<long>("EnteredAt")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<Guid>("EntryKey")
+                        .HasColumnType("TEXT");
+
+                    b.Property<double?>("MeltingKWhPerTonne")
+                        .HasColumnType("REAL");
+
+                    b.Property<double?>("NearnessPrice")
+                        .HasColumnType("REAL");
+
+                    b.Property<long>("ObservedAt")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<long>("PersonId")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Reason")
+                        .HasColumnType("TEXT");
+
+                    b.Property<double?>("SlagCostPerTonne")
+                        .HasColumnType("REAL");
+
+                    b.Property<long?>("SupersedesId")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<double?>("UseUpBonusPerTonne")
+                        .HasColumnType("REAL");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("EntryKey");
+
+                    b.HasIndex("SupersedesId")
+                        .IsUnique();
+
+                    b.ToTable("ChargeRules");
+                });
+
             modelBuilder.Entity("MeltShop.Records.Sites.Furnace", b =>
                 {
                     b.Property<long>("Id")
@@ -3819,6 +3877,26 @@ namespace MeltShop.Records.Migrations.Sqlite
                         .HasForeignKey("LadleId")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
+                });
+
+            modelBuilder.Entity("MeltShop.Records.Sites.ChargeRule", b =>
+                {
+                    b.HasOne("MeltShop.Records.Keeping.Entry", null)
+                        .WithMany()
+                        .HasForeignKey("EntryKey")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("MeltShop.Records.People.Person", null)
+                        .WithMany()
+                        .HasForeignKey("PersonId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("MeltShop.Records.Sites.ChargeRule", null)
+                        .WithMany()
+                        .HasForeignKey("SupersedesId")
+                        .OnDelete(DeleteBehavior.Restrict);
                 });
 
             modelBuilder.Entity("MeltShop.Records.Sites.HeatCounter", b =>
