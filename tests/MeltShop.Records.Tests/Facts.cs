@@ -94,6 +94,14 @@ public static class Facts
         Means = [new() { Element = Element.C, Percent = carbon.Average(), Count = carbon.Length }],
     };
 
+    /// <summary>A bath coin with carbon and silicon.</summary>
+    public static Sample Coin(this Stamp stamp, long heatId, double carbon, bool isGrey, long? supersedes = null) => new()
+    {
+        EntryKey = stamp.EntryKey, PersonId = stamp.PersonId, ObservedAt = stamp.ObservedAt, EnteredAt = stamp.EnteredAt,
+        HeatId = heatId, Kind = SampleKind.Bath, GreyFracture = isGrey, SupersedesId = supersedes, Reason = supersedes is null ? null : "misread",
+        Means = [new() { Element = Element.C, Percent = carbon, Count = 1 }, new() { Element = Element.Si, Percent = 1.5, Count = 1 }],
+    };
+
     public static BurnDecision SetAside(this Stamp stamp, long sampleId, int ordinal) => new()
     {
         EntryKey = stamp.EntryKey, PersonId = stamp.PersonId, ObservedAt = stamp.ObservedAt, EnteredAt = stamp.EnteredAt,

@@ -41,5 +41,8 @@ internal static class PageQueries
         services.AddSingleton<TrailPage>();
         services.AddSingleton<InstrumentsPage>();
         services.AddSingleton<ImportPage>();
+        services.AddSingleton<InstrumentPage>();
+        services.AddSingleton<LaboratoryPage>();
+        services.AddSingleton<TrendPage>();
     }
 }

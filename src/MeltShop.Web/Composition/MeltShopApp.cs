@@ -4,6 +4,7 @@ using MeltShop.Web.Api;
 using MeltShop.Web.Api.Answering;
 using MeltShop.Web.Api.Description;
 using MeltShop.Web.Api.Samples;
+using MeltShop.Web.Api.Trends;
 using MeltShop.Web.Api.Weighings;
 using MeltShop.Web.Api.Certificates;
 using MeltShop.Web.Api.Events;
@@ -66,6 +67,7 @@ internal static class MeltShopApp
         app.MapSamples();
         app.MapEvents();
         app.MapCertificates();
+        app.MapTrends();
         app.MapEntries();
         app.MapSignIn();
         app.MapMeltShopPages();

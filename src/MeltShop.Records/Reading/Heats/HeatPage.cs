@@ -1,5 +1,6 @@
 using MeltShop.Records.Reading.Charge;
 using MeltShop.Records.Reading.Grades;
+using MeltShop.Records.Reading.Laboratory;
 using MeltShop.Records.Reading.Ladles;
 using Microsoft.EntityFrameworkCore;
 
@@ -36,7 +37,8 @@ public sealed class HeatPage(IDbContextFactory<RecordsContext> contexts)
             Steps = await HeatFacts.Steps(db, heatId, known, ct),
             LadleSteps = await HeatFacts.LadleSteps(db, heatId, known, ct),
             Corrections = await HeatFacts.Corrections(db, heatId, known, ct),
-            Coins = known is null ? await Laboratory.CoinRows.Load(db, heatId, ct) : [],
+            Coins = known is null ? await CoinRows.Load(db, CoinRows.Waiting(db).Where(c => c.HeatId == heatId), ct) : [],
+            Instruments = await InstrumentStates.Load(db, [.. samples.Select(s => s.Instrument).OfType<InstrumentView>().DistinctBy(i => i.Id)], ct),
             KnownAt = known,
         };
         view = known is null ? view : AsKnown.Of(view);

@@ -37,6 +37,9 @@ public sealed record HeatView(
     /// <summary>Coins of which no result has come yet.</summary>
     public IReadOnlyList<CoinView> Coins { get; init; } = [];
 
+    /// <summary>The instruments of the samples, by their id, with their checks.</summary>
+    public IReadOnlyDictionary<long, InstrumentState> Instruments { get; init; } = new Dictionary<long, InstrumentState>();
+
     /// <summary>What was known until then is what the view shows; null where it shows all.</summary>
     public DateTimeOffset? KnownAt { get; init; }
 }

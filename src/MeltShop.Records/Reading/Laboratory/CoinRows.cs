@@ -19,10 +19,10 @@ public static class CoinRows
         return db.InForce<CoinOnItsWay>().Where(c => !c.IsLost && !db.Samples.Any(s => s.CoinOnItsWayId == c.Id));
     }
 
-    /// <summary>Those of a heat, the first taken first.</summary>
-    internal static async Task<IReadOnlyList<CoinView>> Load(RecordsContext db, long heatId, CancellationToken ct) =>
+    /// <summary>The first taken first.</summary>
+    internal static async Task<IReadOnlyList<CoinView>> Load(RecordsContext db, IQueryable<CoinOnItsWay> which, CancellationToken ct) =>
     [
-        .. (await db.Rows(Waiting(db).Where(c => c.HeatId == heatId), ct))
+        .. (await db.Rows(which, ct))
             .Select(r => new CoinView(r.Origin, r.Fact.HeatId, r.Fact.TreatedLadleId, r.Fact.Kind, r.Fact.CoinNumber, r.Fact.Remarks)),
     ];
 }

@@ -14,6 +14,9 @@ public enum RecallFrom
 
     /// <summary>A certificate by its number or by its SHA-256.</summary>
     Certificate,
+
+    /// <summary>An instrument by its code or name: what it measured in a time.</summary>
+    Instrument,
 }
 
 /// <summary>Whose castings are asked for.</summary>

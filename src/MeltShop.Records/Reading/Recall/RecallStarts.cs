@@ -1,6 +1,7 @@
 using System.Globalization;
 using MeltShop.Records.Castings;
 using MeltShop.Records.Heats;
+using MeltShop.Records.Laboratory;
 using MeltShop.Records.Ladles;
 using Microsoft.EntityFrameworkCore;
 
@@ -15,6 +16,7 @@ internal static class RecallStarts
         RecallFrom.Heat => Heat(db, question.Of, ct),
         RecallFrom.Ladle => Ladle(db, question, ct),
         RecallFrom.Certificate => Certificate(db, question.Of, ct),
+        RecallFrom.Instrument => Instrument(db, question, ct),
         _ => Material(db, question, ct),
     };
 
@@ -46,6 +48,14 @@ internal static class RecallStarts
         var (upper, lower) = (of.ToUpperInvariant(), of.ToLowerInvariant());
         var ladles = await db.Certificates.Where(c => c.Number.ToUpper() == upper || c.Sha256 == lower).Select(c => c.TreatedLadleId).Distinct().ToListAsync(ct);
         return ladles.Count == 0 ? null : [.. ladles.Select(id => RecallStart.Ladle(id))];
+    }
+
+    private static async Task<IReadOnlyList<RecallStart>?> Instrument(RecordsContext db, RecallQuestion question, CancellationToken ct)
+    {
+        var upper = question.Of.ToUpperInvariant();
+        if (await db.Instruments.Where(i => i.Code.ToUpper() == upper || i.Name.ToUpper() == upper).Select(i => (long?)i.Id).FirstOrDefaultAsync(ct) is not { } id) return null;
+        var samples = await db.InForce<Sample>().Where(s => s.InstrumentId == id).Between(question).Select(s => new { s.HeatId, s.TreatedLadleId }).Distinct().ToListAsync(ct);
+        return [.. samples.Select(s => s.TreatedLadleId is { } ladle ? RecallStart.Ladle(ladle) : RecallStart.Heat(s.HeatId))];
     }
 
     private static async Task<IReadOnlyList<RecallStart>?> Material(RecordsContext db, RecallQuestion question, CancellationToken ct)

@@ -5,4 +5,8 @@ namespace MeltShop.Web.Components.Charts;
 /// <param name="Value">The result, in the unit of the chart.</param>
 /// <param name="Signal">Which rule it breaks, in words; null where it breaks none.</param>
 /// <param name="Reason">What people found to be the reason, or what was changed here; written on the chart.</param>
-public sealed record ChartPoint(string Label, double Value, string? Signal = null, string? Reason = null);
+public sealed record ChartPoint(string Label, double Value, string? Signal = null, string? Reason = null)
+{
+    /// <summary>Where a press on the result leads; null where it leads nowhere.</summary>
+    public string? Address { get; init; }
+}

@@ -37,6 +37,10 @@ public sealed partial class ControlChart
     [Parameter]
     public int Decimals { get; set; } = 2;
 
+    /// <summary>False for ranges of two, which have no lower limit.</summary>
+    [Parameter]
+    public bool HasLower { get; set; } = true;
+
     [Parameter]
     public string Unit { get; set; } = "%";
 
@@ -46,7 +50,7 @@ public sealed partial class ControlChart
 
     private IEnumerable<ChartLine> Levels => new (string Kind, double? Value, string Key)[]
         {
-            ("specified", Most, "Most"), ("control", Drawn?.Action.Upper, "Upper"), ("centre", Drawn?.Centre, "Centre"), ("control", Drawn?.Action.Lower, "Lower"), ("specified", Least, "Least"),
+            ("specified", Most, "Most"), ("control", Drawn?.Action.Upper, "Upper"), ("centre", Drawn?.Centre, "Centre"), ("control", HasLower ? Drawn?.Action.Lower : null, "Lower"), ("specified", Least, "Least"),
         }
         .Where(line => line.Value is not null)
         .Select(line => new ChartLine(line.Kind, line.Value!.Value, Text[line.Key, Show(line.Value.Value)]));

@@ -17,6 +17,7 @@ public sealed record Place(string Address, string Word, string Icon, params IRea
         new("/", "Floor", Icons.Material.Filled.ViewAgenda, [.. Role.All]),
         new("/charge", "Charge", Icons.Material.Filled.Balance, Role.Melter, Role.Metallurgist),
         new("/history", "Heats", Icons.Material.Filled.ListAlt, Role.Melter, Role.Metallurgist, Role.Supervisor, Role.Inspector),
+        new("/laboratory", "Laboratory", Icons.Material.Filled.Science, Role.Metallurgist, Role.Inspector),
         new("/yard", "Yard", Icons.Material.Filled.Inventory2, Role.Metallurgist, Role.Supervisor),
         new("/grades", "Grades", Icons.Material.Filled.Rule, Role.Metallurgist, Role.Inspector),
         new("/equipment", "Equipment", Icons.Material.Filled.LocalDrink, Role.Metallurgist),

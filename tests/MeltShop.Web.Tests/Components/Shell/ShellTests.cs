@@ -18,16 +18,16 @@ public sealed class ShellTests : ComponentTest
         var rail = Render<Navigation>();
 
         Assert.Equal("Test Melter", rail.Find("[data-testid=person]").TextContent);
-        Assert.Equal(["Floor", "Charge", "Heats", "Yard", "Grades", "Ladles", "Recall", "Import", "Find"], rail.FindAll("nav li").Select(place => place.TextContent.Trim()));
+        Assert.Equal(["Floor", "Charge", "Heats", "Laboratory", "Yard", "Grades", "Ladles", "Recall", "Import", "Find"], rail.FindAll("nav li").Select(place => place.TextContent.Trim()));
         Assert.Equal("/sign-out", rail.Find("form[method=post]").GetAttribute("action"));
     }
 
     [Theory]
-    [InlineData(Role.Melter, "Floor Charge Heats", "Yard Grades Ladles Recall Import")]
-    [InlineData(Role.Metallurgist, "Floor Charge Heats Yard Grades Ladles", "Recall Import")]
-    [InlineData(Role.Supervisor, "Floor Heats Yard Recall", "Charge Grades Ladles Import Trail")]
-    [InlineData(Role.Inspector, "Floor Heats Grades Trail", "Charge Yard Ladles Recall Import")]
-    [InlineData(Role.Administrator, "Floor Shop Trail", "Charge Heats Yard Grades Ladles Recall Import")]
+    [InlineData(Role.Melter, "Floor Charge Heats", "Laboratory Yard Grades Ladles Recall Import")]
+    [InlineData(Role.Metallurgist, "Floor Charge Heats Laboratory Yard Grades Ladles", "Recall Import")]
+    [InlineData(Role.Supervisor, "Floor Heats Yard Recall", "Charge Laboratory Grades Ladles Import Trail")]
+    [InlineData(Role.Inspector, "Floor Heats Laboratory Grades Trail", "Charge Yard Ladles Recall Import")]
+    [InlineData(Role.Administrator, "Floor Shop Trail", "Charge Heats Laboratory Yard Grades Ladles Recall Import")]
     public void Navigation_OfARole_ShowsItsDailyWorkAndHasTheRestBehindOnePress(string role, string daily, string more)
     {
         var person = AddAuthorization().SetAuthorized("Test Person");

@@ -1,0 +1,38 @@
+using MeltShop.Records.Laboratory;
+using Microsoft.EntityFrameworkCore;
+
+namespace MeltShop.Records.Reading.Laboratory;
+
+/// <summary>Reads control samples and the materials that they were made on.</summary>
+internal static class ControlRows
+{
+    /// <summary>More checks than a chart shows.</summary>
+    public const int Most = 1000;
+
+    /// <summary>The last control samples of an instrument that are in force, in their order.</summary>
+    public static async Task<IReadOnlyList<ControlSampleView>> Load(RecordsContext db, long instrumentId, CancellationToken ct)
+    {
+        var last = Last(db, instrumentId).Include(c => c.Readings).AsNoTracking();
+        var rows = await (
+            from control in last
+            join person in db.Users on control.PersonId equals person.Id
+            orderby control.ObservedAt descending, control.Id descending
+            select new FactRow<ControlSample>(control, person.DisplayName, null, null, null, null)).ToListAsync(ct);
+        rows.Reverse();
+        return [.. rows.Select(View)];
+    }
+
+    /// <summary>The statement behind it: an index answers it from its end.</summary>
+    public static IQueryable<ControlSample> Last(RecordsContext db, long instrumentId) => db.InForce<ControlSample>()
+        .Where(c => c.InstrumentId == instrumentId).OrderByDescending(c => c.ObservedAt).ThenByDescending(c => c.Id).Take(Most);
+
+    public static async Task<IReadOnlyList<ReferenceView>> References(RecordsContext db, CancellationToken ct) =>
+    [
+        .. (await db.ReferenceMaterials.AsNoTracking().Include(r => r.Values).OrderBy(r => r.Code).Take(Facts.Most).ToListAsync(ct)).Select(r => new ReferenceView(
+            r.Id, r.Code, r.Name, r.Certificate, r.IsActive, [.. r.Values.OrderBy(v => v.Element).Select(v => new CertifiedView(v.Element, v.Percent, v.PlusMinus))])),
+    ];
+
+    private static ControlSampleView View(FactRow<ControlSample> row) => new(
+        row.Origin, row.Fact.ReferenceMaterialId, row.Fact.Remarks,
+        [.. row.Fact.Readings.GroupBy(r => r.Element).OrderBy(g => g.Key).Select(g => new MeanView(g.Key, g.Average(r => r.Percent), g.Count()))]);
+}

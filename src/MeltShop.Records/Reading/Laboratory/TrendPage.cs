@@ -1,0 +1,52 @@
+using MeltShop.Metallurgy.Elements;
+using MeltShop.Records.Laboratory;
+using MeltShop.Records.Reading.History;
+using Microsoft.EntityFrameworkCore;
+
+namespace MeltShop.Records.Reading.Laboratory;
+
+/// <summary>Reads the samples of a trend.</summary>
+public sealed class TrendPage(IDbContextFactory<RecordsContext> contexts)
+{
+    /// <summary>Samples on one chart.</summary>
+    public const int Most = 1000;
+
+    /// <param name="filter">What is drawn.</param>
+    /// <param name="after">Where the trend before ended; null for the latest.</param>
+    /// <param name="ct">Stops the reading.</param>
+    public async Task<TrendView> Load(TrendFilter filter, HistoryPlace? after = null, CancellationToken ct = default)
+    {
+        ArgumentNullException.ThrowIfNull(filter);
+        await using var db = await contexts.CreateDbContextAsync(ct);
+        var heats = await HistoryQuery.Of(db, new(filter.GradeId, filter.FurnaceId), after).Take(Most + 1).Select(h => new { h.Id, h.Number, h.StartedAt, h.GradeId }).ToListAsync(ct);
+        var rows = (await TrendQuery.Of(db, filter, heats.ConvertAll(h => h.Id)).ToListAsync(ct)).ToLookup(p => p.HeatId);
+
+        // A heat is shown whole or left to the next page.
+        var (count, fits) = (0, 0);
+        while (fits < Math.Min(heats.Count, Most) && (fits == 0 || count + rows[heats[fits].Id].Count() <= Most)) count += rows[heats[fits++].Id].Count();
+        var shown = heats.GetRange(0, fits);
+        var points = shown.SelectMany(h => rows[h.Id].Select(p => p with { HeatNumber = h.Number })).ToList();
+        var ids = points.ConvertAll(p => p.SampleId);
+        var corrected = (await db.Samples.Where(s => s.SupersedesId != null && ids.Contains(s.SupersedesId.Value)).Select(s => s.SupersedesId!.Value).ToListAsync(ct)).ToHashSet();
+        return new(
+            [.. points.Where(p => !corrected.Contains(p.SampleId)).OrderBy(p => p.At).ThenBy(p => p.SampleId)],
+            await Firsts(db, shown.ToDictionary(h => h.Id, h => h.GradeId), ct),
+            fits < heats.Count ? new(shown[^1].StartedAt, shown[^1].Id) : null);
+    }
+
+    private static async Task<IReadOnlyList<FirstSample>> Firsts(RecordsContext db, Dictionary<long, long> grades, CancellationToken ct)
+    {
+        var heats = grades.Keys.ToList();
+        var samples = await db.InForce<Sample>().Where(s => heats.Contains(s.HeatId) && s.Kind == SampleKind.Bath && s.Means.Count > 0)
+            .Select(s => new { s.Id, s.HeatId, s.ObservedAt, s.GreyFracture }).ToListAsync(ct);
+        var firsts = samples.GroupBy(s => s.HeatId).Select(g => g.MinBy(s => (s.ObservedAt, s.Id))!).ToList();
+        var ids = firsts.ConvertAll(s => s.Id);
+        var means = (await db.SampleMeans.AsNoTracking().Where(m => ids.Contains(m.SampleId)).ToListAsync(ct)).ToLookup(m => m.SampleId);
+        return
+        [
+            .. firsts.OrderBy(s => s.ObservedAt).Select(s => new FirstSample(
+                s.HeatId, grades[s.HeatId], s.ObservedAt,
+                Analysis.Of(means[s.Id].Where(m => !s.GreyFracture || m.Element != Element.C).Select(m => KeyValuePair.Create(m.Element, m.Percent))))),
+        ];
+    }
+}

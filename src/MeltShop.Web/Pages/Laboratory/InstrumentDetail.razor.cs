@@ -1,0 +1,41 @@
+using MeltShop.Metallurgy.Statistics;
+using MeltShop.Operations.Laboratory;
+using MeltShop.Records.Reading.Laboratory;
+using MeltShop.Records.Writing;
+using MeltShop.Web.Components.Fields;
+using Microsoft.AspNetCore.Components;
+
+namespace MeltShop.Web.Pages.Laboratory;
+
+/// <summary>An instrument: what it measures, its checks on reference materials, and the heats that a bad check throws doubt on.</summary>
+public sealed partial class InstrumentDetail
+{
+    [Parameter]
+    public long Id { get; set; }
+
+    /// <summary>Rules beside the usual ones.</summary>
+    [SupplyParameterFromQuery(Name = "rules")]
+    public string? RulesInAddress { get; set; }
+
+    [Inject]
+    private InstrumentPage Page { get; set; } = null!;
+
+    [Inject]
+    private SetInstrument Set { get; set; } = null!;
+
+    [Inject]
+    private RecordControlSample Record { get; set; } = null!;
+
+    /// <summary>From what it measured to the castings.</summary>
+    private string RecallAddress => $"/recall?from=Instrument&of={Uri.EscapeDataString(View!.State.Instrument.Code)}";
+
+    private IReadOnlySet<RunRule> Rules => ChartRules.Read(RulesInAddress);
+
+    private IReadOnlyList<ControlSeries> Charts => ControlSeries.Of(View!.Samples, View.References, View.State.Instrument, Rules);
+
+    protected override Task<InstrumentDetailView?> Read(CancellationToken ct) => Page.Load(Id, ct);
+
+    protected override bool Concerns(ChangeNotice change) => change.Kind is ChangeKind.Instrument or ChangeKind.Sample;
+
+    private static string Shown(double? figure, string unit) => figure is { } value ? NumberText.Show(value) + unit : "–";
+}

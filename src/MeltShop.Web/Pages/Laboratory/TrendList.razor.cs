@@ -1,0 +1,119 @@
+using System.Globalization;
+using MeltShop.Metallurgy.Elements;
+using MeltShop.Metallurgy.Statistics;
+using MeltShop.Operations.Laboratory;
+using MeltShop.Records.Grades;
+using MeltShop.Records.Reading.Grades;
+using MeltShop.Records.Reading.History;
+using MeltShop.Records.Reading.Laboratory;
+using MeltShop.Records.Writing;
+using MeltShop.Web.Components.Charts;
+using MeltShop.Web.Components.Fields;
+using MeltShop.Web.Pages.History;
+using Microsoft.AspNetCore.Components;
+
+namespace MeltShop.Web.Pages.Laboratory;
+
+/// <summary>Trend and control chart of an element by grade and furnace, on the last thousand samples; filter, place and rules stay in the address.</summary>
+public sealed partial class TrendList
+{
+    private const string Treated = "poured", Furnace = "furnace";
+
+    private readonly TextEntry element, step, grade, furnace;
+
+    public TrendList()
+    {
+        var form = new EntryForm();
+        (element, step, grade, furnace) = (form.Choice("element", isRequired: true), form.Choice("step", isRequired: true), form.Choice("grade"), form.Choice("furnace"));
+    }
+
+    [SupplyParameterFromQuery(Name = "element")]
+    public string? ElementInAddress { get; set; }
+
+    [SupplyParameterFromQuery(Name = "step")]
+    public string? StepInAddress { get; set; }
+
+    [SupplyParameterFromQuery(Name = "grade")]
+    public long? GradeInAddress { get; set; }
+
+    [SupplyParameterFromQuery(Name = "furnace")]
+    public long? FurnaceInAddress { get; set; }
+
+    [SupplyParameterFromQuery(Name = "after")]
+    public string? PlaceInAddress { get; set; }
+
+    [SupplyParameterFromQuery(Name = "rules")]
+    public string? RulesInAddress { get; set; }
+
+    [Inject]
+    private TrendPage Page { get; set; } = null!;
+
+    [Inject]
+    private HistoryChoices Choices { get; set; } = null!;
+
+    [Inject]
+    private GradesPage Grades { get; set; } = null!;
+
+    [Inject]
+    private NavigationManager Addresses { get; set; } = null!;
+
+    private TrendFilter Filter => new(
+        Element.TryParse(ElementInAddress, out var asked) && asked != Element.Fe ? asked : Element.C, GradeInAddress, FurnaceInAddress, StepInAddress == Treated);
+
+    private IReadOnlySet<RunRule> Rules => ChartRules.Read(RulesInAddress);
+
+    private static IEnumerable<Choice> Elements => Element.All.Where(one => one != Element.Fe).Select(one => new Choice(one.Symbol, one.Symbol));
+
+    private IEnumerable<Choice> Steps => [new(Furnace, Text["Step.Furnace"]), new(Treated, Text["Step.Poured"])];
+
+    private string Title => Text["TrendOf", Filter.Element.Symbol, View!.Grade?.Code ?? Text["AllGrades"].Value];
+
+    private WindowView? Window => View!.Grade?.At(Filter.Treated ? WindowStage.Poured : WindowStage.Furnace).FirstOrDefault(window => window.Quantity == Filter.Element.Symbol);
+
+    /// <summary>Grades are never mixed under one pair of limits.</summary>
+    private ControlLimits? Limits => View!.Grade is null || View.Trend.Points.Count < ControlChart.FewestPoints ? null : ControlLimits.FromIndividuals([.. View.Trend.Points.Select(point => point.Percent)]);
+
+    private IReadOnlyList<ChartPoint> Points { get; set; } = [];
+
+    private string HitRate => View!.Hits.Percent is { } percent
+        ? Text["HitRate", NumberText.Show(percent, 0), View.Hits.Hits, View.Hits.Judged, View.Hits.Unjudged] : Text["NoHitRate", View.Hits.Unjudged];
+
+    private string Export => $"/laboratory/trends.csv{new Uri(Addresses.Uri).Query}";
+
+    protected override async Task<TrendContent?> Read(CancellationToken ct)
+    {
+        element.Showing(Filter.Element.Symbol);
+        step.Showing(Filter.Treated ? Treated : Furnace);
+        grade.Showing(Name(GradeInAddress));
+        furnace.Showing(Name(FurnaceInAddress));
+        var trend = await Page.Load(Filter, HistoryAddress.ReadPlace(PlaceInAddress), ct);
+        var choices = await Choices.Load(ct);
+        var grades = (await Grades.Load(ct)).Grades;
+        return new(
+            trend, FirstSampleHits.Of(trend.Firsts, grades), grades.FirstOrDefault(one => one.Id == GradeInAddress),
+            [.. choices.Grades.Select(Line)], [.. choices.Furnaces.Select(Line)]);
+    }
+
+    protected override void Arrived(TrendContent view)
+    {
+        var values = view.Trend.Points.Select(point => point.Percent).ToList();
+        var found = Limits is { } limits ? RunRules.Find(values, limits, Rules).ToLookup(signal => signal.Result, signal => signal.Rule) : null;
+        Points =
+        [
+            .. view.Trend.Points.Select((point, index) => new ChartPoint(
+                point.HeatNumber, point.Percent, found?[index].Any() == true ? string.Join("; ", found[index].Select(rule => Text["Rule." + rule].Value)) : null)
+                { Address = $"/heats/{Name(point.HeatId)}" }),
+        ];
+    }
+
+    protected override bool Concerns(ChangeNotice change) => change.Kind is ChangeKind.Sample;
+
+    private void Ask() => Addresses.NavigateTo(Addresses.GetUriWithQueryParameters(new Dictionary<string, object?>
+    {
+        ["element"] = element.Value, ["step"] = step.Value, ["grade"] = grade.Value, ["furnace"] = furnace.Value, ["after"] = null,
+    }));
+
+    private static Choice Line(NamedRow row) => new(Name(row.Id)!, row.Name);
+
+    private static string? Name(long? id) => id?.ToString(CultureInfo.InvariantCulture);
+}

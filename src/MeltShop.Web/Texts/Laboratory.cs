@@ -1,0 +1,3 @@
+namespace MeltShop.Web.Texts;
+
+public sealed class Laboratory;

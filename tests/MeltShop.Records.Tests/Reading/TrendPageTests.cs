@@ -1,0 +1,154 @@
+using System.Text.RegularExpressions;
+using MeltShop.Metallurgy.Elements;
+using MeltShop.Records.Heats;
+using MeltShop.Records.Laboratory;
+using MeltShop.Records.Reading.History;
+using MeltShop.Records.Reading.Laboratory;
+using MeltShop.Records.Tests.Databases;
+using Microsoft.EntityFrameworkCore;
+
+namespace MeltShop.Records.Tests.Reading;
+
+public abstract class TrendPageTests(Database database)
+{
+    private static CancellationToken Ct => TestContext.Current.CancellationToken;
+
+    [Fact]
+    public async Task Trend_PageByPage_ShowsEachHeatOnceAndWhole()
+    {
+        var foundry = await Foundry.Found(database);
+        await Fill(foundry, 1300);
+
+        var seen = new List<TrendPoint>();
+        HistoryPlace? place = null;
+        do
+        {
+            var page = await Page.Load(new(Element.C, foundry.Grade.Id, foundry.Furnace.Id), place, Ct);
+            Assert.True(page.Points.Count <= TrendPage.Most);
+            Assert.Equal(page.Points.OrderBy(p => p.At).Select(p => p.SampleId), page.Points.Select(p => p.SampleId));
+            seen.AddRange(page.Points);
+            place = page.Next;
+        }
+        while (place is not null);
+
+        Assert.Equal(1300, seen.Select(p => p.SampleId).Distinct().Count());
+        Assert.Equal(1300, seen.Count);
+    }
+
+    [Fact]
+    public async Task Trend_OfCarbon_LeavesOutGreyCoinsAndCorrectedOnes()
+    {
+        var story = await HeatStory.Tell(await Foundry.Found(database));
+        var (foundry, heat) = (story.Foundry, story.Heat);
+        var before = await Values(foundry, Element.C);
+        await foundry.Write("More", (db, stamp) =>
+        {
+            db.Samples.Add(stamp.Coin(heat.Id, 3.21, isGrey: true));
+            db.Samples.Add(stamp.Coin(heat.Id, 3.55, isGrey: false, supersedes: story.Bath.Id));
+        });
+
+        Assert.DoesNotContain(3.21, await Values(foundry, Element.C));
+        Assert.Contains(3.55, await Values(foundry, Element.C));
+        Assert.Equal(before.Count, (await Values(foundry, Element.C)).Count);
+    }
+
+    [Fact]
+    public async Task Trend_Of40000_ReadsAnIndexOfTheHeatsAndNoMore()
+    {
+        var foundry = await Foundry.Found(database);
+        await Fill(foundry, 40_000);
+
+        // The heats are looked up by the history's own query, whose plan is checked there.
+        foreach (var filter in new TrendFilter[] { new(Element.Si), new(Element.C), new(Element.Mg, Treated: true) })
+        {
+            var plan = await PlanOf(filter);
+
+            Assert.Matches(BoundedByAnIndex, plan);
+            Assert.DoesNotMatch(Scanned, plan);
+        }
+    }
+
+    protected static DateTimeOffset Start { get; } = new(2025, 1, 1, 0, 0, 0, TimeSpan.Zero);
+
+    protected abstract Task<string> PlanOf(TrendFilter filter);
+
+    protected abstract string BoundedByAnIndex { get; }
+
+    protected abstract string Scanned { get; }
+
+    /// <summary>Start and so many microseconds, in the database's words.</summary>
+    protected abstract string StartOf(string microseconds);
+
+    protected string StatementOf(TrendFilter filter)
+    {
+        using var db = database.Open();
+        return TrendQuery.Of(db, filter, [.. db.Heats.OrderByDescending(h => h.StartedAt).Take(5).Select(h => h.Id)]).ToQueryString();
+    }
+
+    private TrendPage Page => new(database.Contexts);
+
+    private async Task<IReadOnlyList<double>> Values(Foundry foundry, Element element) =>
+        [.. (await Page.Load(new(element, foundry.Grade.Id), null, Ct)).Points.Select(p => p.Percent)];
+
+    /// <summary>So many heats like one that was recorded, a microsecond apart, each with a coin like one that was recorded: three statements.</summary>
+    private async Task Fill(Foundry foundry, int count)
+    {
+        var first = await foundry.Heat();
+        Sample coin = null!;
+        await foundry.Write("Coin", (db, stamp) => db.Samples.Add(coin = stamp.Coin(first.Id, 3.6, isGrey: false)));
+        await using var db = database.Open();
+        var number = (string i) => $"'{foundry.Site.Code}-' || {i}";
+        await Copy<Heat>(db, first.Id, count - 1, c => c switch { "Number" => number("n.i"), "StartedAt" => StartOf("n.i"), _ => null });
+        await Copy<Sample>(db, coin.Id, count - 1, c => c switch
+        {
+            "HeatId" => $"""(SELECT h."Id" FROM "Heats" AS h WHERE h."Number" = {number("n.i")})""", "ObservedAt" => StartOf("n.i"), _ => null,
+        });
+        Assert.True(await db.Send($"""
+            INSERT INTO "SampleMeans" ("SampleId", "Element", "Percent", "Count")
+            SELECT s."Id", m."Element", m."Percent", m."Count" FROM "Samples" AS s, "SampleMeans" AS m
+            WHERE m."SampleId" = {coin.Id} AND s."Id" > {coin.Id} AND s."EntryKey" = (SELECT x."EntryKey" FROM "Samples" AS x WHERE x."Id" = {coin.Id})
+            """) >= count - 1);
+    }
+
+    private static async Task Copy<TRow>(RecordsContext db, long id, int count, Func<string, string?> value)
+    {
+        var type = db.Model.FindEntityType(typeof(TRow))!;
+        var columns = type.GetProperties().Select(p => p.GetColumnName()).Where(c => c != "Id").ToList();
+        Assert.Equal(count, await db.Send($"""
+            WITH RECURSIVE n(i) AS (SELECT 0 UNION ALL SELECT i + 1 FROM n WHERE i < {count - 1})
+            INSERT INTO "{type.GetTableName()}" ({string.Join(", ", columns.Select(c => $"\"{c}\""))})
+            SELECT {string.Join(", ", columns.Select(c => value(c) ?? $"r.\"{c}\""))} FROM n, "{type.GetTableName()}" AS r WHERE r."Id" = {id}
+            """));
+    }
+}
+
+public sealed class TrendPageTestsOnSqlite(SqliteDatabase database) : TrendPageTests(database), IClassFixture<SqliteDatabase>
+{
+    protected override string StartOf(string microseconds) => $"{Start.UtcTicks} + {microseconds} * {TimeSpan.TicksPerMicrosecond}";
+
+    protected override string BoundedByAnIndex => @"SEARCH s USING INDEX IX_Samples_HeatId \(HeatId=\?\)";
+
+    /// <summary>The list of heats itself is read whole.</summary>
+    protected override string Scanned => @"SCAN (?!h)";
+
+    protected override Task<string> PlanOf(TrendFilter filter) => Plans.OfSqlite(database, StatementOf(filter));
+}
+
+public sealed class TrendPageTestsOnPostgres(PostgresDatabase database) : TrendPageTests(database), IClassFixture<PostgresDatabase>
+{
+    protected override string StartOf(string microseconds) => $"timestamptz '2025-01-01 00:00:00+00' + {microseconds} * interval '1 microsecond'";
+
+    protected override string BoundedByAnIndex => @"Index Scan (using|on) ""?IX_Samples_HeatId""?";
+
+    /// <summary>The instruments are few, and may be read whole.</summary>
+    protected override string Scanned => @"Seq Scan on ""(Heats|Samples|SampleMeans)""";
+
+    // EF prints a list as -- @name={ '1', '2' }, which PostgreSQL reads in another form.
+    protected override async Task<string> PlanOf(TrendFilter filter)
+    {
+        var statement = StatementOf(filter);
+        var list = Regex.Match(statement, @"^-- (@\w+)=\{ (.*) \}.*$", RegexOptions.Multiline);
+        statement = statement.Replace(list.Value, "", StringComparison.Ordinal).Replace(list.Groups[1].Value, $"ARRAY[{list.Groups[2].Value}]::bigint[]", StringComparison.Ordinal);
+        return await Plans.OfPostgres(database, statement);
+    }
+}

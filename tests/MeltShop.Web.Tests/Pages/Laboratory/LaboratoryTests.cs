@@ -1,0 +1,112 @@
+using Bunit;
+using MeltShop.Operations.Laboratory;
+using MeltShop.Records.Laboratory;
+using MeltShop.Records.People;
+using MeltShop.Records.Reading.Laboratory;
+using MeltShop.Web.Pages.Heats;
+using MeltShop.Web.Pages.Laboratory;
+using MeltShop.Web.Tests.Pages.Heats;
+using Microsoft.AspNetCore.Components;
+
+namespace MeltShop.Web.Tests.Pages.Laboratory;
+
+/// <summary>Instruments, their checks, trends and the recall list, over a real database.</summary>
+public sealed class LaboratoryTests : HeatTest
+{
+    [Fact]
+    public async Task Instrument_AddedByTheMetallurgist_IsRefusedAtItsFieldsAndThenShownAsNeverChecked()
+    {
+        SignIn(Role.Metallurgist);
+        var page = Render<LaboratoryDesk>();
+        page.WaitForElement("[data-testid=add-instrument]", Patience);
+        await page.InvokeAsync(() => page.Find("[data-testid=add-instrument]").Click());
+        Type(page, "instrument-form", "[data-field=name] input", "Spark, hall 1");
+        Type(page, "instrument-form", "[data-field$=element] input", "Xx");
+        await page.InvokeAsync(() => page.Find("[data-testid=instrument-form]").Submit());
+        page.WaitForElement("[data-field$=element] .field-error[data-code=\"element.unknown\"]", Patience);
+        Type(page, "instrument-form", "[data-field$=element] input", "C");
+        Type(page, "instrument-form", "[data-field$=first] input", "0,02");
+        Type(page, "instrument-form", "[data-field$=second] input", "2");
+        Type(page, "instrument-form", "[data-field=code] input", "spark-1");
+        Type(page, "instrument-form", "[data-field=figuresSource] input", "invented for a test");
+        await page.InvokeAsync(() => page.Find("[data-testid=instrument-form]").Submit());
+
+        page.WaitForElement("[data-instrument=\"spark-1\"] [data-check=none]", Patience);
+        var instrument = Assert.Single(await The<InstrumentsPage>().Load(Cancellation));
+        Assert.Equal((0.02, 2), (instrument.Elements[0].Repeatability!.Value, instrument.Elements[0].GuardFactor!.Value));
+    }
+
+    [Fact]
+    public void Laboratory_ForAMelter_SaysWhoMay()
+    {
+        SignIn(Role.Melter);
+        var page = Render<LaboratoryDesk>();
+        page.WaitForElement(".read-only", Patience);
+
+        Assert.Empty(page.FindAll("[data-testid=add-instrument], [data-testid=add-reference]"));
+    }
+
+    [Fact]
+    public async Task ControlSample_OutsideItsLimits_IsSaidOnTheInstrumentAndOnEveryLaterSample()
+    {
+        var (instrument, reference) = await Set();
+        await Check(instrument, reference, 3.30);
+        await Coin(instrument);
+        SignIn(Role.Melter);
+        var page = Render<InstrumentDetail>(parameters => parameters.Add(p => p.Id, instrument));
+        page.WaitForElement("[data-check=good]", Patience);
+        await page.InvokeAsync(() => page.Find("[data-testid=check-instrument]").Click());
+        Type(page, "control-form", "[data-cell='0.C']", "3,45");
+        await page.InvokeAsync(() => page.Find("[data-testid=control-form]").Submit());
+
+        page.WaitForElement("[data-check=outside]", Patience);
+        page.WaitForAssertion(() => Assert.NotNull(page.Find("[data-testid=doubted] [data-heat]")), Patience);
+        Assert.Equal("/recall?from=Instrument&of=spark-1", page.Find("[data-testid=to-recall]").GetAttribute("href"));
+        Assert.Contains("one beyond 3 s", page.Find("[data-testid=last-point]").TextContent, StringComparison.Ordinal);
+        await Coin(instrument);
+        var heat = Open();
+        Assert.Contains("last control sample outside its action limits", heat.Find("[data-testid=sample] [data-check=outside]").TextContent, StringComparison.Ordinal);
+        Assert.NotNull(heat.FindAll("[data-testid=sample]")[1].QuerySelector("[data-check=good]")); // the coin of before
+    }
+
+    [Fact]
+    public async Task Rules_ByChoice_StayInTheAddressAndSayTheirFalseAlarms()
+    {
+        var (instrument, _) = await Set();
+        SignIn(Role.Metallurgist);
+        var page = Render<InstrumentDetail>(parameters => parameters.Add(p => p.Id, instrument));
+        page.WaitForElement("[data-testid=false-alarms]", Patience);
+        Assert.Contains("every 217 results", page.Find("[data-testid=false-alarms]").TextContent, StringComparison.Ordinal); // one beyond three, nine on one side
+
+        await page.InvokeAsync(() => page.Find("[data-rule=TwoOfThreeBeyondTwo]").Click());
+
+        Assert.EndsWith("?rules=OneBeyondThree.TwoOfThreeBeyondTwo.NineOnOneSide", The<NavigationManager>().Uri, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Trend_OfTheSamples_LeadsFromAPointToTheHeatAndSaysTheHitRate()
+    {
+        await GoodSample();
+        SignIn(Role.Supervisor);
+        The<NavigationManager>().NavigateTo($"/laboratory/trends?element=Si&grade={GradeId}");
+        var page = Render<TrendList>();
+        page.WaitForElement("[data-testid=control-chart] circle.chart-point", Patience);
+
+        Assert.Equal($"/heats/{HeatId}", page.Find("[data-testid=chart-table] a").GetAttribute("href"));
+        Assert.Contains("no heat can be judged (1 lack", page.Find("[data-testid=hit-rate]").TextContent, StringComparison.Ordinal); // copper was not measured
+        Assert.StartsWith("/laboratory/trends.csv?element=Si", page.Find("[data-testid=export]").GetAttribute("href"), StringComparison.Ordinal);
+    }
+
+    private async Task<(long Instrument, long Reference)> Set() => (
+        (await The<AddInstrument>().Run(Founder, new(Guid.NewGuid(), Now, "spark-1", "Spark", InstrumentKind.Spark, false, [new("C", 0.02, 2)], "invented for a test"), Cancellation)).Value,
+        (await The<AddReferenceMaterial>().Run(Founder, new(Guid.NewGuid(), Now, "block-1", "White iron block", "invented for a test", [new("C", 3.30, 0.02)]), Cancellation)).Value);
+
+    private async Task Check(long instrument, long reference, double carbon) => Assert.True((await The<RecordControlSample>().Run(Founder, new(
+        Guid.NewGuid(), Now, instrument, reference, [[new("C", carbon, false, "3.3")]]), Cancellation)).Succeeded);
+
+    private async Task Coin(long instrument) => Assert.True((await The<RecordSample>().Run(Founder, new(
+        Guid.NewGuid(), Now, HeatId, null, SampleKind.Bath, [[new("C", 3.6, false, "3.6"), new("Si", 1.5, false, "1.5")]], InstrumentId: instrument), Cancellation)).Succeeded);
+
+    private static void Type<TPage>(IRenderedComponent<TPage> page, string form, string selector, string text)
+        where TPage : IComponent => page.Find($"[data-testid={form}] {selector}").Change(text);
+}
