@@ -3,9 +3,8 @@ using Microsoft.Playwright;
 
 namespace MeltShop.Browser.Tests.Ladles;
 
-/// <summary>Grey iron on its way without magnesium (furnace-1 is this class's own), and four ladles into one mould.</summary>
-[Collection(typeof(DemoAppCollection))]
-public sealed class OtherRoutesTests(RunningApp app, Chromium chromium)
+/// <summary>Grey iron on its way without magnesium, and four ladles into one mould; in a program of their own.</summary>
+public sealed class OtherRoutesTests(RunningApp app, Chromium chromium) : IClassFixture<RunningApp>
 {
     private static readonly Dictionary<string, string> Bath = new()
     {

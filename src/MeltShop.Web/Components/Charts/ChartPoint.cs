@@ -7,6 +7,6 @@ namespace MeltShop.Web.Components.Charts;
 /// <param name="Reason">What people found to be the reason, or what was changed here; written on the chart.</param>
 public sealed record ChartPoint(string Label, double Value, string? Signal = null, string? Reason = null)
 {
-    /// <summary>Where a press on the result leads; null where it leads nowhere.</summary>
+    /// <summary>Where a press on the result in the table behind the chart leads; null where it leads nowhere.</summary>
     public string? Address { get; init; }
 }

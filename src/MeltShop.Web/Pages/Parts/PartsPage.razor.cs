@@ -19,10 +19,10 @@ public sealed partial class PartsPage
 
     public PartsPage()
     {
-        quantity = form.Quantity("quantity", 0, 60000).Showing(1250.5);
-        empty = form.Quantity("empty", 0, 60000);
-        asked = form.Quantity("asked", 0, 60000);
-        wrong = form.Quantity("wrong", 0, 60000);
+        quantity = form.Mass("quantity", 0, 60000).Showing(1250.5);
+        empty = form.Mass("empty", 0, 60000);
+        asked = form.Mass("asked", 0, 60000);
+        wrong = form.Mass("wrong", 0, 60000);
         words = form.Words("words");
         choice = form.Choice("choice");
         (asked.Text, wrong.Text) = ("1,250", "much");
