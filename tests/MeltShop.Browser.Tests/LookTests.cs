@@ -4,7 +4,7 @@ using Microsoft.Playwright;
 
 namespace MeltShop.Browser.Tests;
 
-/// <summary>Every page at every size and in every look: measured, read by axe, and kept as a picture.</summary>
+/// <summary>Every page at every size and in every look: opened without an error or a stranger's address, measured, read by axe, and kept as a picture.</summary>
 [Collection(typeof(DemoAppCollection))]
 public sealed class LookTests(Chromium chromium, RunningApp app)
 {
@@ -24,7 +24,7 @@ public sealed class LookTests(Chromium chromium, RunningApp app)
 
     private static async Task<List<string>> OnTabletAsync(IPage page)
     {
-        var faults = new List<string>();
+        var faults = Watched(page);
         foreach (var path in Places.All)
         {
             await page.VisitAsync(path);
@@ -46,7 +46,7 @@ public sealed class LookTests(Chromium chromium, RunningApp app)
 
     private static async Task<List<string>> InOneLookAsync(IPage page, string screen)
     {
-        var faults = new List<string>();
+        var faults = Watched(page);
         foreach (var path in Places.All)
         {
             await page.VisitAsync(path);
@@ -54,6 +54,17 @@ public sealed class LookTests(Chromium chromium, RunningApp app)
             await page.KeepAsync($"{Places.Name(path)}-{screen}");
         }
 
+        return faults;
+    }
+
+    /// <summary>What goes wrong while the page is used, from now on.</summary>
+    private static List<string> Watched(IPage page)
+    {
+        var faults = new List<string>();
+        var home = new Uri(page.Url).Host;
+        page.Console += (_, message) => { if (message.Type == "error") faults.Add($"{page.Url}: {message.Text}"); };
+        page.PageError += (_, error) => faults.Add($"{page.Url}: {error}");
+        page.Request += (_, request) => { if (new Uri(request.Url) is { Scheme: "http" or "https" } address && address.Host != home) faults.Add(request.Url); };
         return faults;
     }
 }

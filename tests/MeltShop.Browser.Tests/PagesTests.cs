@@ -1,41 +1,12 @@
-using MeltShop.Browser.Tests.Looking;
 using MeltShop.Browser.Tests.Running;
-using Microsoft.Playwright;
 
 [assembly: AssemblyFixture(typeof(MeltShop.Browser.Tests.Running.Chromium))]
 
 namespace MeltShop.Browser.Tests;
 
-/// <summary>Every page of the demo foundry, on a tablet and at a desk.</summary>
-public sealed class PagesTests(Chromium chromium) : IAsyncLifetime
+/// <summary>What the demo foundry holds, in a program of its own.</summary>
+public sealed class PagesTests(Chromium chromium, RunningApp app) : IClassFixture<RunningApp>
 {
-    private readonly RunningApp app = new();
-
-    public async ValueTask InitializeAsync() => await app.StartAsync();
-
-    public ValueTask DisposeAsync() => app.DisposeAsync();
-
-    [Theory]
-    [InlineData(true)]
-    [InlineData(false)]
-    public async Task Pages_OfTheDemo_OpenWithoutErrorsAndStrangers(bool onTablet)
-    {
-        await using var context = onTablet ? await chromium.TabletAsync(app.Address) : await chromium.DeskAsync(app.Address);
-        var page = await context.SignInAsync("henning");
-        var faults = new List<string>();
-        page.Console += (_, message) => { if (message.Type == "error") faults.Add($"{page.Url}: {message.Text}"); };
-        page.PageError += (_, error) => faults.Add($"{page.Url}: {error}");
-        page.Request += (_, request) => { if (new Uri(request.Url) is { Scheme: "http" or "https" } address && address.Host != app.Address.Host) faults.Add(request.Url); };
-
-        foreach (var path in Places.All)
-        {
-            await page.VisitAsync(path);
-            Assert.True(await page.Locator("h1, [data-state=missing]").First.IsVisibleAsync(), path);
-        }
-
-        Assert.Empty(faults);
-    }
-
     [Fact]
     public async Task Yard_OfTheDemo_HoldsAtLeast25MaterialsWithTheirSources()
     {

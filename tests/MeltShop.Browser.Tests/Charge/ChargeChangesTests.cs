@@ -70,7 +70,7 @@ public sealed class ChargeChangesTests(Chromium chromium, RunningApp app)
     }
 
     private static Task WaitForPlanAsync(IPage page) =>
-        Assertions.Expect(page.Locator("[data-testid=plan-age][data-current=true]")).ToBeVisibleAsync(new() { Timeout = 20_000 });
+        Assertions.Expect(page.Locator("[data-testid=plan-age][data-current=true]")).ToBeVisibleAsync();
 
     private static async Task TypeAsync(IPage page, string path, string text)
     {

@@ -6,7 +6,7 @@ namespace MeltShop.Browser.Tests.Killing;
 
 /// <summary>
 /// What was acknowledged is there after the program was killed, at whatever moment, and what was not comes once when it is sent again.
-/// As many kills on each database as MELTSHOP_KILLS says, else 5 on SQLite and 2 on PostgreSQL.
+/// As many kills on each database as MELTSHOP_KILLS says, else 3 on SQLite and 2 on PostgreSQL.
 /// </summary>
 public sealed class AppKillTests(Chromium chromium) : IAsyncDisposable
 {
@@ -24,7 +24,7 @@ public sealed class AppKillTests(Chromium chromium) : IAsyncDisposable
     public async Task Shift_WithTheProgramKilledAtRandomMoments_LosesNothingThatWasAcknowledgedOnSqlite()
     {
         await using var database = ShopDatabase.Sqlite(app);
-        await ShiftAsync(database, Wanted ?? 5);
+        await ShiftAsync(database, Wanted ?? 3);
     }
 
     [Fact]

@@ -148,12 +148,12 @@ public sealed class PouringStoryTests(Chromium chromium) : IAsyncLifetime
         await Assertions.Expect(page.Locator("#entry-queue")).ToHaveAttributeAsync("data-count", "1");
         await Task.Delay(TimeSpan.FromSeconds(8), TestContext.Current.CancellationToken);
         cable.Mend();
-        await Assertions.Expect(page.Locator("#entry-queue")).ToBeHiddenAsync(new() { Timeout = 30_000 });
+        await Assertions.Expect(page.Locator("#entry-queue")).ToBeHiddenAsync();
     }
 
     private static async Task WaitUntilLateAsync(IPage page)
     {
-        await page.WaitForSelectorAsync("ladle-clock[data-is-over]", new() { Timeout = 60_000 });
+        await page.WaitForSelectorAsync("ladle-clock[data-is-over]", new() { Timeout = 120_000 }); // the minute itself has to come
         await Assertions.Expect(page.Locator("[data-testid=mould-form] [data-field=label] input")).ToHaveValueAsync("3");
     }
 

@@ -5,12 +5,16 @@ namespace MeltShop.Browser.Tests.Running;
 /// <summary>One browser for the whole run; each test opens contexts of its own.</summary>
 public sealed class Chromium : IAsyncLifetime
 {
+    /// <summary>Milliseconds: a busy machine draws later, and is not at fault.</summary>
+    private const float Patience = 45_000;
+
     private IPlaywright? playwright;
     private IBrowser? browser;
 
     public async ValueTask InitializeAsync()
     {
         playwright = await Playwright.CreateAsync();
+        Assertions.SetDefaultExpectTimeout(Patience);
         browser = await playwright.Chromium.LaunchAsync(new()
         {
             ExecutablePath = Environment.GetEnvironmentVariable("MELTSHOP_TEST_CHROMIUM") ?? "/usr/bin/chromium",
@@ -47,7 +51,7 @@ public sealed class Chromium : IAsyncLifetime
             Locale = "en-GB",
             TimezoneId = zone,
         });
-        context.SetDefaultTimeout(20_000);
+        context.SetDefaultTimeout(Patience);
         return context;
     }
 }

@@ -51,7 +51,7 @@ async function ask() {
 function answered() {
   const wasLong = Date.now() - answeredAt > longAbsence;
   answeredAt = Date.now();
-  if (wasLong) return load();
+  if (wasLong || isLoading) return load(); // a page that is being left stays silent, whatever still answers
   if (!isSilent()) return;
   delete document.documentElement.dataset.circuit;
   unheard.forEach((field) => field.isConnected && notify(field));
