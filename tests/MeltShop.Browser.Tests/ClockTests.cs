@@ -4,7 +4,7 @@ using Microsoft.Playwright;
 
 namespace MeltShop.Browser.Tests;
 
-/// <summary>The clock of a ladle on a tablet that is wrong about the time, and after the program is gone.</summary>
+/// <summary>The clock of a ladle on a tablet that is wrong about the time, hears it late, and sleeps after the program is gone.</summary>
 public sealed class ClockTests(Chromium chromium) : IAsyncLifetime
 {
     /// <summary>How far the clock may be off.</summary>
@@ -17,7 +17,7 @@ public sealed class ClockTests(Chromium chromium) : IAsyncLifetime
     public ValueTask DisposeAsync() => app.DisposeAsync();
 
     [Fact]
-    public async Task Clock_OfATabletSevenMinutesFastInAnotherZone_IsRightAndGoesOnThroughACut()
+    public async Task Clock_OfATabletSevenMinutesFastInAnotherZone_IsRightAndGoesOnThroughACutAndASleep()
     {
         await using var context = await chromium.TabletAsync(app.Address, "Pacific/Auckland");
         await context.AddInitScriptAsync("""
@@ -26,6 +26,10 @@ public sealed class ClockTests(Chromium chromium) : IAsyncLifetime
               constructor(...parts) { parts.length ? super(...parts) : super(Date.now()); }
               static now() { return Real.now() + 7 * 60_000; }
             };
+            const monotonic = performance.now.bind(performance);
+            let lost = 0;
+            performance.now = () => monotonic() - lost;
+            globalThis.sleepFor = (milliseconds) => (lost += milliseconds); // what the monotonic clock of a tablet loses while it sleeps
             """);
         var page = await context.SignInAsync("henning");
         await page.VisitAsync("/parts");
@@ -33,8 +37,13 @@ public sealed class ClockTests(Chromium chromium) : IAsyncLifetime
         await clock.WaitForAsync();
 
         await AssertRightAsync(clock);
+        await clock.EvaluateAsync("clock => clock.dataset.now = Number(clock.dataset.now) - 8000"); // a drawing that came late
+        await AssertRightAsync(clock);
         await app.KillAsync();
         await Task.Delay(TimeSpan.FromSeconds(4), TestContext.Current.CancellationToken);
+        await AssertRightAsync(clock);
+        await page.EvaluateAsync("sleepFor(90_000)");
+        await Task.Delay(TimeSpan.FromSeconds(1), TestContext.Current.CancellationToken);
         await AssertRightAsync(clock);
     }
 

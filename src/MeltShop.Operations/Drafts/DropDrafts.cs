@@ -13,8 +13,9 @@ public sealed class DropDrafts(IDbContextFactory<RecordsContext> contexts, Chang
         ArgumentNullException.ThrowIfNull(acting);
         if (!acting.HoldsAny(keeping.Roles)) return Outcome<int>.Refused([new Finding("", "right.missing", string.Join(", ", keeping.Roles))]);
         await using var db = await contexts.CreateDbContextAsync(cancellation);
+        await using var transaction = await db.Database.BeginTransactionAsync(cancellation);
         var dropped = await db.Drafts.Where(d => d.Subject == subject).ExecuteDeleteAsync(cancellation);
-        notices.Publish(new ChangeNotice(ChangeKind.Draft, 0));
+        await notices.Commit(db, [new(ChangeKind.Draft, 0)], cancellation);
         return Outcome<int>.Of(dropped);
     }
 }

@@ -51,6 +51,7 @@ public sealed class KeepDraft(IDbContextFactory<RecordsContext> contexts, Change
     private async Task<Outcome<Guid?>> Keep(Acting acting, Typed typed, CancellationToken cancellation)
     {
         await using var db = await contexts.CreateDbContextAsync(cancellation);
+        await using var transaction = await db.Database.BeginTransactionAsync(cancellation);
         var draft = await db.Drafts.SingleOrDefaultAsync(d => d.Subject == typed.Subject && d.Field == typed.Field, cancellation);
         if (draft is null ? typed.Text.Length == 0 : draft.Text == typed.Text) return Outcome<Guid?>.Of(draft?.Version);
         if (draft is not null && draft.PersonId != acting.PersonId && draft.Version != typed.Seen)
@@ -63,7 +64,7 @@ public sealed class KeepDraft(IDbContextFactory<RecordsContext> contexts, Change
         else if (typed.Text.Length == 0) db.Remove(draft);
         else (draft.Text, draft.PersonId, draft.ChangedAt) = (typed.Text, acting.PersonId, clock.Now());
         await db.SaveChangesAsync(cancellation);
-        notices.Publish(new ChangeNotice(ChangeKind.Draft, draft.Id, draft.Version));
+        await notices.Commit(db, [new(ChangeKind.Draft, draft.Id, draft.Version)], cancellation);
         return Outcome<Guid?>.Of(typed.Text.Length == 0 ? null : draft.Version);
     }
 

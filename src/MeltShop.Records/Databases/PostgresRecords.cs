@@ -1,5 +1,6 @@
 using System.Data;
 using MeltShop.Records.Keeping;
+using MeltShop.Records.Writing;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.EntityFrameworkCore.Storage;
 
@@ -14,6 +15,9 @@ public sealed class PostgresRecords(DbContextOptions<PostgresRecords> options) :
     /// <inheritdoc/>
     public override Task LockFurnace(long furnaceId, CancellationToken ct) =>
         Database.ExecuteSqlAsync($"""SELECT 1 FROM "Furnaces" WHERE "Id" = {furnaceId} FOR NO KEY UPDATE""", ct);
+
+    internal override Task Announce(Guid from, IReadOnlyList<ChangeNotice> changes, CancellationToken ct) =>
+        Database.ExecuteSqlAsync(OtherInstances.Sending(OtherInstances.Texts(from, changes)), ct);
 
     internal override Task<IDbContextTransaction> BeginReading(CancellationToken ct) =>
         Database.BeginTransactionAsync(IsolationLevel.RepeatableRead, ct);

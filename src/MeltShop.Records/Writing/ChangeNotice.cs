@@ -4,7 +4,11 @@ namespace MeltShop.Records.Writing;
 /// <param name="Kind">One of <see cref="ChangeKind"/>.</param>
 /// <param name="Id">Its id.</param>
 /// <param name="Version">Its version after the change; null for what has none.</param>
-public sealed record ChangeNotice(string Kind, long Id, Guid? Version = null);
+public sealed record ChangeNotice(string Kind, long Id, Guid? Version = null)
+{
+    /// <summary>Something may have changed unheard: it concerns whoever listens.</summary>
+    public static ChangeNotice Anything { get; } = new("anything", 0);
+}
 
 /// <summary>What a change notice can be about.</summary>
 public static class ChangeKind

@@ -4,8 +4,9 @@ using System.Threading.Channels;
 namespace MeltShop.Records.Writing;
 
 /// <summary>
-/// Tells whoever listens in this process what was committed. A listener gets each changed thing once in 50 ms, however often it
-/// changed: it reads the current state anyway.
+/// Tells whoever listens what was committed: in this process here, in others through the database where it can
+/// (<see cref="Databases.OtherInstances"/>). A listener gets each changed thing once in 50 ms, however often it changed: it reads the
+/// current state anyway.
 /// </summary>
 public sealed class ChangeNotices(TimeProvider clock)
 {
@@ -15,7 +16,20 @@ public sealed class ChangeNotices(TimeProvider clock)
     private readonly Lock gate = new();
     private readonly List<Channel<ChangeNotice>> listeners = [];
 
-    /// <summary>After a commit, never before.</summary>
+    /// <summary>Who says it, so that this process does not hear its own changes a second time.</summary>
+    internal Guid Source { get; } = Guid.NewGuid();
+
+    /// <summary>Commits the context's transaction and says what changed, or does neither.</summary>
+    public async Task Commit(RecordsContext db, IReadOnlyList<ChangeNotice> changed, CancellationToken ct)
+    {
+        ArgumentNullException.ThrowIfNull(db);
+        ArgumentNullException.ThrowIfNull(changed);
+        if (changed.Count > 0) await db.Announce(Source, changed, ct);
+        await db.Database.CurrentTransaction!.CommitAsync(CancellationToken.None); // from here on it is for the database alone to fail
+        Publish(changed);
+    }
+
+    /// <summary>To this process alone; after a commit, never before.</summary>
     public void Publish(params IReadOnlyList<ChangeNotice> notices)
     {
         ArgumentNullException.ThrowIfNull(notices);

@@ -74,8 +74,7 @@ public sealed class Recorder(IDbContextFactory<RecordsContext> contexts, ChangeN
         var result = RecordsJson.Text(written.Value);
         await db.Entries.Where(e => e.Key == entry.Key).ExecuteUpdateAsync(e => e.SetProperty(x => x.Result, result), ct);
         await Trail.Append(db, entry, stamp, RecordsJson.Payload(entry.Payload, result, images.Rows, db.Bulk), ct);
-        await transaction.CommitAsync(CancellationToken.None); // from here on it is for the database alone to fail
-        notices.Publish(written.Notices);
+        await notices.Commit(db, written.Notices, ct);
         return new(written.Value, [], false);
     }
 

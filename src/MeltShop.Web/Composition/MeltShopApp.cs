@@ -1,5 +1,6 @@
 using MeltShop.Operations;
 using MeltShop.Records;
+using MeltShop.Records.Databases;
 using MeltShop.Web.Api;
 using MeltShop.Web.Api.Answering;
 using MeltShop.Web.Api.Description;
@@ -31,6 +32,7 @@ internal static class MeltShopApp
         builder.Services.AddSingleton<DatabasePreparation>();
         builder.Services.AddSingleton<DemoFoundry>();
         builder.Services.AddSingleton<StartMessage>();
+        if (settings.Records.Provider == RecordsProvider.Postgres) builder.Services.AddHostedService<OtherInstances>();
         builder.Services.AddHostedService<DailyHead>();
         builder.Services.AddHostedService<Solvers>();
         builder.Services.AddSignIn();

@@ -36,6 +36,29 @@ addEventListener("click", ({ target }) => {
   signal(1);
 });
 
+// How far the server's time is ahead of the monotonic clock. What the server says is late by its way here and never early, so the
+// largest difference is the nearest; it gives way by 1 in 10,000, which is more than crystals differ by.
+let ahead = -Infinity;
+let toldAt = 0;
+
+function told(serverNow, at = performance.now()) {
+  ahead = Math.max(serverNow - at, slept > 0 ? -Infinity : ahead - (at - toldAt) / 10_000);
+  [toldAt, slept] = [at, 0];
+}
+
+addEventListener('servertime', ({ detail }) => told(detail));
+
+// The monotonic clock of a device may stand while it sleeps. Its wall clock says for how long, until the server says the time again.
+let slept = 0;
+let apart = Date.now() - performance.now();
+
+function serverNow() {
+  const before = apart;
+  apart = Date.now() - performance.now();
+  if (apart - before > 1_000) slept += apart - before;
+  return performance.now() + ahead + slept;
+}
+
 // A clock that came with the document counts from when the document began to come: its script runs later.
 let isUpgrading = true;
 const arrived = () => (isUpgrading && performance.getEntriesByType('navigation')[0]?.responseStart) || performance.now();
@@ -64,14 +87,14 @@ class LadleClock extends HTMLElement {
   }
 
   attributeChangedCallback(name) {
-    if (name === 'data-now') this.offset = Number(this.dataset.now) - arrived();
+    if (name === 'data-now') told(Number(this.dataset.now), arrived());
     if (name === 'data-stop') this.left = undefined;
     if (this.lines) this.#show();
   }
 
   #show() {
     if (this.hasAttribute("data-signals")) showChoices();
-    const now = performance.now() + this.offset;
+    const now = serverNow();
     this.lines[0].textContent = `${LadleClock.#minutes(now - Number(this.dataset.end))} ${this.dataset.since}`;
     if (!this.dataset.stop) {
       for (const line of this.lines.slice(1)) line.textContent = '';

@@ -100,7 +100,7 @@ public abstract class PageBase<TView> : ComponentBase, IDisposable
     {
         await foreach (var changes in bundles)
         {
-            if (!changes.Any(Concerns)) continue;
+            if (!changes.Any(change => change == ChangeNotice.Anything || Concerns(change))) continue;
             await InvokeAsync(async () =>
             {
                 await Reload();

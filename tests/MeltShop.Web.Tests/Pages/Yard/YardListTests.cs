@@ -1,9 +1,12 @@
 using Bunit;
+using MeltShop.Records;
 using MeltShop.Records.People;
+using MeltShop.Records.Writing;
 using MeltShop.Web.Pages.Yard;
 using MeltShop.Web.Tests.Texts;
 using MeltShop.Web.Texts;
 using Microsoft.AspNetCore.Components;
+using Microsoft.EntityFrameworkCore;
 using Microsoft.Extensions.DependencyInjection;
 
 namespace MeltShop.Web.Tests.Pages.Yard;
@@ -48,6 +51,18 @@ public sealed class YardListTests : YardTest
         page.Find("select").Change("Returns");
 
         Assert.Equal("?kind=Returns", new Uri(Services.GetRequiredService<NavigationManager>().Uri).Query);
+    }
+
+    [Fact]
+    public async Task Yard_WhereAnythingMayHaveChangedUnheard_IsReadAgain()
+    {
+        var page = Open("/yard");
+        await using (var db = await The<IDbContextFactory<RecordsContext>>().CreateDbContextAsync(Cancellation))
+            await db.Materials.Where(m => m.Id == PlateId).ExecuteUpdateAsync(set => set.SetProperty(m => m.Name, "Plate, cut"), Cancellation);
+
+        The<ChangeNotices>().Publish(ChangeNotice.Anything);
+
+        page.WaitForState(() => page.Find("[data-material=plate]").TextContent.Contains("Plate, cut", StringComparison.Ordinal), TimeSpan.FromSeconds(60));
     }
 
     [Fact]
