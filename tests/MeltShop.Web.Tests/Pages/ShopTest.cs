@@ -26,14 +26,15 @@ public abstract class ShopTest : ComponentTest, IAsyncLifetime
 
     private static readonly string Hash = new PasswordHasher<Person>().HashPassword(new() { DisplayName = "" }, Password);
 
-    private readonly string file = Path.Combine(Path.GetTempPath(), $"meltshop-page-{Guid.NewGuid():N}.db");
+    /// <summary>Of this test alone; whole between two uses, for connections are not kept open.</summary>
+    protected string DatabaseFile { get; } = Path.Combine(Path.GetTempPath(), $"meltshop-page-{Guid.NewGuid():N}.db");
 
     private readonly BunitAuthorizationContext person;
 
     protected ShopTest()
     {
         person = AddAuthorization();
-        Services.AddMeltShopRecords(new() { Provider = RecordsProvider.Sqlite, ConnectionString = $"Data Source={file};Pooling=False" });
+        Services.AddMeltShopRecords(new() { Provider = RecordsProvider.Sqlite, ConnectionString = $"Data Source={DatabaseFile};Pooling=False" });
         Services.AddMeltShopOperations();
         Services.AddScoped<ActingPerson>();
         Services.AddScoped<HandingIn>();
@@ -65,7 +66,7 @@ public abstract class ShopTest : ComponentTest, IAsyncLifetime
 
     public async ValueTask InitializeAsync()
     {
-        await File.WriteAllBytesAsync(file, await Empty());
+        await File.WriteAllBytesAsync(DatabaseFile, await Empty());
         await using var db = await The<IDbContextFactory<RecordsContext>>().CreateDbContextAsync();
         db.Users.Add(new Person { Id = Founder.PersonId, UserName = "founder", DisplayName = Founder.PersonName, PasswordHash = Hash });
         await db.SaveChangesAsync();
@@ -78,7 +79,7 @@ public abstract class ShopTest : ComponentTest, IAsyncLifetime
     protected override void Dispose(bool disposing)
     {
         base.Dispose(disposing);
-        foreach (var part in Directory.EnumerateFiles(Path.GetTempPath(), Path.GetFileName(file) + "*")) File.Delete(part);
+        foreach (var part in Directory.EnumerateFiles(Path.GetTempPath(), Path.GetFileName(DatabaseFile) + "*")) File.Delete(part);
     }
 
     /// <summary>A migrated database without a row, made once.</summary>
