@@ -48,6 +48,29 @@ public sealed class ControlSampleTests
 
     [Theory]
     [MemberData(nameof(Shop.Databases), MemberType = typeof(Shop))]
+    public async Task ControlSample_GoodAgain_KeepsTheHeatsMeasuredBeforeItAndNoneAfter(RecordsProvider provider)
+    {
+        await using var shop = await Shop.Open(provider);
+        var (instrument, reference) = await Set(shop);
+        var heat = await shop.Bath();
+        await Sampled(shop, heat, null, instrument);
+        foreach (var carbon in new[] { 3.30, 3.38, 3.38, 3.31 })
+        {
+            shop.Clock.Advance(10);
+            await Checked(shop, instrument, reference, carbon);
+            shop.Clock.Advance(10);
+            await Sampled(shop, heat, null, instrument);
+        }
+
+        var view = (await shop.Get<InstrumentPage>().Load(instrument, Soon))!;
+        Assert.Equal([true, false, false, true], view.State.Verdicts.Select(v => v.IsGood));
+        Assert.Equal(new(view.State.Verdicts[0].At, view.State.Verdicts[3].At), view.State.Doubt);
+        Assert.Equal((heat.Id, 3), (Assert.Single(view.Doubted).HeatId, view.Doubted[0].Samples)); // of five
+        Assert.False(view.IsMore);
+    }
+
+    [Theory]
+    [MemberData(nameof(Shop.Databases), MemberType = typeof(Shop))]
     public async Task ControlSample_PutRight_CountsAsItReadsNowAndKeepsTheWrongOne(RecordsProvider provider)
     {
         await using var shop = await Shop.Open(provider);

@@ -54,6 +54,26 @@ public sealed class ControlSeriesTests
         Assert.Empty(state.Verdicts[20].Moved);
     }
 
+    // g good, b outside its limits, u not judged: one a hour from 0 on.
+    [Theory]
+    [InlineData("", null, null, false)]
+    [InlineData("gg", null, null, false)]
+    [InlineData("uu", null, null, false)]
+    [InlineData("b", null, null, true)]
+    [InlineData("gb", 0, null, true)]
+    [InlineData("bg", null, 1, true)]
+    [InlineData("ggbbgg", 1, 4, true)]
+    [InlineData("gubug", 0, 4, true)]
+    [InlineData("gbgggbbg", 4, 7, true)]
+    public void Doubt_OfChecks_LastsFromTheLastGoodOneBeforeToTheFirstGoodOneAfter(string checks, int? since, int? until, bool isAny)
+    {
+        var state = new InstrumentState(Spark(0.02), [.. checks.Select((check, hour) => new ControlVerdict(hour, At(hour), check != 'u', check == 'b' ? [Element.C] : [], []))]);
+
+        Assert.Equal(isAny ? new(since is { } from ? At(from) : null, until is { } to ? At(to) : null) : null, state.Doubt);
+
+        static DateTimeOffset At(int hour) => DateTimeOffset.UnixEpoch.AddHours(hour);
+    }
+
     private static IEnumerable<double> Base => Enumerable.Range(0, 20).Select(i => i % 2 == 0 ? 3.29 : 3.31);
 
     private static InstrumentView Spark(double? repeatability) => new(1, Guid.Empty, "s", "Spark", InstrumentKind.Spark, false, null, true, [new(Element.C, repeatability, null)]);

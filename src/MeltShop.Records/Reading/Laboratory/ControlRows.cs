@@ -9,20 +9,19 @@ internal static class ControlRows
     /// <summary>More checks than a chart shows.</summary>
     public const int Most = 1000;
 
-    /// <summary>The last control samples of an instrument that are in force, in their order.</summary>
-    public static async Task<IReadOnlyList<ControlSampleView>> Load(RecordsContext db, long instrumentId, CancellationToken ct)
+    /// <summary>The last control samples of each instrument that are in force, in their order.</summary>
+    public static async Task<ILookup<long, ControlSampleView>> Load(RecordsContext db, IReadOnlyList<long> instruments, CancellationToken ct)
     {
-        var last = Last(db, instrumentId).Include(c => c.Readings).AsNoTracking();
+        var last = instruments.Select(id => Last(db, id).Select(c => c.Id)).Aggregate(Queryable.Concat);
         var rows = await (
-            from control in last
+            from control in db.ControlSamples.Where(c => last.Contains(c.Id)).Include(c => c.Readings).AsNoTracking()
             join person in db.Users on control.PersonId equals person.Id
-            orderby control.ObservedAt descending, control.Id descending
+            orderby control.ObservedAt, control.Id
             select new FactRow<ControlSample>(control, person.DisplayName, null, null, null, null)).ToListAsync(ct);
-        rows.Reverse();
-        return [.. rows.Select(View)];
+        return rows.ToLookup(r => r.Fact.InstrumentId, View);
     }
 
-    /// <summary>The statement behind it: an index answers it from its end.</summary>
+    /// <summary>The checks of one instrument: an index answers it from its end.</summary>
     public static IQueryable<ControlSample> Last(RecordsContext db, long instrumentId) => db.InForce<ControlSample>()
         .Where(c => c.InstrumentId == instrumentId).OrderByDescending(c => c.ObservedAt).ThenByDescending(c => c.Id).Take(Most);
 

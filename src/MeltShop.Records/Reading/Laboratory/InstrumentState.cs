@@ -41,6 +41,19 @@ public sealed record InstrumentState(InstrumentView Instrument, IReadOnlyList<Co
     /// <summary>The last check before a time, or at it.</summary>
     public ControlVerdict? At(DateTimeOffset time) => Verdicts.LastOrDefault(v => v.At <= time);
 
-    /// <summary>The last check before the last one that was good; null where none was.</summary>
-    public ControlVerdict? LastGood => Verdicts.LastOrDefault(v => v.IsGood);
+    /// <summary>The last time that a bad check throws doubt on, even where a good one ended it; null where every check was good or not judged.</summary>
+    public DoubtedTime? Doubt
+    {
+        get
+        {
+            var bad = Verdicts.Count - 1;
+            while (bad >= 0 && Verdicts[bad] is not { IsJudged: true, IsGood: false }) bad--;
+            return bad < 0 ? null : new(Verdicts.Take(bad).LastOrDefault(v => v.IsGood)?.At, Verdicts.Skip(bad).FirstOrDefault(v => v.IsGood)?.At);
+        }
+    }
 }
+
+/// <summary>What was measured in it may be wrong: from the last good check before a bad one to the first good one after it.</summary>
+/// <param name="Since">Null where no check before was good.</param>
+/// <param name="Until">Null where none after it was good yet.</param>
+public sealed record DoubtedTime(DateTimeOffset? Since, DateTimeOffset? Until);

@@ -2,20 +2,15 @@ using Microsoft.EntityFrameworkCore;
 
 namespace MeltShop.Records.Reading.Laboratory;
 
-/// <summary>Reads instruments with what their control samples say.</summary>
+/// <summary>Reads instruments with what their control samples say: the same statements for one instrument or many.</summary>
 internal static class InstrumentStates
 {
     public static async Task<IReadOnlyDictionary<long, InstrumentState>> Load(RecordsContext db, IReadOnlyList<InstrumentView> instruments, CancellationToken ct)
     {
-        var states = new Dictionary<long, InstrumentState>();
-        if (instruments.Count == 0) return states;
+        if (instruments.Count == 0) return new Dictionary<long, InstrumentState>();
         var references = await ControlRows.References(db, ct);
-        foreach (var instrument in instruments)
-        {
-            var samples = await ControlRows.Load(db, instrument.Id, ct);
-            states[instrument.Id] = InstrumentState.Of(instrument, samples, ControlSeries.Of(samples, references, instrument));
-        }
-
-        return states;
+        var samples = await ControlRows.Load(db, [.. instruments.Select(i => i.Id)], ct);
+        return instruments.ToDictionary(
+            i => i.Id, i => InstrumentState.Of(i, [.. samples[i.Id]], ControlSeries.Of([.. samples[i.Id]], references, i)));
     }
 }

@@ -42,6 +42,9 @@ public sealed class ShopSite(SitePage page)
     /// <summary>The day.</summary>
     public string Day(DateTimeOffset instant) => Local(instant).ToString("d MMM yyyy", CultureInfo.CurrentCulture);
 
+    /// <summary>The calendar day of an instant here.</summary>
+    public DateOnly DayOf(DateTimeOffset instant) => DateOnly.FromDateTime(Local(instant).DateTime);
+
     /// <summary>The instant at which a day of the site's calendar begins.</summary>
     public DateTimeOffset Start(DateOnly day)
     {

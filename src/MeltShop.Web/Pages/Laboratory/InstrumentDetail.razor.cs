@@ -26,9 +26,6 @@ public sealed partial class InstrumentDetail
     [Inject]
     private RecordControlSample Record { get; set; } = null!;
 
-    /// <summary>From what it measured to the castings.</summary>
-    private string RecallAddress => $"/recall?from=Instrument&of={Uri.EscapeDataString(View!.State.Instrument.Code)}";
-
     private IReadOnlySet<RunRule> Rules => ChartRules.Read(RulesInAddress);
 
     private IReadOnlyList<ControlSeries> Charts => ControlSeries.Of(View!.Samples, View.References, View.State.Instrument, Rules);

@@ -58,25 +58,44 @@ public sealed partial class RecallSheet
     private static IEnumerable<Choice> HeelChoices => Enumerable.Range(0, RecallQuestion.MostHeels + 1)
         .Select(n => new Choice(n.ToString(CultureInfo.InvariantCulture), NumberText.Show(n, 0)));
 
+    /// <summary>A day from its start, or an instant of it: another page asks to the microsecond, a person by days.</summary>
+    private AskedTime? Start => Asked(SinceInAddress, 0);
+
+    /// <summary>Until the end of a day, or until before an instant of it.</summary>
+    private AskedTime? End => Asked(UntilInAddress, 1);
+
     protected override async Task<RecallContent?> Read(CancellationToken ct)
     {
         from.Showing(Enum.TryParse<RecallFrom>(FromInAddress, out var asked) && Enum.IsDefined(asked) ? asked.ToString() : nameof(RecallFrom.Material));
         of.Showing(OfInAddress);
         lot.Showing(LotInAddress);
-        var (first, last) = (HistoryAddress.ReadDay(SinceInAddress), HistoryAddress.ReadDay(UntilInAddress));
-        since.Showing(first is null ? null : SinceInAddress);
-        until.Showing(last is null ? null : UntilInAddress);
+        var (start, end) = (Start, End);
+        since.Showing(Day(start?.Day));
+        until.Showing(Day(end?.Day));
         var depth = Math.Clamp(HeelsInAddress ?? 1, 0, RecallQuestion.MostHeels);
         heels.Showing(depth.ToString(CultureInfo.InvariantCulture));
         return of.Value is not { } name ? new(null) : new(await Page.Load(
-            new(Chosen, name, lot.Value, first is { } f ? Site.Start(f) : null, last is { } l ? Site.Start(l.AddDays(1)) : null, depth), ct));
+            new(Chosen, name, lot.Value, start?.At, end?.At, depth), ct));
     }
 
     protected override bool Concerns(ChangeNotice change) => change.Kind is ChangeKind.Heat or ChangeKind.TreatedLadle;
 
+    private AskedTime? Asked(string? text, int daysLater) =>
+        HistoryAddress.ReadInstant(text) is { } instant ? new(Site.DayOf(instant), instant, IsExact: true)
+        : HistoryAddress.ReadDay(text) is { } day ? new(day, Site.Start(day.AddDays(daysLater)), IsExact: false) : null;
+
+    private string? Exact(string key, AskedTime? asked) => asked is { IsExact: true } exact ? Text[key, Site.DayAndTime(exact.At)].Value : null;
+
+    private static string? Day(DateOnly? day) => day?.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
+
+    /// <summary>An instant stands until somebody chooses another day.</summary>
+    private static string? Kept(string? typed, DateOnly? day, string? inAddress) => typed is not null && typed == Day(day) ? inAddress : typed;
+
     private void Ask() => Addresses.NavigateTo(Addresses.GetUriWithQueryParameters(new Dictionary<string, object?>
     {
         ["from"] = from.Value, ["of"] = of.Value, ["lot"] = Chosen == RecallFrom.Material ? lot.Value : null,
-        ["since"] = since.Value, ["until"] = until.Value, ["heels"] = heels.Value,
+        ["since"] = Kept(since.Value, Start?.Day, SinceInAddress), ["until"] = Kept(until.Value, End?.Day, UntilInAddress), ["heels"] = heels.Value,
     }));
+
+    private sealed record AskedTime(DateOnly Day, DateTimeOffset At, bool IsExact);
 }

@@ -4,6 +4,7 @@ using MeltShop.Records.Laboratory;
 using MeltShop.Records.People;
 using MeltShop.Records.Reading.Laboratory;
 using MeltShop.Web.Pages.Heats;
+using MeltShop.Web.Pages.History;
 using MeltShop.Web.Pages.Laboratory;
 using MeltShop.Web.Tests.Pages.Heats;
 using Microsoft.AspNetCore.Components;
@@ -61,12 +62,28 @@ public sealed class LaboratoryTests : HeatTest
 
         page.WaitForElement("[data-check=outside]", Patience);
         page.WaitForAssertion(() => Assert.NotNull(page.Find("[data-testid=doubted] [data-heat]")), Patience);
-        Assert.Equal("/recall?from=Instrument&of=spark-1", page.Find("[data-testid=to-recall]").GetAttribute("href"));
+        var good = (await The<InstrumentPage>().Load(instrument, Cancellation))!.State.Verdicts[0].At;
+        Assert.Equal($"/recall?from=Instrument&of=spark-1&since={HistoryAddress.Write(good)}", page.Find("[data-testid=to-recall]").GetAttribute("href"));
+        Assert.Equal(good, HistoryAddress.ReadInstant(HistoryAddress.Write(good)));
         Assert.Contains("one beyond 3 s", page.Find("[data-testid=last-point]").TextContent, StringComparison.Ordinal);
         await Coin(instrument);
         var heat = Open();
         Assert.Contains("last control sample outside its action limits", heat.Find("[data-testid=sample] [data-check=outside]").TextContent, StringComparison.Ordinal);
         Assert.NotNull(heat.FindAll("[data-testid=sample]")[1].QuerySelector("[data-check=good]")); // the coin of before
+    }
+
+    [Fact]
+    public void Doubted_MoreThanAreListed_SaysSo()
+    {
+        SignIn(Role.Metallurgist);
+        var now = Now;
+        var heat = new MeasuredHeat(HeatId, "TB-1", "500-7", 2, now, now);
+        var card = Render<DoubtedCard>(p => p.Add(c => c.Doubt, new(null, now)).Add(c => c.Heats, [heat]).Add(c => c.IsMore, true).Add(c => c.Code, "spark-1"));
+
+        Assert.NotNull(card.Find("[data-testid=more]"));
+        Assert.Equal($"/recall?from=Instrument&of=spark-1&until={HistoryAddress.Write(now)}", card.Find("[data-testid=to-recall]").GetAttribute("href"));
+        card.Render(p => p.Add(c => c.IsMore, false));
+        Assert.Empty(card.FindAll("[data-testid=more]"));
     }
 
     [Fact]

@@ -48,6 +48,23 @@ public sealed class RecallSheetTests : DemoShopTest
     }
 
     [Fact]
+    public void Recall_FromAnInstant_StartsAtItAndKeepsItUntilAnotherDayIsChosen()
+    {
+        const string asked = "?from=Instrument&of=spark-1&since=2026-03-31T06:05:00.000000Z&until=2099-03-31T06:05:00.000000Z";
+        var page = Open(asked);
+        Assert.Equal("2026-03-31", page.Find("[data-field=since] input").GetAttribute("value"));
+        Assert.Contains("08:05", page.Find("[data-field=since] .field-note").TextContent, StringComparison.Ordinal);
+
+        page.Find("[data-field=heels] select").Change("0");
+        var addresses = Services.GetRequiredService<NavigationManager>();
+        Assert.Contains("since=2026-03-31T06%3A05%3A00.000000Z", addresses.Uri, StringComparison.Ordinal);
+        page.WaitForState(() => page.FindAll("[data-state=ready]").Count > 0);
+        page.Find("[data-field=since] input").Change("2026-04-01");
+        Assert.Contains("since=2026-04-01&", addresses.Uri, StringComparison.Ordinal);
+        Assert.Contains("until=2099-03-31T06%3A05", addresses.Uri, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Recall_InThePseudoLanguage_HasNoWordOutsideItsTexts()
     {
         Speak(PseudoLanguage.Culture);

@@ -1,0 +1,30 @@
+using MeltShop.Records.Reading.Laboratory;
+using Microsoft.AspNetCore.Components;
+
+namespace MeltShop.Web.Pages.Laboratory;
+
+/// <summary>The heats that a bad check throws doubt on. They stay listed when a later check is good: what was measured before it stays doubtful.</summary>
+public sealed partial class DoubtedCard
+{
+    [Parameter, EditorRequired]
+    public DoubtedTime Doubt { get; set; } = null!;
+
+    [Parameter, EditorRequired]
+    public IReadOnlyList<MeasuredHeat> Heats { get; set; } = [];
+
+    /// <summary>There are more of them.</summary>
+    [Parameter, EditorRequired]
+    public bool IsMore { get; set; }
+
+    /// <summary>Of the instrument.</summary>
+    [Parameter, EditorRequired]
+    public string Code { get; set; } = "";
+
+    private string Words => (Doubt.Since, Doubt.Until) switch
+    {
+        ({ } since, { } until) => Text["DoubtedBetween", Site.DayAndTime(since), Site.DayAndTime(until)],
+        ({ } since, null) => Text["DoubtedSince", Site.DayAndTime(since)],
+        (null, { } until) => Text["DoubtedBefore", Site.DayAndTime(until)],
+        _ => Text["DoubtedAll"],
+    };
+}
