@@ -15,7 +15,7 @@ public sealed record BathNow(Metal Metal, long SampleId, DateTimeOffset SampledA
 {
     /// <summary>
     /// False where the last coin froze grey and no combustion spoke since: carbon is then reckoned from the sample before, through the
-    /// chain, or is not known. Nothing is added by it.
+    /// chain, or else comes of a cup, or is absent and not known. Nothing is added by it.
     /// </summary>
     public bool IsCarbonMeasured { get; init; } = true;
 
@@ -40,11 +40,11 @@ public sealed record BathNow(Metal Metal, long SampleId, DateTimeOffset SampledA
         foreach (var (before, sample) in samples.Zip(samples.Skip(1)))
         {
             mean = sample.After(HeelQuestion.Build(Kg(before.At), mean, changes.Where(c => c.At > before.At && c.At <= sample.At)).Analysis);
-            measured = sample.TellsCarbon || (sample.IsCombustion && measured);
+            measured = sample.TellsCarbon || (sample.Kind is not BathSampleKind.Coin && measured);
         }
 
-        var last = samples[^1];
-        return new BathNow(HeelQuestion.Build(Kg(last.At), mean, changes.Where(c => c.At > last.At)), last.Id, last.At) { IsCarbonMeasured = measured };
+        var (last, coin) = (samples[^1], samples.Last(s => s.Kind is not BathSampleKind.Cup));
+        return new BathNow(HeelQuestion.Build(Kg(last.At), mean, changes.Where(c => c.At > last.At)), coin.Id, coin.At) { IsCarbonMeasured = measured };
 
         double Kg(DateTimeOffset time) => firstKg + since.Where(m => m.ObservedAt <= time).Sum(m => m.Kg);
     }

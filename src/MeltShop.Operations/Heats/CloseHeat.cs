@@ -20,7 +20,7 @@ public sealed class CloseHeat(Recorder recorder, TimeProvider time) : Operation<
         : Operations.Command(EntryKey, ObservedAt);
 
     /// <param name="HeelKg">What stays in the furnace, kg.</param>
-    /// <param name="Analysis">Its percents by element symbol; empty where nothing stays.</param>
+    /// <param name="Analysis">Its percents by element symbol; empty where nothing stays, without carbon where nothing tells it.</param>
     public sealed record Result(double HeelKg, IReadOnlyDictionary<string, double> Analysis);
 
     public override IReadOnlyList<string> Roles { get; } = [Role.Melter, Role.Metallurgist, Role.Supervisor];

@@ -1,5 +1,4 @@
 using MeltShop.Metallurgy.Elements;
-using MeltShop.Metallurgy.Quantities;
 using MeltShop.Records.Laboratory;
 using MeltShop.Records.Reading.Laboratory;
 
@@ -36,8 +35,8 @@ public sealed record CarbonElsewhere(CarbonSource Source, double Percent, Sample
         return
         [
             .. Last(CarbonSource.Combustion, s => s.Instrument?.Kind == InstrumentKind.Combustion ? s.Mean(Element.C) : null),
-            .. Last(CarbonSource.WhiteCup, White),
-            .. Last(CarbonSource.CupLiquidus, s => FromLiquidus(s, sample)),
+            .. Last(CarbonSource.WhiteCup, s => CupCarbon.White(s.Figure(FigureQuantity.WhiteEutecticC), s.Figure(FigureQuantity.LiquidusC))),
+            .. Last(CarbonSource.CupLiquidus, s => CupCarbon.FromLiquidus(s.Figure(FigureQuantity.LiquidusC), sample.Analysis())),
             .. Last(CarbonSource.FurnaceSample, s => SampleKinds.OfTheBath.Contains(s.Kind) && s.CarbonIsJudged && s.Instrument?.Kind != InstrumentKind.Combustion ? s.Mean(Element.C) : null),
         ];
 
@@ -45,15 +44,12 @@ public sealed record CarbonElsewhere(CarbonSource Source, double Percent, Sample
             standing.Where(s => carbon(s) is not null).Take(1).Select(s => new CarbonElsewhere(source, carbon(s)!.Value, s));
     }
 
-    private static double? White(SampleView cup) =>
-        cup.Figure(FigureQuantity.WhiteEutecticC) is { } eutectic && cup.Figure(FigureQuantity.LiquidusC) is { } liquidus ? WhiteCup.CarbonPercent(eutectic, liquidus) : null;
-
-    /// <summary>CEL of the cup less the shares of silicon and phosphorus; above the eutectic the first arrest is graphite's, and says nothing here.</summary>
-    private static double? FromLiquidus(SampleView cup, SampleView coin)
+    /// <summary>False where nothing tells the carbon of the bath: no coin that froze white, no combustion, no cup.</summary>
+    /// <param name="all">All samples of the heat.</param>
+    public static bool IsKnownInFurnace(IReadOnlyList<SampleView> all)
     {
-        if (cup.Figure(FigureQuantity.LiquidusC) is not { } liquidus || coin.Mean(Element.Si) is null || coin.Mean(Element.P) is null) return null;
-        var equivalent = LiquidusCalibration.Printed.CarbonEquivalentPercent(liquidus);
-        if (equivalent > Liquidus.MaximumCarbonEquivalent) return null;
-        return equivalent - Liquidus.CarbonEquivalent.Value(coin.Analysis().With(Element.C, 0));
+        var furnace = all.Where(s => s.TreatedLadleId is null).ToList();
+        var last = furnace.Where(s => !s.Origin.IsCorrected && SampleKinds.OfTheBath.Contains(s.Kind)).MaxBy(s => (s.Origin.ObservedAt, s.Id));
+        return last is not null && ((last.CarbonIsJudged && last.Mean(Element.C) is not null) || Of(last, furnace).Count > 0);
     }
 }

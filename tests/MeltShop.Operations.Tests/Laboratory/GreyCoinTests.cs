@@ -88,6 +88,65 @@ public sealed class GreyCoinTests
         Assert.False(view.Samples.Single(s => s.Id == grey).CarbonIsJudged);
     }
 
+    // White cup, from memory: 0.01693·1110 − 0.00796·1200 − 6.05 = 3.1903 % C.
+    [Theory]
+    [MemberData(nameof(Shop.Databases), MemberType = typeof(Shop))]
+    public async Task Heel_OfGreyCoinsWithACup_HasTheCarbonOfTheCupThroughTheChain(RecordsProvider provider)
+    {
+        await using var shop = await Shop.Open(provider);
+        var heat = await shop.StartHeat();
+        await shop.WeighIn(heat, shop.PigIronId, 2000);
+        await Cup(shop, heat, null, (FigureQuantity.WhiteEutecticC, 1110), (FigureQuantity.LiquidusC, 1200));
+        Assert.Null(await Bath(shop, heat)); // a cup alone is no analysis
+        shop.Clock.Advance(5);
+        var grey = await Coin(shop, heat, isGrey: true, null, ("C", 2.9), ("Si", 1.62));
+
+        var bath = (await Bath(shop, heat))!;
+        Assert.Equal(3.1903, bath.Metal.Percent(Element.C), 9);
+        Assert.Equal((1.62, grey), (bath.Metal.Percent(Element.Si), bath.SampleId));
+        Assert.False(bath.IsCarbonMeasured);
+        var closed = (await shop.Close(await shop.Heat(heat.Id))).Value.Analysis;
+        Assert.Equal(3.1903, closed["C"], 9);
+        Assert.Equal(1.62, closed["Si"], 9);
+    }
+
+    // CEL 3.825 of the worked example of the liquidus: 3.825 − 2.0/4 − 0.05/2 = 3.30.
+    [Theory]
+    [MemberData(nameof(Shop.Databases), MemberType = typeof(Shop))]
+    public async Task Heel_OfGreyCoinsWithTheLiquidusOfACup_NeedsItsSiliconAndPhosphorus(RecordsProvider provider)
+    {
+        await using var shop = await Shop.Open(provider);
+        var heat = await shop.StartHeat();
+        await shop.WeighIn(heat, shop.PigIronId, 2000);
+        var coin = await Coin(shop, heat, isGrey: true, null, ("C", 2.9), ("Si", 2.0), ("P", 0.05));
+        await Cup(shop, heat, null, (FigureQuantity.LiquidusC, 1196.8275));
+
+        var bath = (await Bath(shop, heat))!;
+        Assert.Equal(3.30, bath.Metal.Percent(Element.C), 6);
+        Assert.Equal(coin, bath.SampleId);
+        shop.Clock.Advance(5);
+        await Coin(shop, heat, isGrey: false, null, ("C", 3.44), ("Si", 2.0));
+        Assert.Equal(3.44, (await Bath(shop, heat))!.Metal.Percent(Element.C)); // a coin that froze white is believed
+    }
+
+    [Theory]
+    [MemberData(nameof(Shop.Databases), MemberType = typeof(Shop))]
+    public async Task Heel_OfAGreyCoinAlone_HasNoCarbonAndNotTheSparks(RecordsProvider provider)
+    {
+        await using var shop = await Shop.Open(provider);
+        var heat = await shop.StartHeat();
+        await shop.WeighIn(heat, shop.PigIronId, 2000);
+        await Coin(shop, heat, isGrey: true, null, ("C", 2.9), ("Si", 1.62));
+        var view = (await shop.Get<HeatPage>().Load(heat.Id, Soon))!;
+        Assert.False(CarbonElsewhere.IsKnownInFurnace(view.Samples));
+
+        Assert.Equal(["Si"], (await shop.Close(await shop.Heat(heat.Id))).Value.Analysis.Keys);
+    }
+
+    private static async Task Cup(Shop shop, Heat heat, long? ladle, params (FigureQuantity Quantity, double Value)[] figures) =>
+        await Shop.Do(shop.Get<RecordSample>(), shop.Melter, new(
+            Guid.NewGuid(), shop.Now, heat.Id, ladle, SampleKind.Cup, [], Figures: [.. figures.Select(f => new FigureInput(f.Quantity, f.Value, FormattableString.Invariant($"{f.Value}")))]));
+
     private static async Task<BathNow?> Bath(Shop shop, Heat heat)
     {
         await using var db = shop.Db();

@@ -1,5 +1,7 @@
 using Bunit;
+using MeltShop.Operations.Laboratory;
 using MeltShop.Records.Heats;
+using MeltShop.Records.Laboratory;
 using MeltShop.Records.People;
 
 namespace MeltShop.Web.Tests.Pages.Heats;
@@ -15,11 +17,25 @@ public sealed class EndTests : HeatTest
         Press(page, "Close the heat");
         Type(page, "close-form", "piggedKg", "1500");
         Assert.Matches("[45][0-9]{2} kg stay as the heel", page.Find("[data-testid=heel-left]").TextContent);
+        Assert.Empty(page.FindAll("[data-testid=heel-carbon]"));
         await page.Find("[data-testid=close-form]").SubmitAsync();
 
         page.WaitForAssertion(() => Assert.Equal("Closed", page.Find("[data-testid=steps]").GetAttribute("data-state")), Patience);
         Assert.Equal(HeatState.Closed, (await Heat()).Heat.State);
         Assert.Empty(page.FindAll("[data-testid=end]"));
+    }
+
+    [Fact]
+    public async Task Heat_WhoseOnlyCoinFrozeGrey_SaysThatTheHeelsCarbonIsNotKnown()
+    {
+        await WeighAll();
+        await The<RecordSample>().Run(Founder, new(
+            Guid.NewGuid(), Now, HeatId, null, SampleKind.Bath, [[new("C", 3.2, false, "3.2"), new("Si", 1.5, false, "1.5")]], GreyFracture: true), Cancellation);
+        var page = Open();
+        Press(page, "Close the heat");
+        Type(page, "close-form", "piggedKg", "1500");
+
+        Assert.Contains("not known", page.WaitForElement("[data-testid=heel-carbon]", Patience).TextContent, StringComparison.Ordinal);
     }
 
     [Fact]
