@@ -111,6 +111,9 @@ public abstract class RecordsContext(DbContextOptions options)
     /// <summary>The head of the trail, locked until the transaction ends.</summary>
     internal abstract Task<TrailHead> LockHead(CancellationToken ct);
 
+    /// <summary>Has long texts of this transaction packed by the quickest way that the database knows.</summary>
+    internal virtual Task PackQuickly(CancellationToken ct) => Task.CompletedTask;
+
     /// <summary>Sends the changes to other instances of the program when the transaction commits; an embedded database has none.</summary>
     internal virtual Task Announce(Guid from, IReadOnlyList<ChangeNotice> changes, CancellationToken ct) => Task.CompletedTask;
 

@@ -19,6 +19,10 @@ public sealed class PostgresRecords(DbContextOptions<PostgresRecords> options) :
     internal override Task Announce(Guid from, IReadOnlyList<ChangeNotice> changes, CancellationToken ct) =>
         Database.ExecuteSqlAsync(OtherInstances.Sending(OtherInstances.Texts(from, changes)), ct);
 
+    /// <summary>By LZ4, where the server was built with it: a fifth of the time of its own way (measured on texts of an import). It reads either.</summary>
+    internal override Task PackQuickly(CancellationToken ct) => Database.ExecuteSqlAsync(
+        $"""SELECT set_config(name, 'lz4', true) FROM pg_settings WHERE name = 'default_toast_compression' AND 'lz4' = ANY(enumvals)""", ct);
+
     internal override Task<IDbContextTransaction> BeginReading(CancellationToken ct) =>
         Database.BeginTransactionAsync(IsolationLevel.RepeatableRead, ct);
 

@@ -65,5 +65,22 @@ internal static class StoredValue
         _ => value.ToString(),
     };
 
+    /// <summary>No number and no instant has a longer text.</summary>
+    public const int MostBytes = 40;
+
+    /// <summary>The text of a number or an instant in UTF-8.</summary>
+    /// <returns>False for every other value.</returns>
+    public static bool TryText(object? value, Span<byte> utf8, out int count)
+    {
+        count = 0;
+        return value switch
+        {
+            double number => number.TryFormat(utf8, out count, "R", CultureInfo.InvariantCulture),
+            long number => number.TryFormat(utf8, out count, default, CultureInfo.InvariantCulture),
+            DateTime instant => instant.TryFormat(utf8, out count, "O", CultureInfo.InvariantCulture),
+            _ => false,
+        };
+    }
+
     private static string InSqlite(Guid guid) => guid.ToString("D").ToUpperInvariant();
 }

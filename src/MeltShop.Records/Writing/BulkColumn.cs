@@ -28,6 +28,9 @@ internal sealed class BulkColumn
 
     public string Name => property.GetColumnName();
 
+    /// <summary>The database's type without its bounds.</summary>
+    public string StoreType => property.GetRelationalTypeMapping().StoreTypeNameBase;
+
     /// <summary>In the order of the stored table.</summary>
     public static IReadOnlyList<BulkColumn> Of(IEntityType type, StoredTable table)
     {

@@ -2,6 +2,7 @@ using System.Buffers;
 using System.Text;
 using System.Text.Encodings.Web;
 using System.Text.Json;
+using MeltShop.Records.Exchange;
 
 namespace MeltShop.Records.Writing;
 
@@ -34,11 +35,17 @@ internal sealed class BulkImages
         writer.WriteStartArray("rows");
     }
 
-    /// <param name="texts">The key, then the columns.</param>
-    public void Add(IEnumerable<string?> texts)
+    /// <summary>A row by its values, each as the text that <see cref="StoredValue.Text"/> has for it.</summary>
+    /// <param name="key">The place of the key, which stands first.</param>
+    public void Add(object?[] values, int key)
     {
         writer!.WriteStartArray();
-        foreach (var text in texts) writer.WriteStringValue(text);
+        Add(values[key]);
+        for (var i = 0; i < values.Length; i++)
+        {
+            if (i != key) Add(values[i]);
+        }
+
         writer.WriteEndArray();
     }
 
@@ -54,5 +61,13 @@ internal sealed class BulkImages
         writer!.WriteEndArray();
         writer.Dispose();
         return Encoding.UTF8.GetString(bytes.WrittenSpan);
+    }
+
+    /// <summary>Straight into the bytes where that is possible: millions of texts would take their time.</summary>
+    private void Add(object? value)
+    {
+        Span<byte> bytes = stackalloc byte[StoredValue.MostBytes];
+        if (StoredValue.TryText(value, bytes, out var count)) writer!.WriteStringValue(bytes[..count]);
+        else writer!.WriteStringValue(StoredValue.Text(value));
     }
 }

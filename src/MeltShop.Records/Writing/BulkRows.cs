@@ -1,6 +1,5 @@
 using System.Data.Common;
 using System.Globalization;
-using System.Runtime.CompilerServices;
 using MeltShop.Records.Exchange;
 using Microsoft.EntityFrameworkCore;
 
@@ -19,9 +18,16 @@ public static class BulkRows
         if (db.Database.CurrentTransaction is null) throw new InvalidOperationException("Keys are given in the transaction that writes the rows.");
         var table = db.Model.FindEntityType(typeof(TRow))!.GetTableName()!;
         if (!db.Database.IsSqlite())
-            return await Longs(db, $"""SELECT nextval(pg_get_serial_sequence('"{table}"', 'Id')) FROM generate_series(1, {count.ToString(CultureInfo.InvariantCulture)})""", ct);
-        var last = await Longs(db, $"SELECT seq FROM sqlite_sequence WHERE name = '{table}'", ct); // its writer is alone
-        return [.. Enumerable.Range(1, count).Select(n => last.SingleOrDefault() + n)];
+        {
+            // As one array: a row for each of a million would take its time.
+            await using var command = await StoredRows.Command(
+                db, $"""SELECT array_agg(nextval(pg_get_serial_sequence('"{table}"', 'Id'))) FROM generate_series(1, {count.ToString(CultureInfo.InvariantCulture)})""", ct);
+            return await command.ExecuteScalarAsync(ct) as long[] ?? [];
+        }
+
+        await using var numbers = await StoredRows.Command(db, $"SELECT seq FROM sqlite_sequence WHERE name = '{table}'", ct); // its writer is alone
+        var last = await numbers.ExecuteScalarAsync(ct) as long? ?? 0;
+        return [.. Enumerable.Range(1, count).Select(n => last + n)];
     }
 
     /// <summary>Writes the rows with the keys that they have. What the change tracker holds is saved before: the rows may refer to it.</summary>
@@ -39,7 +45,9 @@ public static class BulkRows
         db.Bulk.Begin(table.Name, columns.Where((_, i) => i != key).Select(c => c.Name));
         try
         {
-            await StoredWriting.Add(db, table, Stored(db, rows, columns, key, ct), ct);
+            var stored = Stored(db, rows, columns, key, ct);
+            if (db.Database.IsSqlite()) await StoredWriting.Add(db, table, stored.ToAsyncEnumerable(), ct);
+            else await BinaryCopy.Write(db, table, [.. columns.Select(c => c.StoreType)], stored, ct);
         }
         catch (DbException fault)
         {
@@ -50,35 +58,16 @@ public static class BulkRows
         db.Bulk.End();
     }
 
-    private static async IAsyncEnumerable<object?[]> Stored<TRow>(
-        RecordsContext db, IEnumerable<TRow> rows, IReadOnlyList<BulkColumn> columns, int key, [EnumeratorCancellation] CancellationToken ct)
+    private static IEnumerable<object?[]> Stored<TRow>(RecordsContext db, IEnumerable<TRow> rows, IReadOnlyList<BulkColumn> columns, int key, CancellationToken ct)
         where TRow : class
     {
-        var texts = new string?[columns.Count];
         foreach (var row in rows)
         {
             ct.ThrowIfCancellationRequested();
             var values = new object?[columns.Count];
-            var next = 1;
-            for (var i = 0; i < values.Length; i++)
-            {
-                values[i] = columns[i].Value(row);
-                texts[i == key ? 0 : next++] = StoredValue.Text(values[i]);
-            }
-
-            db.Bulk.Add(texts);
+            for (var i = 0; i < values.Length; i++) values[i] = columns[i].Value(row);
+            db.Bulk.Add(values, key);
             yield return values;
         }
-
-        await Task.CompletedTask;
-    }
-
-    private static async Task<List<long>> Longs(RecordsContext db, string statement, CancellationToken ct)
-    {
-        await using var command = await StoredRows.Command(db, statement, ct);
-        await using var reader = await command.ExecuteReaderAsync(ct);
-        var numbers = new List<long>();
-        while (await reader.ReadAsync(ct)) numbers.Add(reader.GetInt64(0));
-        return numbers;
     }
 }
