@@ -45,6 +45,9 @@ internal sealed record Row(string Name, double[] Coefficients, double Least, dou
     /// </summary>
     public double[]? Scatter { get; init; }
 
+    /// <summary>The row with scatter that this one is a plane of; null where it is none.</summary>
+    public Row? PlaneOf { get; init; }
+
     /// <summary>The row with a further column that it does not depend on.</summary>
     public Row Widened() => Widened(Coefficients.Length + 1);
 
@@ -87,7 +90,7 @@ internal sealed record Row(string Name, double[] Coefficients, double Least, dou
             for (var j = 0; j < values.Length; j++) coefficients[j] += sign * Scatter![j] * Scatter[j] * values[j] / size;
         }
 
-        return this with { Name = name, Coefficients = coefficients, Scatter = null };
+        return this with { Name = name, Coefficients = coefficients, Scatter = null, PlaneOf = this };
     }
 
     private static double[] Wide(double[] values, int columns)

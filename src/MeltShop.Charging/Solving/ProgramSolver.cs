@@ -3,7 +3,7 @@ using MeltShop.Charging.Plans;
 
 namespace MeltShop.Charging.Solving;
 
-/// <summary>Solves a program; rows with scatter by planes that cut off what misses the cone, added until nothing does.</summary>
+/// <summary>Solves a program; rows with scatter by planes that cut off what misses the cone, until nothing does or they show where the cones hold.</summary>
 internal static class ProgramSolver
 {
     /// <summary>A row is met to this, in its own scale.</summary>
@@ -22,6 +22,7 @@ internal static class ProgramSolver
     public static Solution Continuous(LinearProgram program, Budget budget)
     {
         var rows = program.Rows.ToList();
+        var hasCones = rows.Any(r => r.Scatter is not null);
         using var native = new NativeProgram(program.Columns, rows);
         for (var round = 0; ; round++)
         {
@@ -29,10 +30,12 @@ internal static class ProgramSolver
             if (status != PlanStatus.Optimal) return Solution.Without(status);
             var values = native.Values();
             var planes = Planes(program.Rows, values, round);
-            if (planes.Count == 0) return new(PlanStatus.Optimal, program with { Rows = rows }, values, native.Duals(), native.ReducedCosts());
+            var found = new Solution(PlanStatus.Optimal, program with { Rows = rows }, values, native.Duals(), native.ReducedCosts());
+            if (hasCones && (round > 0 || planes.Count == 0) && SmoothOptimum.Near(program, found) is { } exact) return exact;
+            if (planes.Count == 0) return found;
             if (round == MostRounds) return SplitCones.Solve(program, values, budget);
             foreach (var plane in planes) native.Add(plane);
-            rows.AddRange(planes);
+            rows = [.. rows, .. planes];
         }
     }
 

@@ -21,7 +21,7 @@ internal sealed class Sensitivity : IDisposable
     {
         (this.solution, this.budget) = (solution, budget);
         active = new ActiveSet(solution);
-        dualsAreUnique = active.Count == solution.Solved.Columns.Count && solution.Solved.Rows.All(r => r.Scatter is null);
+        dualsAreUnique = solution.PricesAreUnique || active.Count == solution.Solved.Columns.Count && solution.Solved.Rows.All(r => r.Scatter is null);
         tangent = new(() => new TangentProgram(solution, active));
     }
 

@@ -23,6 +23,9 @@ internal sealed record Solution(PlanStatus Status, LinearProgram Solved, double[
     /// <summary>Where no whole numbers were found: the values without that condition; null otherwise, and where they are not known either.</summary>
     public double[]? Continuous { get; init; }
 
+    /// <summary>Whether the duals and reduced costs are known to be the only ones; where false they may be all the same.</summary>
+    public bool PricesAreUnique { get; init; }
+
     public bool IsOptimal => Status == PlanStatus.Optimal;
 
     public static Solution Without(PlanStatus status) => new(status, new([], []), [], [], []);
