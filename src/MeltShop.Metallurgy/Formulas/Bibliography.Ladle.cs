@@ -69,4 +69,8 @@ public static partial class Bibliography
 
     /// <summary>Chemistry of one foundry's grades.</summary>
     public static Source FoundryData { get; } = new("foundry-data", "Soliman Group, foundry data page: chemistry by grade", Standing.Read);
+
+    /// <summary>Antimony against rare earths in heavy sections.</summary>
+    public static Source Shin2005 { get; } = new("shin-2005",
+        "H. Shin, H. Yun, J. Shin, S. Lee, B. Moon, The effect of Sb/RE on heavy section ferritic ductile cast iron, Journal of the Korea Foundry Society 25 (2005) 195-202, abstract", Standing.Read);
 }

@@ -60,6 +60,7 @@ public static class Catalogue
         CoredWire.MetresFormula,
         CoredWire.SecondsFormula,
         TundishHole.Formula,
+        ChunkyGraphite.Formula,
         Inoculation.Formula,
         Inoculation.PickupFormula,
         InoculationFade.Formula,

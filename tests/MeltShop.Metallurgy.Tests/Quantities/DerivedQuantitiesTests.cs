@@ -111,6 +111,24 @@ public class DerivedQuantitiesTests
         Assert.InRange(Single(Analysis.Of((Element.Mn, 0.5), (Element.Si, 2.0), (Element.Cu, 1.5)), "ferritePercent").Value!.Value, 0, 0.01);
     }
 
+    [Theory]
+    [Printed("Giesserei-Lexikon, entry Perlitwertzahl (after T. Thielmann); tin with 90, not the 9.0 of the extract; input our own, by hand")]
+    [InlineData(0.30, 2.5, 0.30, 0.005, 0.04, 62.4)]
+    [InlineData(0.35, 2.4, 0.60, 0.02, 0.05, 0.9)]
+    public void Of_IronBetweenFerriteAndPearlite_HasTheFerriteOfTheFormula(double mn, double si, double cu, double sn, double cr, double ferrite) =>
+        Assert.Equal(ferrite, Single(Analysis.Of((Element.Mn, mn), (Element.Si, si), (Element.Cu, cu), (Element.Sn, sn), (Element.Cr, cr)), "ferritePercent").Value!.Value, 0.05);
+
+    [Fact]
+    [Printed("Giesserei-Lexikon, entry Spurenbewertungszahl (after T. Thielmann); input our own, by hand")]
+    public void Of_AllSevenTraces_HasTheSumOfTheFormula()
+    {
+        // 0.066 + 0.010 + 0.0115 + 0.005 + 0.145 + 0.037 + 0.016
+        var traces = Analysis.Of(
+            (Element.Ti, 0.015), (Element.As, 0.005), (Element.Sn, 0.005), (Element.Sb, 0.001), (Element.Pb, 0.0005), (Element.Bi, 0.0001), (Element.Al, 0.010));
+
+        Assert.Equal(0.2905, Single(traces, "traceFactor").Value!.Value, 1e-9);
+    }
+
     [Fact]
     public void Linear_Rows_AreWhatTheQuantitiesSay()
     {
