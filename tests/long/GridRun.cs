@@ -65,16 +65,4 @@ internal static class GridRun
     private static double Middle(List<double> times) => times.Order().ElementAt(times.Count / 2);
 
     private static double Ninety(List<double> times) => times.Order().ElementAt(times.Count * 95 / 100);
-
-    private sealed class NoBrowser : IJSRuntime
-    {
-        public ValueTask<TValue> InvokeAsync<TValue>(string identifier, object?[]? args) => ValueTask.FromResult<TValue>(default!);
-
-        public ValueTask<TValue> InvokeAsync<TValue>(string identifier, CancellationToken cancellationToken, object?[]? args) => ValueTask.FromResult<TValue>(default!);
-    }
-
-    private sealed class Nowhere : NavigationManager
-    {
-        public Nowhere() => Initialize("http://localhost/", "http://localhost/");
-    }
 }

@@ -16,6 +16,7 @@ var runs = new (string Name, Func<Task<bool>> Run)[]
     ("history", HistoryRun.Run),
     ("import", ImportRun.Run),
     ("grid", GridRun.Run),
+    ("tablets", TabletsRun.Run),
     ("memory", () => Task.FromResult(MemoryRun.Run())),
 };
 var (passed, failed) = (0, 0);
