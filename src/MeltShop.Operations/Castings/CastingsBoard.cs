@@ -17,6 +17,9 @@ public sealed class CastingsBoard(IDbContextFactory<RecordsContext> contexts)
         /// <summary>The grade that the castings are judged by: the heat's, or the one that they were downgraded to.</summary>
         public required string GradeCode { get; init; }
 
+        /// <summary>The test units, with how each stands apart from the ladle.</summary>
+        public required CastingUnits Units { get; init; }
+
         /// <summary>Other grades of the shop whose standard has minima here.</summary>
         public required IReadOnlyList<OtherGrade> OtherGrades { get; init; }
     }
@@ -44,6 +47,7 @@ public sealed class CastingsBoard(IDbContextFactory<RecordsContext> contexts)
         return new(await TestedCastings.Load(db, treatedLadleId, gradeId, cancellation), certificates, head ?? "")
         {
             GradeCode = grades.Single(g => g.Id == gradeId).Code,
+            Units = await CastingUnits.Load(db, treatedLadleId, cancellation),
             OtherGrades = [.. grades.Where(g => g.Id != gradeId && GradeProperties.For(g.Code) is not null)],
         };
     }

@@ -19,7 +19,11 @@ public sealed class CorrectTestPiece(Recorder recorder, TimeProvider time) : Ope
     /// <param name="IsWithdrawn">There is no such piece; its results count no more.</param>
     public sealed record Command(
         Guid EntryKey, DateTimeOffset ObservedAt, long TestPieceId, string Label, TestPieceShape Shape, SampleType SampleType, double WallMm, string TestUnit,
-        bool IsWithdrawn, string Reason) : Operations.Command(EntryKey, ObservedAt);
+        bool IsWithdrawn, string Reason) : Operations.Command(EntryKey, ObservedAt)
+    {
+        /// <inheritdoc cref="RecordTestPiece.Command.Moulds"/>
+        public IReadOnlyList<string> Moulds { get; init; } = [];
+    }
 
     public override IReadOnlyList<string> Roles { get; } = [Role.Metallurgist, Role.Inspector];
 
@@ -44,6 +48,7 @@ public sealed class CorrectTestPiece(Recorder recorder, TimeProvider time) : Ope
             return Refuse("label", "testPiece.known", label);
         }
 
+        if (await RecordTestPiece.UnknownMould(db, treated.Id, command.Moulds, cancellation) is { } unknown) return Refuse("moulds", "mould.unknown", unknown);
         var right = new TestPiece
         {
             EntryKey = writing.Stamp.EntryKey,
@@ -58,6 +63,7 @@ public sealed class CorrectTestPiece(Recorder recorder, TimeProvider time) : Ope
             SampleType = command.SampleType,
             WallMm = command.WallMm,
             TestUnit = command.TestUnit.Trim(),
+            Moulds = CastingUnits.Text(command.Moulds),
             IsWithdrawn = command.IsWithdrawn,
         };
         db.Add(right);

@@ -96,6 +96,6 @@ public sealed class DowngradeCastings(Recorder recorder, TimeProvider time, Pass
     }
 
     private static async Task<bool> IsScrap(Writing writing, long treatedLadleId, CancellationToken cancellation) =>
-        await writing.Db.InForce<CastingDecision>().Where(d => d.TreatedLadleId == treatedLadleId).OrderByDescending(d => d.Id)
+        await writing.Db.InForce<CastingDecision>().Where(d => d.TreatedLadleId == treatedLadleId && d.TestUnit == null).OrderByDescending(d => d.Id)
             .Select(d => (CastingVerdict?)d.Verdict).FirstOrDefaultAsync(cancellation) == CastingVerdict.Scrap;
 }

@@ -42,7 +42,8 @@ public sealed class IssueCertificate(Recorder recorder, TimeProvider time) : Ope
         var treated = await db.TreatedLadles.FindAsync([command.TreatedLadleId], cancellation);
         if (treated is null) return Refuse("treatedLadleId", "ladle.unknown");
         if (treated.Version != command.Version) return Stale();
-        if (treated.State != TreatedLadleState.Released) return Refuse("treatedLadleId", "certificate.notReleased");
+        var units = await CastingUnits.Load(db, treated.Id, cancellation);
+        if (treated.State != TreatedLadleState.Released && units.All.All(u => u.Apart != CastingVerdict.Release)) return Refuse("treatedLadleId", "certificate.notReleased");
         var last = await db.Certificates.AsNoTracking().Where(c => c.TreatedLadleId == treated.Id).OrderByDescending(c => c.Revision)
             .Select(c => new { c.Id, c.Revision }).FirstOrDefaultAsync(cancellation);
         if (command.Revision != (last?.Revision ?? 0) + 1) return Stale();

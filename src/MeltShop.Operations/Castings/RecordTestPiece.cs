@@ -1,6 +1,7 @@
 using MeltShop.Metallurgy.Grades;
 using MeltShop.Operations.Checking;
 using MeltShop.Operations.Ladles;
+using MeltShop.Records;
 using MeltShop.Records.Castings;
 using MeltShop.Records.Ladles;
 using MeltShop.Records.People;
@@ -16,7 +17,11 @@ public sealed class RecordTestPiece(Recorder recorder, TimeProvider time) : Oper
     /// <param name="ObservedAt">When it was cast.</param>
     public sealed record Command(
         Guid EntryKey, DateTimeOffset ObservedAt, long TreatedLadleId, string Label, TestPieceShape Shape, SampleType SampleType, double WallMm, string TestUnit)
-        : Operations.Command(EntryKey, ObservedAt);
+        : Operations.Command(EntryKey, ObservedAt)
+    {
+        /// <summary>Labels of the moulds whose castings it speaks for; empty where nobody says: then it speaks for all.</summary>
+        public IReadOnlyList<string> Moulds { get; init; } = [];
+    }
 
     public override IReadOnlyList<string> Roles { get; } = [Role.Melter, Role.Metallurgist, Role.Supervisor, Role.Inspector];
 
@@ -32,6 +37,13 @@ public sealed class RecordTestPiece(Recorder recorder, TimeProvider time) : Oper
         fields.Text("testUnit", testUnit, 200);
     }
 
+    internal static async Task<string?> UnknownMould(RecordsContext db, long treatedLadleId, IReadOnlyList<string> moulds, CancellationToken cancellation)
+    {
+        if (moulds.Count == 0) return null;
+        var poured = await db.InForce<PouredMould>().Where(m => m.TreatedLadleId == treatedLadleId && !m.IsWithdrawn).Select(m => m.Label).ToListAsync(cancellation);
+        return moulds.FirstOrDefault(m => !poured.Contains(m.Trim()));
+    }
+
     protected override async Task<Written<long>> Write(Writing writing, Command command, CancellationToken cancellation)
     {
         var db = writing.Db;
@@ -42,6 +54,7 @@ public sealed class RecordTestPiece(Recorder recorder, TimeProvider time) : Oper
         var label = command.Label.Trim();
         if (await db.InForce<TestPiece>().AnyAsync(p => p.TreatedLadleId == treated.Id && !p.IsWithdrawn && p.Label == label, cancellation)) return Refuse("label", "testPiece.known", label);
 
+        if (await UnknownMould(db, treated.Id, command.Moulds, cancellation) is { } unknown) return Refuse("moulds", "mould.unknown", unknown);
         var piece = new TestPiece
         {
             EntryKey = writing.Stamp.EntryKey,
@@ -54,6 +67,7 @@ public sealed class RecordTestPiece(Recorder recorder, TimeProvider time) : Oper
             SampleType = command.SampleType,
             WallMm = command.WallMm,
             TestUnit = command.TestUnit.Trim(),
+            Moulds = CastingUnits.Text(command.Moulds),
         };
         db.Add(piece);
         await db.SaveChangesAsync(cancellation);

@@ -44,12 +44,13 @@ public sealed class CorrectDecision(Recorder recorder, TimeProvider time, Passwo
         var db = writing.Db;
         var wrong = await db.CastingDecisions.AsNoTracking().SingleOrDefaultAsync(d => d.Id == command.DecisionId, cancellation);
         if (await db.Standing(wrong, "decisionId", cancellation) is { } finding) return Written<long>.Refused(finding);
-        var last = await db.InForce<CastingDecision>().Where(d => d.TreatedLadleId == wrong!.TreatedLadleId).MaxAsync(d => d.Id, cancellation);
-        if (last != wrong!.Id) return Refuse("decisionId", "decision.notTheLast");
+        if (wrong!.TestUnit is not null) return Refuse("decisionId", "correction.elsewhere"); // decide about the unit anew
+        var last = await db.InForce<CastingDecision>().Where(d => d.TreatedLadleId == wrong.TreatedLadleId && d.TestUnit == null).MaxAsync(d => d.Id, cancellation);
+        if (last != wrong.Id) return Refuse("decisionId", "decision.notTheLast");
         if ((wrong.Verdict, wrong.SampleId) == (command.Verdict, command.SampleId)) return Refuse("", "correction.nothing");
         var treated = await db.TreatedLadles.SingleAsync(l => l.Id == wrong.TreatedLadleId, cancellation);
         await db.LockLadles(cancellation, treated);
-        var findings = await CastingJudgement.Against(writing, treated, command.SampleId, command.Verdict, command.Reason, cancellation);
+        var findings = await CastingJudgement.Against(writing, treated, command.SampleId, command.Verdict, command.Reason, null, cancellation);
         if (findings.Count > 0) return Written<long>.Refused(findings);
         if (command.Verdict == CastingVerdict.Release && await password.Against(db, writing.Acting.PersonId, command.Password, cancellation) is { } notTheirs)
         {

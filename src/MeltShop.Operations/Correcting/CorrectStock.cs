@@ -43,5 +43,5 @@ public sealed class CorrectStock(Recorder recorder, TimeProvider time) : Operati
 
     /// <summary>What the ledger showed before the count, kg.</summary>
     private static Task<double> Before(RecordsContext db, StockFact count, DateTimeOffset at, CancellationToken cancellation) =>
-        db.InForce<StockFact>().Where(s => s.MaterialId == count.MaterialId && s.Id != count.Id && s.ObservedAt <= at).SumAsync(s => s.Kg, cancellation);
+        db.InForce<StockFact>().Where(s => s.MaterialId == count.MaterialId && s.Id != count.Id && (count.Lot == null || s.Lot == count.Lot) && s.ObservedAt <= at).SumAsync(s => s.Kg, cancellation);
 }

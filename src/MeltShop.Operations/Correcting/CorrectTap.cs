@@ -36,8 +36,9 @@ public sealed class CorrectTap(Recorder recorder, TimeProvider time) : Operation
         var db = writing.Db;
         var wrong = await db.Taps.AsNoTracking().SingleOrDefaultAsync(t => t.Id == command.TapId, cancellation);
         if (await db.Standing(wrong, "tapId", cancellation) is { } finding) return Written<long>.Refused(finding);
-        var at = command.HappenedAt ?? wrong!.ObservedAt;
-        if ((wrong!.Kg, wrong.TemperatureC, wrong.ObservedAt) == (command.Kg, command.TemperatureC, at)) return Refuse("", "correction.nothing");
+        if (wrong!.FromTreatedLadleId is not null) return Refuse("tapId", "correction.elsewhere");
+        var at = command.HappenedAt ?? wrong.ObservedAt;
+        if ((wrong.Kg, wrong.TemperatureC, wrong.ObservedAt) == (command.Kg, command.TemperatureC, at)) return Refuse("", "correction.nothing");
 
         var line = await db.LineOf(wrong.EntryKey, FurnaceMetalKind.Tapped, cancellation);
         await db.LockFurnaces(cancellation, line.FurnaceId);

@@ -61,6 +61,7 @@ public sealed class CorrectWeighing(Recorder recorder, TimeProvider time) : Oper
             MaterialId = command.MaterialId,
             Kg = command.Kg,
             IntoBath = command.IntoBath,
+            Lot = command.MaterialId == wrong.MaterialId ? wrong.Lot : null,
         };
         db.Add(right);
         await db.SaveChangesAsync(cancellation);

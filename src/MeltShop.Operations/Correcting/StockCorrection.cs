@@ -32,7 +32,7 @@ internal static class StockCorrection
 
     private static Task<StockFact?> CountAfter(this Writing writing, long materialId, DateTimeOffset at, CancellationToken cancellation) =>
         writing.Db.InForce<StockFact>().AsNoTracking()
-            .Where(s => s.MaterialId == materialId && s.Kind == StockKind.Counted && s.ObservedAt > at)
+            .Where(s => s.MaterialId == materialId && s.Kind == StockKind.Counted && s.Lot == null && s.ObservedAt > at)
             .OrderBy(s => s.ObservedAt).ThenBy(s => s.Id)
             .FirstOrDefaultAsync(cancellation);
 
@@ -62,6 +62,7 @@ internal static class StockCorrection
             Kind = kind,
             Kg = kg,
             HeatId = heatId,
+            Lot = materialId == line.MaterialId ? line.Lot : null,
         });
         await writing.Db.SaveChangesAsync(cancellation);
     }

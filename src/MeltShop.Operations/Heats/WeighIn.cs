@@ -15,11 +15,19 @@ namespace MeltShop.Operations.Heats;
 public sealed class WeighIn(Recorder recorder, TimeProvider time) : Operation<WeighIn.Command, long>(recorder, time)
 {
     public sealed record Command(Guid EntryKey, DateTimeOffset ObservedAt, long HeatId, long MaterialId, double Kg, bool IntoBath)
-        : Operations.Command(EntryKey, ObservedAt);
+        : Operations.Command(EntryKey, ObservedAt)
+    {
+        /// <summary>As it stands on the bag or the pile; null where nobody says.</summary>
+        public string? Lot { get; init; }
+    }
 
     public override IReadOnlyList<string> Roles { get; } = [Role.Melter, Role.Metallurgist, Role.Supervisor];
 
-    protected override void Check(Command command, FieldCheck fields) => fields.Mass("kg", command.Kg);
+    protected override void Check(Command command, FieldCheck fields)
+    {
+        fields.Mass("kg", command.Kg);
+        fields.OptionalText("lot", command.Lot, 60);
+    }
 
     protected override async Task<Written<long>> Write(Writing writing, Command command, CancellationToken cancellation)
     {
@@ -39,11 +47,12 @@ public sealed class WeighIn(Recorder recorder, TimeProvider time) : Operation<We
             MaterialId = command.MaterialId,
             Kg = command.Kg,
             IntoBath = command.IntoBath,
+            Lot = string.IsNullOrWhiteSpace(command.Lot) ? null : command.Lot.Trim(),
         };
         writing.Db.Add(weighing);
         writing.Book(heat, FurnaceMetalKind.Charged, command.Kg * Arrival.PerKilogram(composition).LiquidKg);
         var kind = command.IntoBath ? StockKind.Added : StockKind.Charged;
-        await writing.Book(command.MaterialId, kind, -command.Kg, heat.Id, cancellation);
+        await writing.Book(command.MaterialId, kind, -command.Kg, heat.Id, weighing.Lot, cancellation);
         await writing.Db.SaveChangesAsync(cancellation);
         return Done(weighing.Id, new ChangeNotice(ChangeKind.Heat, heat.Id), new ChangeNotice(ChangeKind.Material, command.MaterialId));
     }

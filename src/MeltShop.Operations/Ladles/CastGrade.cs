@@ -11,7 +11,7 @@ internal static class CastGrade
     public static async Task<long> Id(RecordsContext db, long treatedLadleId, CancellationToken cancellation)
     {
         var last = await db.InForce<CastingDecision>().AsNoTracking()
-            .Where(d => d.TreatedLadleId == treatedLadleId).OrderBy(d => d.Id).LastOrDefaultAsync(cancellation);
+            .Where(d => d.TreatedLadleId == treatedLadleId && d.TestUnit == null).OrderBy(d => d.Id).LastOrDefaultAsync(cancellation);
         return last?.GradeId ?? await db.TreatedLadles.Where(l => l.Id == treatedLadleId)
             .Join(db.Heats, l => l.HeatId, h => h.Id, (l, h) => h.GradeId).SingleAsync(cancellation);
     }

@@ -30,7 +30,8 @@ internal static class CastingJudgement
 
     /// <summary>What the sample that was seen has against the verdict; nothing where none was seen.</summary>
     public static async Task<IReadOnlyList<Finding>> Against(
-        Writing writing, TreatedLadle treated, long? seenId, CastingVerdict verdict, string? reason, CancellationToken cancellation)
+        Writing writing, TreatedLadle treated, long? seenId, CastingVerdict verdict, string? reason, CastingUnit? unit,
+        CancellationToken cancellation)
     {
         if (seenId is not { } sampleId) return [];
         var sample = await writing.Db.InForce<Sample>().AsNoTracking()
@@ -41,7 +42,13 @@ internal static class CastingJudgement
         if (verdict != CastingVerdict.Release) return [];
 
         var verdicts = await PouredIron.Verdicts(writing.Db, treated, sample, cancellation);
-        List<Finding> outside = [.. verdicts.Where(v => v.Standing != WindowStanding.Inside).Select(Finding), .. await Poured(writing, treated, cancellation), .. await Tested(writing, treated, cancellation)];
+        var units = await CastingUnits.Load(writing.Db, treated.Id, cancellation);
+        List<Finding> outside =
+        [
+            .. verdicts.Where(v => v.Standing != WindowStanding.Inside).Select(Finding),
+            .. await Poured(writing, treated, mould => Concerns(units, unit, mould), cancellation),
+            .. await Tested(writing, treated, piece => unit is null ? units.Of(piece)?.Apart is null : CastingUnits.IsSame(piece, unit.Name), cancellation),
+        ];
         if (outside.Count == 0) return [];
         if (!writing.Acting.HoldsAny(AgainstWindowRoles)) return [.. outside, new Finding("", "right.missing", string.Join(", ", AgainstWindowRoles))];
         return string.IsNullOrWhiteSpace(reason) ? [.. outside, new Finding("reason", "text.missing")] : [];
@@ -54,15 +61,20 @@ internal static class CastingJudgement
         _ => new Finding("sampleId", "window.overMost", verdict.Quantity, verdict.Value!, verdict.Most!),
     };
 
+    // A unit is judged by its own moulds, or by all where nobody said which; the rest of the ladle without those that are decided about apart.
+    private static bool Concerns(CastingUnits units, CastingUnit? unit, string mould) =>
+        unit is null ? !units.All.Any(u => u.Apart is not null && u.Holds(mould)) : unit.Moulds.Count == 0 || unit.Holds(mould);
+
     // A test that fails speaks against its castings; one that is not made yet is the inspector's to wait for.
-    private static async Task<IEnumerable<Finding>> Tested(Writing writing, TreatedLadle treated, CancellationToken cancellation) =>
+    private static async Task<IEnumerable<Finding>> Tested(Writing writing, TreatedLadle treated, Func<string, bool> concerns, CancellationToken cancellation) =>
         from tested in await TestedCastings.Load(writing.Db, treated.Id, cancellation)
+        where concerns(tested.Piece.TestUnit)
         from verdict in tested.Verdicts
         where verdict.Standing == PropertyStanding.Fails
         select new Finding("sampleId", "test.fails", tested.Piece.Label, verdict.Property.ToString(), verdict.Value!.Value);
 
     // What was poured after a limit, or while a sample said too little magnesium, is no better for a last metal that is inside.
-    private static async Task<IEnumerable<Finding>> Poured(Writing writing, TreatedLadle treated, CancellationToken cancellation)
+    private static async Task<IEnumerable<Finding>> Poured(Writing writing, TreatedLadle treated, Func<string, bool> concerns, CancellationToken cancellation)
     {
         var late = await Late(writing.Db, treated.Id, cancellation);
         var floor = await writing.Db.InForce<PocketCard>().Where(c => c.TreatedLadleId == treated.Id).MaxAsync(c => c.MgFloorPercent, cancellation);
@@ -71,7 +83,7 @@ internal static class CastingJudgement
             .SelectMany(s => s.Means).Where(m => m.Element == Element.Mg && m.Percent < floor).Select(m => m.Percent).ToListAsync(cancellation);
         return
         [
-            .. late.Select(m => new Finding("sampleId", "mould.late", m.Mould.Label, m.Kind.ToString())),
+            .. late.Where(m => concerns(m.Mould.Label)).Select(m => new Finding("sampleId", "mould.late", m.Mould.Label, m.Kind.ToString())),
             .. low.Select(percent => new Finding("sampleId", "sample.lowMagnesium", percent, floor!.Value)),
         ];
     }

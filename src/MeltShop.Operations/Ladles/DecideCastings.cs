@@ -52,10 +52,10 @@ public sealed class DecideCastings(Recorder recorder, TimeProvider time, Passwor
         }
 
         var last = await db.InForce<CastingDecision>().AsNoTracking()
-            .Where(d => d.TreatedLadleId == treated.Id).OrderBy(d => d.Id).LastOrDefaultAsync(cancellation);
+            .Where(d => d.TreatedLadleId == treated.Id && d.TestUnit == null).OrderBy(d => d.Id).LastOrDefaultAsync(cancellation);
         if (!MayBeDecided(treated.State, command.Verdict, last)) return Refuse("treatedLadleId", "state.wrong", treated.State.ToString());
         if (treated.State == TreatedLadleState.Released && string.IsNullOrWhiteSpace(command.Reason)) return Refuse("reason", "text.missing");
-        var findings = await CastingJudgement.Against(writing, treated, command.SampleId, command.Verdict, command.Reason, cancellation);
+        var findings = await CastingJudgement.Against(writing, treated, command.SampleId, command.Verdict, command.Reason, null, cancellation);
         if (findings.Count > 0) return Written<Guid>.Refused(findings);
         if (command.Verdict == CastingVerdict.Release && await password.Against(db, writing.Acting.PersonId, command.Password, cancellation) is { } wrong)
         {

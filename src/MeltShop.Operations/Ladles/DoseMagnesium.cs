@@ -47,7 +47,7 @@ public sealed class DoseMagnesium(Recorder recorder, TimeProvider time) : Operat
         var left = Math.Max(0, (await LadleMass.Load(db, treated.Id, ladle.Tap.Kg, cancellation)).LeftKg);
         var dose = Dose(writing, command, ladle, station, problem, times, left, floor);
         db.Add(dose);
-        if (dose.MaterialId is { } materialId) await writing.Book(materialId, StockKind.Added, -dose.Kg, treated.HeatId, cancellation);
+        if (dose.MaterialId is { } materialId) await writing.Book(materialId, StockKind.Added, -dose.Kg, treated.HeatId, ladle.Card.AlloyLot, cancellation);
         db.Expect(treated, treated.Version);
         await db.SaveChangesAsync(cancellation);
         return Done(

@@ -30,7 +30,7 @@ internal static class HoldAgain
         ];
     }
 
-    /// <summary>Holds those of the ladles that were released; answers what changed.</summary>
+    /// <summary>Holds those of the ladles, and those of their test units, that were released; answers what changed.</summary>
     public static async Task<IReadOnlyList<ChangeNotice>> Hold(
         this Writing writing, IEnumerable<long> ladleIds, string reason, CancellationToken cancellation)
     {
@@ -39,23 +39,32 @@ internal static class HoldAgain
             .Where(l => ids.Contains(l.Id) && l.State == TreatedLadleState.Released).ToListAsync(cancellation);
         foreach (var ladle in released)
         {
-            writing.Db.Add(new CastingDecision
-            {
-                EntryKey = writing.Stamp.EntryKey,
-                PersonId = writing.Stamp.PersonId,
-                ObservedAt = writing.Stamp.ObservedAt,
-                EnteredAt = writing.Stamp.EnteredAt,
-                Reason = reason,
-                TreatedLadleId = ladle.Id,
-                Verdict = CastingVerdict.Hold,
-                FollowsCorrection = true,
-            });
+            writing.Db.Add(Held(writing, ladle.Id, null, reason));
             writing.Step(ladle, TreatedLadleState.Held, reason);
         }
 
+        var apart = (await writing.Db.InForce<CastingDecision>().AsNoTracking().Where(d => ids.Contains(d.TreatedLadleId) && d.TestUnit != null).ToListAsync(cancellation))
+            .GroupBy(d => (d.TreatedLadleId, Unit: d.TestUnit!.ToUpperInvariant())).Select(g => g.MaxBy(d => d.Id)!).Where(d => d.Verdict == CastingVerdict.Release).ToList();
+        foreach (var unit in apart) writing.Db.Add(Held(writing, unit.TreatedLadleId, unit.TestUnit, reason));
+        var others = apart.Select(d => d.TreatedLadleId).Except(released.Select(l => l.Id)).ToList();
+        var changed = others.Count == 0 ? [] : await writing.Db.TreatedLadles.Where(l => others.Contains(l.Id)).ToListAsync(cancellation);
+        foreach (var ladle in changed) writing.Db.Expect(ladle, ladle.Version);
         await writing.Db.SaveChangesAsync(cancellation);
-        return [.. released.Select(l => new ChangeNotice(ChangeKind.TreatedLadle, l.Id, l.Version))];
+        return [.. released.Concat(changed).Select(l => new ChangeNotice(ChangeKind.TreatedLadle, l.Id, l.Version))];
     }
+
+    private static CastingDecision Held(Writing writing, long treatedLadleId, string? unit, string reason) => new()
+    {
+        EntryKey = writing.Stamp.EntryKey,
+        PersonId = writing.Stamp.PersonId,
+        ObservedAt = writing.Stamp.ObservedAt,
+        EnteredAt = writing.Stamp.EnteredAt,
+        Reason = reason,
+        TreatedLadleId = treatedLadleId,
+        Verdict = CastingVerdict.Hold,
+        TestUnit = unit,
+        FollowsCorrection = true,
+    };
 
     /// <summary>A sample and those that it corrects, one after the other.</summary>
     private static async Task<List<long>> Lineage(this RecordsContext db, Sample sample, CancellationToken cancellation)

@@ -34,6 +34,31 @@ public static class PouredIron
     /// <param name="minutes">Minutes after the end of the reaction: magnesium fades.</param>
     public static async Task<Metal?> ThroughChain(RecordsContext db, TreatedLadle treated, double minutes, CancellationToken cancellation)
     {
+        var from = await db.InForce<Tap>().AsNoTracking().SingleAsync(t => t.TreatedLadleId == treated.Id, cancellation);
+        return from.FromTreatedLadleId is null ? await OfTheFurnace(db, treated, minutes, cancellation) : await PouredTogether(db, treated, minutes, cancellation);
+    }
+
+    /// <summary>Of a ladle, a pouring furnace or a trough that was filled from ladles: what each brought.</summary>
+    private static async Task<Metal?> PouredTogether(RecordsContext db, TreatedLadle treated, double minutes, CancellationToken cancellation)
+    {
+        var came = await db.InForce<LadleRest>().AsNoTracking().Where(r => r.IntoLadleId == treated.Id && !r.IsWithdrawn).ToListAsync(cancellation);
+        var ids = came.Select(r => r.TreatedLadleId).Distinct().ToList();
+        if (!await db.PocketCards.AnyAsync(c => c.TreatedLadleId == treated.Id && c.Problem != null, cancellation)) return null;
+        var parts = new List<Metal>();
+        foreach (var ladle in await db.TreatedLadles.AsNoTracking().Where(l => ids.Contains(l.Id)).ToListAsync(cancellation))
+        {
+            // What was itself poured together is followed no further: two ladles may have been poured into each other.
+            var iron = await db.InForce<Tap>().AnyAsync(t => t.TreatedLadleId == ladle.Id && t.FromTreatedLadleId != null, cancellation)
+                ? null : await OfTheFurnace(db, ladle, minutes, cancellation);
+            parts.Add(Metal.Of(came.Where(r => r.TreatedLadleId == ladle.Id).Sum(r => r.Kg), iron?.Analysis ?? Analysis.Empty));
+        }
+
+        var all = parts.Aggregate(Metal.None, (sum, part) => sum.Plus(part));
+        return Metal.Of(all.Kg, Analysis.Of(all.Analysis.Where(p => parts.All(part => part.Elements.Contains(p.Key))))); // not known of one is not known
+    }
+
+    private static async Task<Metal?> OfTheFurnace(RecordsContext db, TreatedLadle treated, double minutes, CancellationToken cancellation)
+    {
         var card = await db.InForce<PocketCard>().AsNoTracking().Where(c => c.TreatedLadleId == treated.Id).OrderBy(c => c.Id).LastAsync(cancellation);
         if (card.Problem is null) return null;
         var tap = await db.InForce<Tap>().AsNoTracking().SingleAsync(t => t.TreatedLadleId == treated.Id, cancellation);

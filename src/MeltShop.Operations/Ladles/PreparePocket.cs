@@ -55,6 +55,7 @@ public sealed class PreparePocket(Recorder recorder, TimeProvider time) : Operat
         if (!heat.IsInFurnace()) return Refuse("heatId", "state.wrong", heat.State.ToString());
         var ladle = await db.Ladles.FindAsync([command.LadleId], cancellation);
         if (ladle is null) return Refuse("ladleId", "ladle.unknown");
+        if (PouringVessel.Is(ladle.Process)) return Refuse("ladleId", "ladle.filledFromLadles");
         var earlier = await db.TreatedLadles
             .Where(l => l.LadleId == ladle.Id)
             .Where(l => l.State == TreatedLadleState.Prepared || l.State == TreatedLadleState.Tapped || l.State == TreatedLadleState.Pouring)
@@ -80,13 +81,15 @@ public sealed class PreparePocket(Recorder recorder, TimeProvider time) : Operat
         await db.SaveChangesAsync(cancellation);
 
         db.Add(Card(writing.Stamp, treated.Id, command, facts, answer));
-        (long? MaterialId, double? Kg)[] loaded =
+        var lots = command.Extras.Lots;
+        (long? MaterialId, double? Kg, string? Lot)[] loaded =
         [
-            (facts.AlloyMaterialId, answer.AlloyKg), (command.Extras.CoverMaterialId, answer.CoverKg), (command.Extras.PearliteMaterialId, answer.PearliteKg),
+            (facts.AlloyMaterialId, answer.AlloyKg, lots.Alloy), (command.Extras.CoverMaterialId, answer.CoverKg, lots.Cover),
+            (command.Extras.PearliteMaterialId, answer.PearliteKg, lots.Pearlite),
         ];
-        foreach (var (materialId, kg) in loaded)
+        foreach (var (materialId, kg, lot) in loaded)
         {
-            if (materialId is { } id && kg > 0) await writing.Book(id, StockKind.Added, -kg.Value, heat.Id, cancellation);
+            if (materialId is { } id && kg > 0) await writing.Book(id, StockKind.Added, -kg.Value, heat.Id, lot?.Trim(), cancellation);
         }
 
         await db.SaveChangesAsync(cancellation);
@@ -114,7 +117,7 @@ public sealed class PreparePocket(Recorder recorder, TimeProvider time) : Operat
         MinutesToLastMould = answer.Problem?.AtMinutes,
         AlloyMaterialId = answer.Problem is null ? null : facts.AlloyMaterialId,
         AlloyKg = answer.AlloyKg,
-        AlloyLot = answer.AlloyKg is null ? null : command.Extras.Lots.Alloy?.Trim(),
+        AlloyLot = answer.Problem is null ? null : command.Extras.Lots.Alloy?.Trim(), // plunged alloy, too, has a lot
         NeededAlloyKg = answer.Treatment?.AlloyKg,
         LargestIronKg = answer.LargestIronKg,
         CoverMaterialId = answer.CoverKg is null ? null : command.Extras.CoverMaterialId,

@@ -47,7 +47,7 @@ public sealed class RecordInoculation(Recorder recorder, TimeProvider time) : Op
             Lot = command.Lot?.Trim(),
         };
         writing.Db.Add(fact);
-        await writing.Book(command.MaterialId, StockKind.Added, -command.Kg, ladle.Treated.HeatId, cancellation);
+        await writing.Book(command.MaterialId, StockKind.Added, -command.Kg, ladle.Treated.HeatId, fact.Lot, cancellation);
         await writing.Db.SaveChangesAsync(cancellation);
         return Done(
             fact.Id,

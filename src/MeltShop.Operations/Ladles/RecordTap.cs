@@ -64,7 +64,7 @@ public sealed class RecordTap(Recorder recorder, TimeProvider time) : Operation<
         db.Add(tap);
         writing.Book(heat, FurnaceMetalKind.Tapped, -command.Kg);
         var inoculantKg = PocketQuestion.InoculantKg(card.InoculantKg, card.PlannedKg, command.Kg);
-        await writing.Book(card.InoculantMaterialId, StockKind.Added, -inoculantKg, heat.Id, cancellation);
+        await writing.Book(card.InoculantMaterialId, StockKind.Added, -inoculantKg, heat.Id, card.InoculantLot, cancellation);
 
         writing.Step(treated, card.MgFloorPercent is null || card.Process == LadleProcess.InMould ? TreatedLadleState.Pouring : TreatedLadleState.Tapped);
         writing.Step(heat, HeatState.Tapping);

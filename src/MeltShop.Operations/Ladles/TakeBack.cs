@@ -52,7 +52,7 @@ public sealed class TakeBack(Recorder recorder, TimeProvider time) : Operation<T
         if (fact is LadleInoculation inoculation)
         {
             var heatId = await db.TreatedLadles.Where(l => l.Id == inoculation.TreatedLadleId).Select(l => l.HeatId).SingleAsync(cancellation);
-            await writing.Book(inoculation.MaterialId, StockKind.Added, inoculation.Kg, heatId, cancellation);
+            await writing.Book(inoculation.MaterialId, StockKind.Added, inoculation.Kg, heatId, inoculation.Lot, cancellation);
         }
 
         await db.SaveChangesAsync(cancellation);
@@ -72,6 +72,7 @@ public sealed class TakeBack(Recorder recorder, TimeProvider time) : Operation<T
         EntryKey = writing.Stamp.EntryKey, PersonId = writing.Stamp.PersonId, ObservedAt = rest.ObservedAt, EnteredAt = writing.Stamp.EnteredAt,
         SupersedesId = rest.Id, Reason = command.Reason, IsWithdrawn = true,
         TreatedLadleId = rest.TreatedLadleId, IntoLadleId = rest.IntoLadleId, Kg = rest.Kg, MixedMgPercent = rest.MixedMgPercent, MinutesToFloor = rest.MinutesToFloor,
+        CameMgPercent = rest.CameMgPercent, InoculatedAt = rest.InoculatedAt, SampleId = rest.SampleId,
     };
 
     private static LadleInoculation Copy(Writing writing, Command command, LadleInoculation inoculation) => new()

@@ -1,7 +1,9 @@
 using MeltShop.Operations.Checking;
 using MeltShop.Records.Ladles;
 using MeltShop.Records.People;
+using MeltShop.Records.Reading;
 using MeltShop.Records.Writing;
+using Microsoft.EntityFrameworkCore;
 
 namespace MeltShop.Operations.Ladles;
 
@@ -26,6 +28,11 @@ public sealed class UndoReaction(Recorder recorder, TimeProvider time) : Operati
         if (treated is not { State: TreatedLadleState.Pouring, ReactionEndedAt: not null })
         {
             return Refuse("treatedLadleId", "state.wrong", treated.State.ToString());
+        }
+
+        if (await writing.Db.InForce<Tap>().AnyAsync(t => t.TreatedLadleId == treated.Id && t.FromTreatedLadleId != null, cancellation))
+        {
+            return Refuse("treatedLadleId", "correction.elsewhere"); // its reaction was in the ladle that it came from
         }
 
         writing.Step(treated, TreatedLadleState.Tapped, command.Reason);

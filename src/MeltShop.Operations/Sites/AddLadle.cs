@@ -9,6 +9,7 @@ namespace MeltShop.Operations.Sites;
 /// <summary>Takes a treatment ladle into the shop, with the figures that its pocket card needs.</summary>
 public sealed class AddLadle(Recorder recorder, TimeProvider time) : Operation<AddLadle.Command, long>(recorder, time)
 {
+    /// <param name="Process">Of the treatment, or <see cref="PouringVessel"/>: that has neither pocket nor recovery.</param>
     /// <param name="FillLimitKg">Greatest mass that leaves the freeboard which the reaction needs.</param>
     /// <param name="PocketKg">What the pocket holds, alloy and cover.</param>
     /// <param name="FiguresSource">Where the figures come from.</param>
@@ -36,7 +37,7 @@ public sealed class AddLadle(Recorder recorder, TimeProvider time) : Operation<A
         fields.Mass("fillLimitKg", command.FillLimitKg);
         fields.MassOrZero("pocketKg", command.PocketKg);
         fields.Percent("mgRecoveryPercent", command.MgRecoveryPercent);
-        if (command.MgRecoveryPercent == 0) fields.Add("mgRecoveryPercent", "yield.zero");
+        if (command.MgRecoveryPercent == 0 && !PouringVessel.Is(command.Process)) fields.Add("mgRecoveryPercent", "yield.zero");
         if (command.RecoveryTemperatureC is { } temperature) fields.Temperature("recoveryTemperatureC", temperature);
         fields.Positive("mgFadePercentPerMinute", command.MgFadePercentPerMinute);
         fields.NotNegative("heatLossKPerMinute", command.HeatLossKPerMinute);
@@ -67,9 +68,14 @@ public sealed class AddLadle(Recorder recorder, TimeProvider time) : Operation<A
         return Done(ladle.Id, new ChangeNotice(ChangeKind.Ladle, ladle.Id));
     }
 
-    private static IEnumerable<(LadleFigureKind Kind, double Value)> Figures(Command command) =>
-    [
-        (LadleFigureKind.FillLimit, command.FillLimitKg), (LadleFigureKind.Pocket, command.PocketKg), (LadleFigureKind.MgRecovery, command.MgRecoveryPercent),
-        (LadleFigureKind.MgFade, command.MgFadePercentPerMinute), (LadleFigureKind.HeatLoss, command.HeatLossKPerMinute),
-    ];
+    // A pouring furnace or a trough treats nothing: it has neither a pocket nor a recovery.
+    private static IEnumerable<(LadleFigureKind Kind, double Value)> Figures(Command command)
+    {
+        (LadleFigureKind, double)[] all =
+        [
+            (LadleFigureKind.FillLimit, command.FillLimitKg), (LadleFigureKind.Pocket, command.PocketKg), (LadleFigureKind.MgRecovery, command.MgRecoveryPercent),
+            (LadleFigureKind.MgFade, command.MgFadePercentPerMinute), (LadleFigureKind.HeatLoss, command.HeatLossKPerMinute),
+        ];
+        return PouringVessel.Is(command.Process) ? all.Where(f => f.Item1 is not (LadleFigureKind.Pocket or LadleFigureKind.MgRecovery)) : all;
+    }
 }

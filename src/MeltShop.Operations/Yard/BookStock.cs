@@ -12,7 +12,11 @@ public sealed class BookStock(Recorder recorder, TimeProvider time) : Operation<
     /// <param name="Kind"><see cref="StockKind.Received"/> or <see cref="StockKind.Counted"/>; what is charged books itself.</param>
     /// <param name="Kg">What came in, or what lies there.</param>
     public sealed record Command(Guid EntryKey, DateTimeOffset ObservedAt, long MaterialId, StockKind Kind, double Kg)
-        : Operations.Command(EntryKey, ObservedAt);
+        : Operations.Command(EntryKey, ObservedAt)
+    {
+        /// <summary>The lot that came in, or that was counted, as it stands on the bag; null for a count of all that lies there, and where nobody says.</summary>
+        public string? Lot { get; init; }
+    }
 
     public override IReadOnlyList<string> Roles { get; } = [Role.Melter, Role.Metallurgist, Role.Supervisor];
 
@@ -21,6 +25,7 @@ public sealed class BookStock(Recorder recorder, TimeProvider time) : Operation<
         if (command.Kind is StockKind.Received) fields.Mass("kg", command.Kg);
         else if (command.Kind is StockKind.Counted) fields.MassOrZero("kg", command.Kg);
         else fields.Add("kind", "choice.unknown", command.Kind.ToString());
+        fields.OptionalText("lot", command.Lot, 60);
     }
 
     protected override async Task<Written<double>> Write(Writing writing, Command command, CancellationToken cancellation)
@@ -28,9 +33,11 @@ public sealed class BookStock(Recorder recorder, TimeProvider time) : Operation<
         var material = await writing.Db.Materials.AsNoTracking().SingleOrDefaultAsync(m => m.Id == command.MaterialId, cancellation);
         if (material is null) return Refuse("materialId", "material.unknown");
 
-        var before = await StockLedger.Sum(writing, material.Id, cancellation);
-        var change = command.Kind is StockKind.Counted ? command.Kg - before : command.Kg;
-        await writing.Book(material.Id, command.Kind, change, heatId: null, cancellation);
+        var lot = string.IsNullOrWhiteSpace(command.Lot) ? null : command.Lot.Trim();
+        var before = await StockLedger.Sum(writing, material.Id, null, cancellation);
+        var counted = lot is null ? before : await StockLedger.Sum(writing, material.Id, lot, cancellation);
+        var change = command.Kind is StockKind.Counted ? command.Kg - counted : command.Kg;
+        await writing.Book(material.Id, command.Kind, change, heatId: null, lot, cancellation);
         if (material.StockKg is null) await writing.SetStock(material.Id, before + change, cancellation);
         return Done(before + change, new ChangeNotice(ChangeKind.Material, material.Id));
     }

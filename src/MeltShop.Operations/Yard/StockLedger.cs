@@ -12,7 +12,7 @@ internal static class StockLedger
     /// negative stock shows that a delivery or a count is missing.
     /// </summary>
     public static async Task Book(
-        this Writing writing, long materialId, StockKind kind, double kg, long? heatId, CancellationToken cancellation)
+        this Writing writing, long materialId, StockKind kind, double kg, long? heatId, string? lot, CancellationToken cancellation)
     {
         writing.Db.Add(new StockFact
         {
@@ -24,6 +24,7 @@ internal static class StockLedger
             Kind = kind,
             Kg = kg,
             HeatId = heatId,
+            Lot = lot,
         });
 
         await writing.Move(materialId, kg, cancellation);
@@ -45,7 +46,7 @@ internal static class StockLedger
             .Where(m => m.Id == materialId)
             .ExecuteUpdateAsync(set => set.SetProperty(m => m.StockKg, (double?)kg), cancellation);
 
-    /// <summary>Sum of the lines of a material that no later one corrects, kg.</summary>
-    public static Task<double> Sum(Writing writing, long materialId, CancellationToken cancellation) =>
-        writing.Db.InForce<StockFact>().Where(s => s.MaterialId == materialId).SumAsync(s => s.Kg, cancellation);
+    /// <summary>Sum of the lines of a material, or of one lot of it, that no later one corrects, kg.</summary>
+    public static Task<double> Sum(Writing writing, long materialId, string? lot, CancellationToken cancellation) =>
+        writing.Db.InForce<StockFact>().Where(s => s.MaterialId == materialId && (lot == null || s.Lot == lot)).SumAsync(s => s.Kg, cancellation);
 }

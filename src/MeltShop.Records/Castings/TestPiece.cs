@@ -33,5 +33,8 @@ public sealed class TestPiece : Fact, IWithdrawable
     /// <summary>The castings that it speaks for.</summary>
     public required string TestUnit { get; init; }
 
+    /// <summary>Labels of the moulds of those castings, one a line; null where nobody said: then it speaks for all.</summary>
+    public string? Moulds { get; init; }
+
     public bool IsWithdrawn { get; init; }
 }

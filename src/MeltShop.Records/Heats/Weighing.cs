@@ -11,4 +11,7 @@ public sealed class Weighing : Fact
 
     /// <summary>True where it went into the molten bath as a correction, false with the charge.</summary>
     public bool IntoBath { get; init; }
+
+    /// <summary>The lot as it stands on the bag or the pile; null where nobody said.</summary>
+    public string? Lot { get; init; }
 }

@@ -18,6 +18,9 @@ public sealed class CastingDecision : Fact
     public required long TreatedLadleId { get; init; }
     public required CastingVerdict Verdict { get; init; }
 
+    /// <summary>The test unit that was decided about apart from its ladle; null for all castings that were not.</summary>
+    public string? TestUnit { get; init; }
+
     /// <summary>The last-metal sample that was seen; a release needs one.</summary>
     public long? SampleId { get; init; }
 

@@ -3,8 +3,8 @@ using MeltShop.Records.Keeping;
 namespace MeltShop.Records.Ladles;
 
 /// <summary>
-/// Iron that was left in a ladle and went into pig moulds or into another ladle. What went back into a furnace is a line of that
-/// furnace's ledger.
+/// Iron of a ladle that went into pig moulds, or into another ladle, a pouring furnace or a trough. What went back into a furnace is a
+/// line of that furnace's ledger.
 /// </summary>
 public sealed class LadleRest : Fact, IWithdrawable
 {
@@ -20,6 +20,15 @@ public sealed class LadleRest : Fact, IWithdrawable
 
     /// <summary>Minutes from then until that ladle's floor; null where it starts under it.</summary>
     public double? MinutesToFloor { get; init; }
+
+    /// <summary>For what went into a ladle: its magnesium before it was poured over, %, a prediction; null for grey iron.</summary>
+    public double? CameMgPercent { get; init; }
+
+    /// <summary>For what went into a ladle: since when the oldest inoculation in it counts.</summary>
+    public DateTimeOffset? InoculatedAt { get; init; }
+
+    /// <summary>For what went into a ladle: the last sample of the ladle that it came from, its analysis; null where none was taken.</summary>
+    public long? SampleId { get; init; }
 
     public bool IsWithdrawn { get; init; }
 }

@@ -14,6 +14,12 @@ public sealed class Tap : Fact
     public double? TareKg { get; init; }
     public double? TemperatureC { get; init; }
 
+    /// <summary>
+    /// For a ladle, a pouring furnace or a trough that was filled from another ladle and not from a furnace: that ladle. Its
+    /// <see cref="Kg"/> is 0: what came is in the <see cref="LadleRest"/> of the other one.
+    /// </summary>
+    public long? FromTreatedLadleId { get; init; }
+
     /// <summary>When the tap began; null where nobody said: then its end, which <see cref="Fact.ObservedAt"/> is, stands for it.</summary>
     public DateTimeOffset? StartedAt { get; init; }
 

@@ -32,6 +32,7 @@ internal static class LadleMapping
         {
             tap.Refers<Tap, TreatedLadle>(t => t.TreatedLadleId);
             tap.Refers<Tap, Heat>(t => t.HeatId);
+            tap.Refers<Tap, TreatedLadle>(t => t.FromTreatedLadleId);
             tap.HasIndex(t => t.TreatedLadleId);
             tap.HasIndex(t => t.HeatId);
         });
@@ -61,6 +62,7 @@ internal static class LadleMapping
         {
             rest.Refers<LadleRest, TreatedLadle>(r => r.TreatedLadleId);
             rest.Refers<LadleRest, TreatedLadle>(r => r.IntoLadleId);
+            rest.Refers<LadleRest, Sample>(r => r.SampleId);
             rest.HasIndex(r => r.TreatedLadleId);
             rest.HasIndex(r => r.IntoLadleId);
         });

@@ -20,4 +20,7 @@ public sealed class StockFact : Fact
     public required double Kg { get; init; }
 
     public long? HeatId { get; init; }
+
+    /// <summary>The lot as it stands on the bag; null where nobody said, and for a count of all that lies there.</summary>
+    public string? Lot { get; init; }
 }

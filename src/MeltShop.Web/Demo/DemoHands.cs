@@ -14,6 +14,9 @@ internal sealed class DemoHands(IServiceProvider services, TimeProvider time)
     /// <summary>From now on this person does what their role does.</summary>
     public void Welcome(string role, long id, string name) => people[role] = new Acting(id, name, "Demo", [role]);
 
+    /// <summary>Name of the person of a role.</summary>
+    public string Name(string role) => people[role].PersonName;
+
     public TOperation The<TOperation>()
         where TOperation : notnull => services.GetRequiredService<TOperation>();
 

@@ -10,20 +10,32 @@ using Microsoft.EntityFrameworkCore;
 
 namespace MeltShop.Web.Demo;
 
-/// <summary>The ladles of the finished heat: three released, the last one held, for its magnesium had faded too far.</summary>
+/// <summary>
+/// The ladles of the finished heat with their moulds: three released, the third by its test piece and with a certificate; the last
+/// one held, for its last mould came late and its magnesium had faded too far.
+/// </summary>
 internal sealed class DemoLadles(
     DemoHeat heat, DemoHands hands, IDbContextFactory<RecordsContext> contexts, Dictionary<string, long> equipment, Dictionary<string, long> materials)
 {
+    /// <summary>The ladle whose castings were tested and got a certificate.</summary>
+    private const int TestedOrdinal = 3;
+
+    private readonly DemoCastings castings = new(heat, hands);
+
     /// <param name="Minute">Of the tap, from the plan.</param>
     /// <param name="PouredMinutes">From the end of the reaction to the sample of the last metal.</param>
-    private sealed record Filling(int Ordinal, string Ladle, double Minute, double PlannedKg, double TappedKg, double TemperatureC, double PouredMinutes);
+    /// <param name="MouldKg">Of each mould.</param>
+    /// <param name="Moulds">Minutes from the end of the reaction to the end of each mould.</param>
+    private sealed record Filling(
+        int Ordinal, string Ladle, double Minute, double PlannedKg, double TappedKg, double TemperatureC, double PouredMinutes, double MouldKg, double[] Moulds);
 
+    // Before the last mould of the last ladle the moulding line stood still.
     private static readonly Filling[] Fillings =
     [
-        new(1, "ladle-2000", 100, 1700, 1712, 1486, 8),
-        new(2, "ladle-1500", 118, 1250, 1231, 1482, 9),
-        new(3, "ladle-2000", 137, 1700, 1694, 1479, 8.5),
-        new(4, "ladle-1000", 158, 750, 771, 1473, 16),
+        new(1, "ladle-2000", 100, 1700, 1712, 1486, 8, 330, [2, 3.5, 5, 6.5, 7.8]),
+        new(2, "ladle-1500", 118, 1250, 1231, 1482, 9, 240, [2.5, 4, 5.5, 7, 8.8]),
+        new(3, "ladle-2000", 137, 1700, 1694, 1479, 8.5, 330, [2, 3.5, 5, 6.5, 8.3]),
+        new(4, "ladle-1000", 158, 750, 771, 1473, 16, 245, [3.5, 6.5, 15.8]),
     ];
 
     public async Task Pour(long heatId, CancellationToken cancellation)
@@ -37,7 +49,7 @@ internal sealed class DemoLadles(
             Key(filling, "pocket"), heat.At(filling.Minute - 6), heatId, equipment[filling.Ladle], filling.PlannedKg, filling.TemperatureC + 4,
             null, null, null, null, null, materials["inoculant-barium"], 0.4)
         {
-            Extras = new() { Checks = PocketChecks.For(IronFamily.Ductile), CoverMaterialId = materials["cover-punchings"], CoverRatePercent = 1 },
+            Extras = new() { Checks = PocketChecks.For(IronFamily.Ductile), CoverMaterialId = materials["cover-punchings"], CoverRatePercent = 1, Lots = Lots(filling) },
         });
         var id = prepared.TreatedLadleId;
         await hands.Do(hands.The<RecordTap>(), Role.Melter, new(
@@ -46,18 +58,36 @@ internal sealed class DemoLadles(
             Key(filling, "reaction"), heat.At(filling.Minute + 1.5), id, await Version(id, cancellation)));
         await heat.Temperature($"ladle-{filling.Ordinal}", filling.Minute + 2, heatId, id, filling.TemperatureC - 48);
 
+        await Moulds(filling, id);
         var sampleId = await hands.Do(hands.The<RecordSample>(), Role.Melter, new(
             Key(filling, "sample"), heat.At(filling.Minute + 1.5 + filling.PouredMinutes), heatId, id, SampleKind.LastMetal,
             DemoBurns.Of(await LastMetal(id, filling.PouredMinutes, cancellation)), $"{filling.Ordinal + 1}"));
+        await hands.Do(hands.The<RecordRest>(), Role.Melter, new(
+            Key(filling, "rest"), heat.At(filling.Minute + 2.5 + filling.PouredMinutes), id, RestWay.Pigged, null,
+            filling.TappedKg - filling.Moulds.Length * filling.MouldKg, null));
+        if (filling.Ordinal == TestedOrdinal) await castings.Test(id, cancellation);
         await Decide(filling, id, sampleId, cancellation);
+        if (filling.Ordinal == TestedOrdinal) await castings.Certify(id, cancellation);
     }
+
+    private async Task Moulds(Filling filling, long id)
+    {
+        foreach (var (minutes, n) in filling.Moulds.Select((minutes, n) => (minutes, n + 1)))
+        {
+            await hands.Do(hands.The<RecordMould>(), Role.Melter, new(
+                Key(filling, $"mould/{n}"), heat.At(filling.Minute + 1.5 + minutes), id, $"{filling.Ordinal}-{n}", filling.MouldKg, PourSeconds: 24));
+        }
+    }
+
+    // The first bag of the alloy is used up before the third ladle; at the second one nobody said which inoculant it was.
+    private static PocketLots Lots(Filling filling) => new(filling.Ordinal < 3 ? "M-1107" : "M-1121", "P-77", filling.Ordinal == 2 ? null : "B-0931");
 
     private async Task Decide(Filling filling, long id, long sampleId, CancellationToken cancellation)
     {
         var faded = filling.PouredMinutes > 12;
         await hands.Do(hands.The<DecideCastings>(), Role.Inspector, new(
             Key(filling, "decision"),
-            heat.At(filling.Minute + 30),
+            heat.At(filling.Ordinal == TestedOrdinal ? DemoCastings.DecidedMinute : filling.Minute + 30),
             id,
             await Version(id, cancellation),
             faded ? CastingVerdict.Hold : CastingVerdict.Release,

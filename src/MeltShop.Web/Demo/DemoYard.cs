@@ -16,12 +16,21 @@ internal static class DemoYard
         {
             cancellation.ThrowIfCancellationRequested();
             var id = await hands.Do(hands.The<AddMaterial>(), Role.Metallurgist, Command(hands, material));
-            await hands.Do(hands.The<BookStock>(), Role.Melter, new(
-                DemoKey.Of($"stock/{material.Code}"), hands.Now, id, StockKind.Counted, material.Demo.StockKg));
+            await Count(hands, id, material);
             ids[material.Code] = id;
         }
 
         return ids;
+    }
+
+    private static async Task Count(DemoHands hands, long id, DemoMaterial material)
+    {
+        IReadOnlyList<string?> lots = material.Demo.Lots ?? (IReadOnlyList<string?>)[null];
+        foreach (var lot in lots)
+        {
+            await hands.Do(hands.The<BookStock>(), Role.Melter, new(
+                DemoKey.Of($"stock/{material.Code}/{lot}"), hands.Now, id, StockKind.Counted, material.Demo.StockKg / lots.Count) { Lot = lot });
+        }
     }
 
     /// <summary>A choice as the records write it: <c>tundishCover</c>.</summary>

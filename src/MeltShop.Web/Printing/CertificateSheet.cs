@@ -30,8 +30,8 @@ internal sealed class CertificateSheet(IStringLocalizer<Texts.Castings> text, Sh
         sheet.Words(text["CertificateKind"]);
         Head(sheet, content, about, number, revision, issuedAt);
         Analysis(sheet, content);
-        foreach (var tested in content.Board.Pieces) Piece(sheet, tested);
-        if (content.Board.Pieces.Count == 0) sheet.Words(text["NoPieces"]);
+        foreach (var tested in content.ReleasedPieces) Piece(sheet, tested);
+        if (content.ReleasedPieces.Count == 0) sheet.Words(text["NoPieces"]);
         Decision(sheet, content);
         sheet.Heading(text["Proof"]);
         sheet.Words(text["ProofWords", content.Board.TrailHead]);
@@ -51,8 +51,9 @@ internal sealed class CertificateSheet(IStringLocalizer<Texts.Castings> text, Sh
         sheet.Fact(text["CastingsOf"], about.Castings);
         sheet.Fact(text["GradeOf"], content.Asked is { } asked ? text["GradeWords", asked.Code, asked.Standard, asked.Edition] : content.Board.GradeCode);
         sheet.Fact(text["HeatOf"], text["HeatWords", content.Ladle.Heat.Number, ladle.Ordinal]);
-        var moulds = content.Ladle.Pouring!.Poured.ToList();
+        var moulds = content.Released.ToList();
         if (moulds.Count > 0) sheet.Fact(text["Moulds"], string.Join(", ", moulds.Select(m => m.LateFor is null ? m.Label : text["LateMould", m.Label].Value)));
+        foreach (var unit in content.Kept) sheet.Fact(text["NotOfThis"], text["UnitMouldsWords", unit.Name, unit.Moulds.Count == 0 ? "–" : string.Join(", ", unit.Moulds)]);
     }
 
     private void Analysis(Sheet sheet, CastingsContent content)
@@ -94,7 +95,14 @@ internal sealed class CertificateSheet(IStringLocalizer<Texts.Castings> text, Sh
 
     private void Decision(Sheet sheet, CastingsContent content)
     {
-        if (content.Ladle.Treated!.Decision is not { } decision) return;
+        var ladle = content.Ladle.Treated!;
+        foreach (var unit in ladle.Apart.Where(d => d.Verdict == Records.Ladles.CastingVerdict.Release))
+        {
+            sheet.Heading(text["Unit", unit.TestUnit!]);
+            sheet.Words(text["ReleaseWords", unit.Origin.Person, site.DayAndTime(unit.Origin.ObservedAt), unit.SampleId?.ToString(CultureInfo.InvariantCulture) ?? "–", unit.Origin.Reason ?? ""]);
+        }
+
+        if (ladle.State != Records.Ladles.TreatedLadleState.Released || ladle.Decision is not { } decision) return;
         sheet.Heading(text["Release"]);
         sheet.Words(text["ReleaseWords", decision.Origin.Person, site.DayAndTime(decision.Origin.ObservedAt), decision.SampleId?.ToString(CultureInfo.InvariantCulture) ?? "–", decision.Origin.Reason ?? ""]);
         if (decision.GradeCode is { } code) sheet.Words(text["CertificateDowngrade", content.Ladle.Grade.Code, code, decision.ReMarking ?? "", decision.Consent ?? ""]);

@@ -1,3 +1,4 @@
+using MeltShop.Operations.Heats;
 using MeltShop.Operations.Ladles;
 using MeltShop.Operations.Tests.Shops;
 using MeltShop.Records;
@@ -65,6 +66,21 @@ public sealed class RecallTests
         Assert.Equal([next.Number], view.WithoutCastings); // nothing was tapped of it yet
         Assert.Empty((await Recall(shop, new(RecallFrom.Heat, heat.Number, Heels: 0))).WithoutCastings);
         Assert.Equal(heat.Number, Assert.Single((await Recall(shop, new(RecallFrom.Material, "pig"))).Rows).HeatNumber);
+    }
+
+    [Theory]
+    [MemberData(nameof(Shop.Databases), MemberType = typeof(Shop))]
+    public async Task Recall_OfALotOfTheCharge_FollowsItAndNoOther(RecordsProvider provider)
+    {
+        await using var shop = await Shop.Open(provider);
+        var heat = await shop.Bath();
+        await Shop.Do(shop.Get<WeighIn>(), shop.Melter, new(Guid.NewGuid(), shop.Now, heat.Id, shop.SiliconId, 3, true) { Lot = "S 9" });
+        await Poured(shop, heat, shop.LadleId, "A 17");
+
+        var row = Assert.Single((await Recall(shop, new(RecallFrom.Material, "fesi", "s 9"))).Rows, r => r.IsSure);
+        Assert.Equal(heat.Number, row.HeatNumber);
+        // What was weighed in without a lot may have been of any.
+        Assert.DoesNotContain((await Recall(shop, new(RecallFrom.Material, "fesi", "S 8"))).Rows, r => r.IsSure);
     }
 
     [Fact]

@@ -24,7 +24,7 @@ public sealed class DemoFoundryTests : IAsyncLifetime
         var options = new RecordsOptions { Provider = RecordsProvider.Sqlite, ConnectionString = $"Data Source={Path.Combine(folder, "demo.db")}" };
         await RecordsDatabase.MigrateAsync(options, Soon);
         services = new ServiceCollection().AddSingleton<TimeProvider>(clock).AddMeltShopRecords(options).AddMeltShopOperations()
-            .AddSingleton<DemoFoundry>().BuildServiceProvider();
+            .AddLogging().AddLocalization().AddSingleton<DemoFoundry>().BuildServiceProvider();
     }
 
     public async ValueTask DisposeAsync()
@@ -46,6 +46,10 @@ public sealed class DemoFoundryTests : IAsyncLifetime
             [TreatedLadleState.Released, TreatedLadleState.Released, TreatedLadleState.Released, TreatedLadleState.Held],
             await db.TreatedLadles.OrderBy(l => l.Ordinal).Select(l => l.State).ToListAsync(Soon));
         Assert.True(await db.Materials.CountAsync(Soon) >= 25);
+        Assert.Equal(["4-3"], await db.PouredMoulds.Where(m => m.LateFor != null).Select(m => m.Label).ToListAsync(Soon));
+        Assert.Equal(18, await db.PouredMoulds.CountAsync(Soon));
+        Assert.Equal($"{heat.Number}/3", (await db.Certificates.SingleAsync(Soon)).Number);
+        Assert.Equal("M-1121", (await db.PocketCards.OrderBy(c => c.Id).LastAsync(Soon)).AlloyLot);
 
         var view = await services.GetRequiredService<ChargePage>().Load(Soon);
         var furnace = view.Furnaces.Single(f => f.Code == "furnace-1");

@@ -35,6 +35,8 @@ internal static class FloorLadles
         var times = await Reading.Ladles.LadleTimesRows.Load(db, ids, null, ct);
         var late = await db.InForce<PouredMould>().Where(m => ids.Contains(m.TreatedLadleId) && !m.IsWithdrawn && m.LateFor != null)
             .GroupBy(m => m.TreatedLadleId).Select(g => new { g.Key, Count = g.Count() }).ToDictionaryAsync(g => g.Key, g => g.Count, ct);
+        var came = await db.InForce<LadleRest>().Where(r => r.IntoLadleId != null && ids.Contains(r.IntoLadleId.Value) && !r.IsWithdrawn)
+            .GroupBy(r => r.IntoLadleId!.Value).Select(g => new { g.Key, Kg = g.Sum(r => r.Kg) }).ToDictionaryAsync(g => g.Key, g => g.Kg, ct);
         var steps = await db.LadleSteps.Where(s => ids.Contains(s.TreatedLadleId)).Select(s => new Instant { Subject = s.TreatedLadleId, At = s.ObservedAt }).Latest(ct);
         var sampled = await db.InForce<Sample>().Where(s => s.TreatedLadleId != null && ids.Contains(s.TreatedLadleId.Value) && s.Kind == SampleKind.LastMetal)
             .Select(s => new Instant { Subject = s.TreatedLadleId!.Value, At = s.ObservedAt }).Latest(ct);
@@ -42,7 +44,7 @@ internal static class FloorLadles
         {
             var tap = taps.GetValueOrDefault(r.Id);
             return new FloorLadle(
-                r.Id, r.HeatId, r.HeatNumber, r.Ordinal, r.Ladle, r.Grade, r.State, r.ReactionEndedAt, tap?.Kg, tap?.MgAfterTreatmentPercent,
+                r.Id, r.HeatId, r.HeatNumber, r.Ordinal, r.Ladle, r.Grade, r.State, r.ReactionEndedAt, tap is null ? null : tap.Kg + came.GetValueOrDefault(r.Id), tap?.MgAfterTreatmentPercent,
                 tap?.MinutesToFloor)
             {
                 Since = steps.At(r.Id) ?? r.HeatStartedAt,

@@ -28,7 +28,7 @@ internal static class HeatFacts
         return
         [
             .. rows.Select(r => new WeighingView(
-                moves.Mark(r.Origin), r.Fact.MaterialId, materials[r.Fact.MaterialId].Code, materials[r.Fact.MaterialId].Name, r.Fact.Kg, r.Fact.IntoBath)),
+                moves.Mark(r.Origin), r.Fact.MaterialId, materials[r.Fact.MaterialId].Code, materials[r.Fact.MaterialId].Name, r.Fact.Kg, r.Fact.IntoBath) { Lot = r.Fact.Lot }),
         ];
     }
 

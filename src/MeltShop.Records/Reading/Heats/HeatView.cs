@@ -44,7 +44,11 @@ public sealed record HeatView(
     public DateTimeOffset? KnownAt { get; init; }
 }
 
-public sealed record WeighingView(Origin Origin, long MaterialId, string MaterialCode, string MaterialName, double Kg, bool IntoBath);
+public sealed record WeighingView(Origin Origin, long MaterialId, string MaterialCode, string MaterialName, double Kg, bool IntoBath)
+{
+    /// <summary>As it stands on the bag or the pile; null where nobody said.</summary>
+    public string? Lot { get; init; }
+}
 
 public sealed record TemperatureView(Origin Origin, double TemperatureC, long? TreatedLadleId);
 

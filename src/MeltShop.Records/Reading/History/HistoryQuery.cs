@@ -32,7 +32,7 @@ internal static class HistoryQuery
     private static IQueryable<long> Decided(RecordsContext db, CastingVerdict verdict) =>
         from decision in db.CastingDecisions
         join ladle in db.TreatedLadles on decision.TreatedLadleId equals ladle.Id
-        where decision.Verdict == verdict
-            && !db.CastingDecisions.Any(later => later.TreatedLadleId == decision.TreatedLadleId && later.Id > decision.Id)
+        where decision.Verdict == verdict && decision.TestUnit == null
+            && !db.CastingDecisions.Any(later => later.TreatedLadleId == decision.TreatedLadleId && later.TestUnit == null && later.Id > decision.Id)
         select ladle.HeatId;
 }

@@ -6,21 +6,22 @@ using MeltShop.Records.Reading.Grades;
 using MeltShop.Records.Reading.Heats;
 using MeltShop.Records.Reading.Laboratory;
 using MeltShop.Records.Reading.Yard;
+using MeltShop.Records.Sites;
 using MeltShop.Records.Yard;
 using Microsoft.EntityFrameworkCore;
 
 namespace MeltShop.Records.Reading.Ladles;
 
 /// <summary>A ladle before, during and after its treatment.</summary>
-public sealed class LadlePage(IDbContextFactory<RecordsContext> contexts)
+public sealed class LadlePage
 {
-    /// <summary>A treated ladle, or null where there is none with this id.</summary>
-    public async Task<LadleView?> Load(long treatedLadleId, CancellationToken ct = default)
-    {
-        await using var db = await contexts.CreateDbContextAsync(ct);
-        var treated = (await TreatedLadleRows.Load(db, db.TreatedLadles.Where(l => l.Id == treatedLadleId), null, ct)).SingleOrDefault();
-        return treated is null ? null : await View(db, treated.HeatId, treated, ct);
-    }
+    private readonly IDbContextFactory<RecordsContext> contexts;
+    private readonly JoinedReads<long, LadleView?> reads;
+
+    public LadlePage(IDbContextFactory<RecordsContext> contexts) => (this.contexts, reads) = (contexts, new(Read));
+
+    /// <summary>A treated ladle, or null where there is none with this id. Who asks at the same time is answered by one reading.</summary>
+    public Task<LadleView?> Load(long treatedLadleId, CancellationToken ct = default) => reads.Of(treatedLadleId, ct);
 
     /// <summary>What the next ladle of a heat is prepared from, or null where there is no such heat.</summary>
     public async Task<LadleView?> Prepare(long heatId, CancellationToken ct = default)
@@ -36,14 +37,21 @@ public sealed class LadlePage(IDbContextFactory<RecordsContext> contexts)
         return View(db, heatId, null, ct);
     }
 
+    private async Task<LadleView?> Read(long treatedLadleId)
+    {
+        await using var db = await contexts.CreateDbContextAsync();
+        var treated = (await TreatedLadleRows.Load(db, db.TreatedLadles.Where(l => l.Id == treatedLadleId), null, CancellationToken.None)).SingleOrDefault();
+        return treated is null ? null : await View(db, treated.HeatId, treated, CancellationToken.None);
+    }
+
     private static async Task<LadleView?> View(RecordsContext db, long heatId, TreatedLadleView? treated, CancellationToken ct)
     {
         if (await HeatHeadView.Load(db, heatId, ct) is not { } head) return null;
         var grade = (await GradeRows.Load(db.Grades.Where(g => g.Id == head.GradeId), ct)).Single();
         var ladles = await Equipment(db, ct);
-        var additions = await MaterialRows.Load(
+        var additions = await db.WithLots(await MaterialRows.Load(
             db, db.Materials.Where(m => m.IsActive && (m.Uses & (MaterialUses.Treatment | MaterialUses.Inoculation | MaterialUses.BathAddition)) != 0)
-                .OrderBy(m => m.Code).Take(Facts.Most), ct);
+                .OrderBy(m => m.Code).Take(Facts.Most), ct), ct);
         var lastBath = await SampleRows.Last(db, heatId, SampleKinds.OfTheBath, ct);
         var samples = treated is null ? [] : await SampleRows.Load(db, db.Samples.Where(s => s.TreatedLadleId == treated.Id), null, ct);
         if (treated is not null)
@@ -57,7 +65,7 @@ public sealed class LadlePage(IDbContextFactory<RecordsContext> contexts)
         var temperatures = await HeatFacts.Temperatures(db, heatId, null, ct);
         var last = await db.TreatedLadles.Where(l => l.HeatId == heatId).MaxAsync(l => (int?)l.Ordinal, ct);
         return new(
-            head, grade, ladles, [.. additions.Where(m => m.Uses.HasFlag(MaterialUses.Treatment))],
+            head, grade, [.. ladles.Where(l => !PouringVessel.Is(l.Process))], [.. additions.Where(m => m.Uses.HasFlag(MaterialUses.Treatment))],
             [.. additions.Where(m => m.Uses.HasFlag(MaterialUses.Inoculation))], lastBath, treated, samples,
             [.. temperatures.Where(t => t.TreatedLadleId == treated?.Id)], (last ?? 0) + 1)
         {
@@ -66,6 +74,7 @@ public sealed class LadlePage(IDbContextFactory<RecordsContext> contexts)
             PearliteFormers = [.. additions.Where(IsPearliteFormer)],
             Pouring = treated is null ? null : await PouringRows.Load(db, treated, ct),
             Others = treated is null ? [] : await Others(db, treated.Id, ct),
+            Vessels = treated is null ? [] : await Vessels(db, treated.LadleId, ladles, ct),
             OpenHeats = treated is null ? [] : await OpenHeats(db, ct),
         };
     }
@@ -91,6 +100,13 @@ public sealed class LadlePage(IDbContextFactory<RecordsContext> contexts)
         where other.Id != id && (other.State == TreatedLadleState.Tapped || other.State == TreatedLadleState.Pouring)
         orderby other.Id
         select new OtherLadle(other.Id, other.Ordinal, heat.Number, ladle.Name)).Take(Facts.Most).ToListAsync(ct);
+
+    private static async Task<IReadOnlyList<LadleEquipment>> Vessels(RecordsContext db, long own, IReadOnlyList<LadleEquipment> all, CancellationToken ct)
+    {
+        var busy = await db.TreatedLadles.Where(l => l.State == TreatedLadleState.Prepared || l.State == TreatedLadleState.Tapped)
+            .Select(l => l.LadleId).ToListAsync(ct);
+        return [.. all.Where(l => l.Id != own && !busy.Contains(l.Id))];
+    }
 
     private static async Task<IReadOnlyList<OpenHeat>> OpenHeats(RecordsContext db, CancellationToken ct) => await (
         from heat in db.Heats

@@ -25,9 +25,7 @@ public static class LadleTimesRows
         var taps = Last(await db.InForce<Tap>().AsNoTracking().Where(t => ids.Contains(t.TreatedLadleId)).ToListAsync(ct), t => t.TreatedLadleId);
         var changes = await Changes(db, ids, known, ct);
         changes.AddRange(await LowSamples(db, cards.Values.Where(c => c.MgFloorPercent is not null).ToDictionary(c => c.TreatedLadleId, c => c.MgFloorPercent!.Value), known, ct));
-        var inoculations = (await db.InForce<LadleInoculation>().AsNoTracking()
-                .Where(i => ids.Contains(i.TreatedLadleId) && !i.IsWithdrawn && i.ObservedAt <= known).ToListAsync(ct))
-            .GroupBy(i => i.TreatedLadleId).ToDictionary(g => g.Key, g => g.Max(i => i.ObservedAt));
+        var inoculations = await Inoculations(db, ids, taps, known, ct);
         var heats = ladles.Select(l => l.HeatId).Distinct().ToList();
         var temperatures = (await db.InForce<TemperatureReading>().AsNoTracking()
                 .Where(t => heats.Contains(t.HeatId) && t.TreatedLadleId != null && ids.Contains(t.TreatedLadleId.Value) && t.ObservedAt <= known).ToListAsync(ct))
@@ -39,6 +37,33 @@ public static class LadleTimesRows
 
     /// <summary>Those of one ladle.</summary>
     public static async Task<LadleTimes> One(RecordsContext db, long id, DateTimeOffset? until, CancellationToken ct) => (await Load(db, [id], until, ct))[id];
+
+    /// <summary>
+    /// From its own last inoculation, or from the oldest that came in since with the iron of another ladle: an inoculation does not grow
+    /// younger by being poured over. Nothing where only that of the card counts.
+    /// </summary>
+    private static async Task<Dictionary<long, DateTimeOffset>> Inoculations(
+        RecordsContext db, IReadOnlyCollection<long> ids, Dictionary<long, Tap> taps, DateTimeOffset known, CancellationToken ct)
+    {
+        var own = (await db.InForce<LadleInoculation>().AsNoTracking()
+                .Where(i => ids.Contains(i.TreatedLadleId) && !i.IsWithdrawn && i.ObservedAt <= known).Select(i => new { i.TreatedLadleId, i.ObservedAt }).ToListAsync(ct))
+            .GroupBy(i => i.TreatedLadleId).ToDictionary(g => g.Key, g => g.Max(i => i.ObservedAt));
+        var came = (await db.InForce<LadleRest>().AsNoTracking()
+                .Where(r => r.IntoLadleId != null && ids.Contains(r.IntoLadleId.Value) && !r.IsWithdrawn && r.InoculatedAt != null && r.ObservedAt <= known)
+                .Select(r => new { LadleId = r.IntoLadleId!.Value, r.ObservedAt, At = r.InoculatedAt!.Value }).ToListAsync(ct)).ToLookup(r => r.LadleId);
+        var all = new Dictionary<long, DateTimeOffset>(own);
+        foreach (var ladle in came)
+        {
+            DateTimeOffset? last = own.TryGetValue(ladle.Key, out var at) ? at : null;
+            var since = ladle.Where(r => last is null || r.ObservedAt > last).Select(r => r.At).ToList();
+            if (since.Count == 0) continue;
+            if (last is { } inoculated) since.Add(inoculated);
+            else if (taps.GetValueOrDefault(ladle.Key) is { FromTreatedLadleId: null } tap) since.Add(tap.ObservedAt);
+            all[ladle.Key] = since.Min();
+        }
+
+        return all;
+    }
 
     /// <summary>A sample under the floor says that the magnesium is gone, whatever was predicted; one above it prolongs nothing.</summary>
     private static async Task<IEnumerable<Change>> LowSamples(RecordsContext db, Dictionary<long, double> floors, DateTimeOffset known, CancellationToken ct)

@@ -35,6 +35,9 @@ public sealed record LadleView(
     /// <summary>Ladles that hold iron now, of any heat: where the rest of this one may go.</summary>
     public IReadOnlyList<OtherLadle> Others { get; init; } = [];
 
+    /// <summary>Ladles, pouring furnaces and troughs into which this one may be poured empty: not itself, and none that is prepared or reacts.</summary>
+    public IReadOnlyList<LadleEquipment> Vessels { get; init; } = [];
+
     /// <summary>Heats that are in a furnace now: where the rest of this ladle may go back.</summary>
     public IReadOnlyList<OpenHeat> OpenHeats { get; init; } = [];
 }

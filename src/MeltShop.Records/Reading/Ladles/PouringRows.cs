@@ -19,7 +19,7 @@ internal static class PouringRows
         var names = await db.Materials.Where(m => materialIds.Contains(m.Id)).ToDictionaryAsync(m => m.Id, m => m.Name, ct);
         var others = rests.Select(r => r.Fact.IntoLadleId).OfType<long>().ToList();
         var ordinals = await db.TreatedLadles.Where(l => others.Contains(l.Id)).ToDictionaryAsync(l => l.Id, l => l.Ordinal, ct);
-        var cameKg = await db.InForce<LadleRest>().Where(r => r.IntoLadleId == treated.Id && !r.IsWithdrawn).SumAsync(r => r.Kg, ct);
+        var came = await Came(db, treated.Id, ct);
         return new(
             times,
             [.. moulds.Select(r => new MouldView(Entry(r), r.Fact.Label, r.Fact.FirstAt, r.Fact.Kg, r.Fact.LateFor, r.Fact.StopAt))],
@@ -27,9 +27,26 @@ internal static class PouringRows
             [.. inoculations.Select(r => new InoculationView(Entry(r), r.Fact.Place, names[r.Fact.MaterialId], r.Fact.Kg, r.Fact.Lot))],
             [.. doses.Select(r => new DoseView(r.Origin, r.Fact.MaterialId is { } id ? names[id] : null, r.Fact.Kg, r.Fact.WireMetres, r.Fact.FeedSeconds, r.Fact.MgPercent, r.Fact.MinutesToFloor))],
             [.. back.Select(r => new BackView(r.Origin, r.Fact.Kg))],
-            cameKg);
+            came.Where(c => c.Entry.Stands).Sum(c => c.Kg)) { Came = came };
 
         int? Ordinal(LadleRest rest) => rest.IntoLadleId is { } id ? ordinals[id] : null;
+    }
+
+    private static async Task<IReadOnlyList<CameView>> Came(RecordsContext db, long id, CancellationToken ct)
+    {
+        var rows = await db.Rows(db.LadleRests.Where(r => r.IntoLadleId == id), ct);
+        var ids = rows.Select(r => r.Fact.TreatedLadleId).Distinct().ToList();
+        var from = await (
+            from ladle in db.TreatedLadles
+            join heat in db.Heats on ladle.HeatId equals heat.Id
+            where ids.Contains(ladle.Id)
+            select new { ladle.Id, ladle.Ordinal, heat.Number }).ToDictionaryAsync(l => l.Id, ct);
+        return
+        [
+            .. rows.Select(r => new CameView(
+                Entry(r), r.Fact.TreatedLadleId, from[r.Fact.TreatedLadleId].Ordinal, from[r.Fact.TreatedLadleId].Number, r.Fact.Kg, r.Fact.CameMgPercent,
+                r.Fact.MixedMgPercent, r.Fact.SampleId)),
+        ];
     }
 
     private static LadleEntry Entry<TFact>(FactRow<TFact> row)

@@ -9,6 +9,9 @@ public sealed record PouringView(
     LadleTimes Times, IReadOnlyList<MouldView> Moulds, IReadOnlyList<RestView> Rests, IReadOnlyList<InoculationView> Inoculations,
     IReadOnlyList<DoseView> Doses, IReadOnlyList<BackView> PouredBack, double CameKg)
 {
+    /// <summary>What came from other ladles, the first first.</summary>
+    public IReadOnlyList<CameView> Came { get; init; } = [];
+
     /// <summary>Moulds that count.</summary>
     public IEnumerable<MouldView> Poured => Moulds.Where(m => m.Entry.Stands);
 
@@ -41,3 +44,11 @@ public sealed record DoseView(Origin Origin, string? MaterialName, double Kg, do
 
 /// <summary>Iron that went back into a furnace.</summary>
 public sealed record BackView(Origin Origin, double Kg);
+
+/// <summary>Iron that came from another ladle.</summary>
+/// <param name="FromOrdinal">Number of that ladle in its heat.</param>
+/// <param name="CameMgPercent">Its magnesium before it was poured over, %.</param>
+/// <param name="MixedMgPercent">Magnesium right after mixing, %.</param>
+/// <param name="SampleId">The last sample of that ladle then; null where none was taken.</param>
+public sealed record CameView(
+    LadleEntry Entry, long FromLadleId, int FromOrdinal, string FromHeatNumber, double Kg, double? CameMgPercent, double? MixedMgPercent, long? SampleId);

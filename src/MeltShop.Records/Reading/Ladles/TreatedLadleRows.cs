@@ -3,7 +3,7 @@ using Microsoft.EntityFrameworkCore;
 
 namespace MeltShop.Records.Reading.Ladles;
 
-/// <summary>Reads treated ladles with all that was recorded about them: five statements, however many there are.</summary>
+/// <summary>Reads treated ladles with all that was recorded about them: six statements, however many there are.</summary>
 internal static class TreatedLadleRows
 {
     public static Task<IReadOnlyList<TreatedLadleView>> Load(RecordsContext db, IQueryable<TreatedLadle> which, CancellationToken ct) =>
@@ -21,11 +21,16 @@ internal static class TreatedLadleRows
         var cards = (await Cards(db, ids, known, ct)).ToLookup(c => c.LadleId, c => c.Card);
         var taps = (await db.Rows(db.Taps.Where(t => ids.Contains(t.TreatedLadleId)), known, ct)).ToLookup(r => r.Fact.TreatedLadleId, View);
         var decisions = await Decisions(db, ids, known, ct);
+        var came = (await db.InForce<LadleRest>().Where(r => r.IntoLadleId != null && ids.Contains(r.IntoLadleId.Value) && !r.IsWithdrawn)
+            .GroupBy(r => r.IntoLadleId!.Value).Select(g => new { g.Key, Kg = g.Sum(r => r.Kg) }).ToListAsync(ct)).ToDictionary(g => g.Key, g => g.Kg);
         return
         [
             .. ladles.Select(l => new TreatedLadleView(
                 l.Treated.Id, l.Treated.Version, l.Treated.HeatId, l.Treated.Ordinal, l.Treated.LadleId, l.Code, l.Name, l.Treated.State,
-                l.Treated.ReactionEndedAt, [.. cards[l.Treated.Id]], [.. taps[l.Treated.Id]], [.. decisions[l.Treated.Id]])),
+                l.Treated.ReactionEndedAt, [.. cards[l.Treated.Id]], [.. taps[l.Treated.Id]], [.. decisions[l.Treated.Id]])
+            {
+                CameKg = came.GetValueOrDefault(l.Treated.Id),
+            }),
         ];
     }
 
@@ -37,6 +42,7 @@ internal static class TreatedLadleRows
         return rows.ToLookup(r => r.Fact.TreatedLadleId, r => new CastingDecisionView(r.Origin, r.Fact.Verdict, r.Fact.SampleId, r.Fact.FollowsCorrection)
         {
             Seen = r.Fact.Seen,
+            TestUnit = r.Fact.TestUnit,
             WasSigned = r.Fact.WasSigned,
             GradeCode = r.Fact.GradeId is { } id ? codes[id] : null,
             ReMarking = r.Fact.ReMarking,
@@ -49,6 +55,7 @@ internal static class TreatedLadleRows
     {
         GrossKg = row.Fact.GrossKg,
         TareKg = row.Fact.TareKg,
+        FromTreatedLadleId = row.Fact.FromTreatedLadleId,
         MgLeastPercent = row.Fact.MgLeastPercent,
         MgMostPercent = row.Fact.MgMostPercent,
     };

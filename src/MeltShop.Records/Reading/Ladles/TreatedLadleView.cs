@@ -10,14 +10,24 @@ public sealed record TreatedLadleView(
     /// <summary>Every ladle begins with its card.</summary>
     internal const TreatedLadleState First = TreatedLadleState.Prepared;
 
+    /// <summary>What came from other ladles, kg.</summary>
+    public double CameKg { get; init; }
+
+    /// <summary>All the iron that was in it: tapped, and poured in from other ladles, kg.</summary>
+    public double InKg => (Tap?.Kg ?? 0) + CameKg;
+
     /// <summary>The card in force.</summary>
     public PocketCardView? Card => Cards.LastOrDefault(c => !c.Origin.IsCorrected);
 
     /// <summary>The tap in force.</summary>
     public TapView? Tap => Taps.LastOrDefault(t => !t.Origin.IsCorrected);
 
-    /// <summary>The last word about its castings.</summary>
-    public CastingDecisionView? Decision => Decisions.LastOrDefault(d => !d.Origin.IsCorrected);
+    /// <summary>The last word about its castings; what was decided about a test unit apart is not it.</summary>
+    public CastingDecisionView? Decision => Decisions.LastOrDefault(d => !d.Origin.IsCorrected && d.TestUnit is null);
+
+    /// <summary>The last word about each test unit that was decided about apart.</summary>
+    public IEnumerable<CastingDecisionView> Apart => Decisions.Where(d => !d.Origin.IsCorrected && d.TestUnit is not null)
+        .GroupBy(d => d.TestUnit!, StringComparer.OrdinalIgnoreCase).Select(unit => unit.Last());
 }
 
 /// <inheritdoc cref="PocketCard"/>
@@ -52,6 +62,10 @@ public sealed record TapView(Origin Origin, double Kg, double? TemperatureC, dou
     public double? GrossKg { get; init; }
 
     public double? TareKg { get; init; }
+
+    /// <summary>The ladle that it was filled from; null for a tap of a furnace.</summary>
+    public long? FromTreatedLadleId { get; init; }
+
     public double? MgLeastPercent { get; init; }
     public double? MgMostPercent { get; init; }
 }
@@ -61,6 +75,9 @@ public sealed record CastingDecisionView(Origin Origin, CastingVerdict Verdict, 
 {
     /// <summary>What was seen, as JSON; null for what was decided before it was kept.</summary>
     public string? Seen { get; init; }
+
+    /// <summary>The test unit that it is about apart from the ladle; null for the castings of the ladle.</summary>
+    public string? TestUnit { get; init; }
 
     /// <summary>The person gave the password again.</summary>
     public bool WasSigned { get; init; }

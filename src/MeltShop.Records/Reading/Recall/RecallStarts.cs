@@ -66,12 +66,12 @@ internal static class RecallStarts
             .Where(c => c.AlloyMaterialId == id || c.CoverMaterialId == id || c.InoculantMaterialId == id || c.PearliteMaterialId == id).ToListAsync(ct);
         var inoculations = await db.InForce<LadleInoculation>().AsNoTracking().Between(question).Where(i => i.MaterialId == id && !i.IsWithdrawn).ToListAsync(ct);
         var weighings = await db.InForce<Weighing>().AsNoTracking().Between(question).Where(w => w.MaterialId == id)
-            .GroupBy(w => w.HeatId).Select(g => new { g.Key, From = g.Min(w => w.ObservedAt) }).ToListAsync(ct);
+            .GroupBy(w => new { w.HeatId, w.Lot }).Select(g => new { g.Key.HeatId, g.Key.Lot, From = g.Min(w => w.ObservedAt) }).ToListAsync(ct);
         return
         [
             .. cards.SelectMany(c => Lots(c, id).Select(lot => (c.TreatedLadleId, lot))).Concat(inoculations.Select(i => (i.TreatedLadleId, i.Lot)))
                 .Where(used => IsOf(used.Item2, question.Lot)).Select(used => RecallStart.Ladle(used.TreatedLadleId, question.Lot is null || used.Item2 is not null)),
-            .. weighings.Select(w => RecallStart.Heat(w.Key, w.From, question.Lot is null)), // a weighing names no lot
+            .. weighings.Where(w => IsOf(w.Lot, question.Lot)).Select(w => RecallStart.Heat(w.HeatId, w.From, question.Lot is null || w.Lot is not null)),
         ];
     }
 #pragma warning restore CA1304, CA1311, CA1862

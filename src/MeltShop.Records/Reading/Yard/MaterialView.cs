@@ -14,6 +14,9 @@ public sealed record MaterialView(
     double MetallicYieldPercent, double? PieceKg, double? BulkDensityTonnesPerM3, double? MaxSharePercent, IReadOnlyList<string> Cautions,
     bool IsDemo, bool IsActive, MaterialAnalysisView? Analysis)
 {
+    /// <summary>Its lots, the oldest first, used-up ones included; empty where nobody booked one, and where they were not asked for.</summary>
+    public IReadOnlyList<LotView> Lots { get; init; } = [];
+
     /// <summary>What the balances need of it.</summary>
     public MaterialComposition Composition() => new()
     {

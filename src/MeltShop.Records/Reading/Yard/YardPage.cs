@@ -33,13 +33,13 @@ public sealed class YardPage(IDbContextFactory<RecordsContext> contexts)
 
         var rows = await MaterialRows.Load(db, which.OrderBy(m => m.Code).Take(Most + 1), ct);
         var currency = await db.Sites.Select(s => s.Currency).FirstOrDefaultAsync(ct);
-        return new([.. rows.Take(Most)], currency, rows.Count > Most);
+        return new(await db.WithLots([.. rows.Take(Most)], ct), currency, rows.Count > Most);
     }
 
     /// <summary>One material, or null.</summary>
     public async Task<MaterialView?> Material(long id, CancellationToken ct = default)
     {
         await using var db = await contexts.CreateDbContextAsync(ct);
-        return (await MaterialRows.Load(db, db.Materials.Where(m => m.Id == id), ct)).SingleOrDefault();
+        return (await db.WithLots(await MaterialRows.Load(db, db.Materials.Where(m => m.Id == id), ct), ct)).SingleOrDefault();
     }
 }

@@ -13,6 +13,7 @@ public sealed class RestEntry : TypedEntry<double>
         Way = Form.Choice("way", isRequired: true).Showing(nameof(RestWay.Pigged));
         HeatId = Form.Choice("heatId");
         IntoLadle = Form.Choice("intoLadleId");
+        Vessel = Form.Choice("vesselId");
         Kg = Form.Mass("kg", 0, 100_000, isRequired: true);
         Reason = Form.Words("reason");
     }
@@ -26,6 +27,9 @@ public sealed class RestEntry : TypedEntry<double>
 
     public TextEntry IntoLadle { get; }
 
+    /// <summary>The empty ladle, pouring furnace or trough.</summary>
+    public TextEntry Vessel { get; }
+
     public QuantityEntry Kg { get; }
 
     public TextEntry Reason { get; }
@@ -34,7 +38,7 @@ public sealed class RestEntry : TypedEntry<double>
 
     protected override Task<Outcome<double>> Run(IServiceProvider services, EntryMade made)
     {
-        var into = Chosen switch { RestWay.PouredBack => HeatId.Value, RestWay.IntoLadle => IntoLadle.Value, _ => null };
+        var into = Chosen switch { RestWay.PouredBack => HeatId.Value, RestWay.IntoLadle => IntoLadle.Value, RestWay.IntoEmpty => Vessel.Value, _ => null };
         return services.GetRequiredService<RecordRest>().Run(made.By, new(
             made.Key, made.ObservedAt, Id("treatedLadleId"), Chosen ?? (RestWay)(-1), into is null ? null : long.Parse(into, CultureInfo.InvariantCulture), Kg.Needed,
             Reason.Value));

@@ -15,6 +15,7 @@ public sealed class WeighingEntry : TypedEntry<long>
     {
         Material = Form.Choice("materialId", isRequired: true);
         Kg = Form.Mass("kg", LeastKg, MostKg, isRequired: true);
+        Lot = Form.Words("lot");
     }
 
     public override string Operation => nameof(WeighIn);
@@ -23,6 +24,9 @@ public sealed class WeighingEntry : TypedEntry<long>
     public TextEntry Material { get; }
 
     public QuantityEntry Kg { get; }
+
+    /// <summary>As it stands on the bag or the pile.</summary>
+    public TextEntry Lot { get; }
 
     /// <summary>One material, and nothing to choose.</summary>
     public void Only(long materialId)
@@ -37,5 +41,8 @@ public sealed class WeighingEntry : TypedEntry<long>
     }
 
     protected override Task<Outcome<long>> Run(IServiceProvider services, EntryMade made) => services.GetRequiredService<WeighIn>().Run(made.By, new(
-        made.Key, made.ObservedAt, Id("heatId"), long.Parse(Material.Value!, NumberStyles.None, CultureInfo.InvariantCulture), Kg.Needed, Id("intoBath") == 1));
+        made.Key, made.ObservedAt, Id("heatId"), long.Parse(Material.Value!, NumberStyles.None, CultureInfo.InvariantCulture), Kg.Needed, Id("intoBath") == 1)
+    {
+        Lot = Lot.Value,
+    });
 }

@@ -1,7 +1,5 @@
-using MeltShop.Metallurgy.Grades;
 using MeltShop.Operations.Castings;
 using MeltShop.Operations.Ladles;
-using MeltShop.Records.Laboratory;
 using MeltShop.Records.Reading.Ladles;
 using MeltShop.Records.Reading.Sites;
 using MeltShop.Records.Writing;
@@ -41,15 +39,9 @@ public sealed partial class CastingsDetail
 
     private TreatedLadleView Treated => View!.Ladle.Treated!;
 
-    protected override async Task<CastingsContent?> Read(CancellationToken ct)
-    {
-        if (await Page.Load(Id, ct) is not { Treated: not null } ladle) return null;
-        var last = ladle.Samples.Where(s => s.Kind == SampleKind.LastMetal && !s.Origin.IsCorrected && s.Means.Count > 0)
-            .MaxBy(s => (s.Origin.ObservedAt, s.Id));
-        var site = await SitePage.Load(ct);
-        var board = await Board.Load(Id, ct);
-        return new(ladle, site?.Name ?? "", GradeProperties.For(board.GradeCode), last, last is null ? [] : await Forecast.LastMetal(Id, last.Id, ct), board);
-    }
+    private IReadOnlyList<string> Moulds => [.. View!.Ladle.Pouring!.Poured.Select(m => m.Label)];
+
+    protected override Task<CastingsContent?> Read(CancellationToken ct) => new CastingsReading(Page, SitePage, Forecast, Board).Load(Id, ct);
 
     protected override bool Concerns(ChangeNotice change) =>
         change.Kind == ChangeKind.TreatedLadle ? change.Id == Id : change.Kind is ChangeKind.Sample or ChangeKind.Grade;

@@ -10,6 +10,10 @@ public sealed partial class TestPieceCard
     [Parameter, EditorRequired]
     public TestedPiece Tested { get; set; } = null!;
 
+    /// <summary>Labels of the moulds of the ladle.</summary>
+    [Parameter]
+    public IReadOnlyList<string> Moulds { get; set; } = [];
+
     /// <summary>Whether the person may record results.</summary>
     [Parameter]
     public bool IsOffered { get; set; }

@@ -15,6 +15,9 @@ public sealed partial class TestPieceCorrection
     [Parameter, EditorRequired]
     public TestPiece Piece { get; set; } = null!;
 
+    [Parameter]
+    public IReadOnlyList<string> Moulds { get; set; } = [];
+
     [Inject]
     private CorrectTestPiece Operation { get; set; } = null!;
 
@@ -35,7 +38,10 @@ public sealed partial class TestPieceCorrection
     {
         var outcome = await HandingIn.Send(draft!.Form, made => Operation.Run(made.By, new(
             made.Key, made.ObservedAt, Piece.Id, draft.Label.Text, draft.ChosenShape, draft.ChosenType, draft.WallMm.Needed, draft.TestUnit.Text,
-            bool.Parse(withdrawn!.Text), reason!.Text)));
+            bool.Parse(withdrawn!.Text), reason!.Text)
+        {
+            Moulds = [.. draft.Moulds],
+        }));
         if (outcome?.Succeeded == true) draft = null;
     }
 }

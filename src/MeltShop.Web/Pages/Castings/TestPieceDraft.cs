@@ -1,4 +1,5 @@
 using MeltShop.Metallurgy.Grades;
+using MeltShop.Operations.Castings;
 using MeltShop.Records.Castings;
 using MeltShop.Web.Components.Fields;
 
@@ -22,6 +23,9 @@ public sealed class TestPieceDraft
     public QuantityEntry WallMm { get; }
     public TextEntry TestUnit { get; }
 
+    /// <summary>Labels of the moulds that were ticked.</summary>
+    public HashSet<string> Moulds { get; } = [];
+
     public TestPieceShape ChosenShape => Enum.Parse<TestPieceShape>(Shape.Text);
 
     public SampleType ChosenType => Enum.Parse<SampleType>(SampleType.Text);
@@ -35,5 +39,11 @@ public sealed class TestPieceDraft
         SampleType.Showing(piece.SampleType.ToString());
         WallMm.Showing(piece.WallMm);
         TestUnit.Showing(piece.TestUnit);
+        Moulds.UnionWith(CastingUnits.Moulds(piece.Moulds));
+    }
+
+    public void Toggle(string mould)
+    {
+        if (!Moulds.Remove(mould)) Moulds.Add(mould);
     }
 }

@@ -11,6 +11,10 @@ public sealed partial class TestPieceFields
     [Parameter, EditorRequired]
     public TestPieceDraft Draft { get; set; } = null!;
 
+    /// <summary>Labels of the moulds of the ladle.</summary>
+    [Parameter]
+    public IReadOnlyList<string> Moulds { get; set; } = [];
+
     private IEnumerable<Choice> Shapes => Enum.GetNames<TestPieceShape>().Select(name => new Choice(name, Text["Shape." + name]));
 
     private IEnumerable<Choice> SampleTypes => Enum.GetNames<SampleType>().Select(name => new Choice(name, Text["SampleType." + name]));

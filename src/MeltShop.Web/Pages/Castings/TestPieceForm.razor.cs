@@ -12,6 +12,9 @@ public sealed partial class TestPieceForm
     [Parameter, EditorRequired]
     public long TreatedLadleId { get; set; }
 
+    [Parameter]
+    public IReadOnlyList<string> Moulds { get; set; } = [];
+
     [Inject]
     private RecordTestPiece Operation { get; set; } = null!;
 
@@ -22,7 +25,10 @@ public sealed partial class TestPieceForm
     {
         if (draft.Form.IsAccepted) draft.Form.Open();
         var outcome = await HandingIn.Send(draft.Form, made => Operation.Run(made.By, new(
-            made.Key, made.ObservedAt, TreatedLadleId, draft.Label.Text, draft.ChosenShape, draft.ChosenType, draft.WallMm.Needed, draft.TestUnit.Text)));
+            made.Key, made.ObservedAt, TreatedLadleId, draft.Label.Text, draft.ChosenShape, draft.ChosenType, draft.WallMm.Needed, draft.TestUnit.Text)
+        {
+            Moulds = [.. draft.Moulds],
+        }));
         if (outcome?.Succeeded == true) draft.Label.Showing(null);
     }
 }

@@ -42,7 +42,7 @@ public sealed partial class TimelineFact
 
     private bool IsIt(WeighingView fact) => fact.Origin == Row.Origin;
 
-    private string Weighing(WeighingView fact) => Text[fact.IntoBath ? "Fact.IntoBath" : "Fact.Weighing", MassText.Show(fact.Kg), fact.MaterialName];
+    private string Weighing(WeighingView fact) => Text[fact.IntoBath ? "Fact.IntoBath" : "Fact.Weighing", MassText.Show(fact.Kg), fact.Lot is { } lot ? $"{fact.MaterialName}, {Text["LotOf", lot]}" : fact.MaterialName];
 
     private string Temperature(TemperatureView fact) => fact.TreatedLadleId is { } id && Heat.Ladles.FirstOrDefault(ladle => ladle.Id == id) is { } of
         ? Text["Fact.LadleTemperature", TemperatureText.Show(fact.TemperatureC), of.Ordinal]
@@ -56,10 +56,10 @@ public sealed partial class TimelineFact
         return percents.Length > 0 ? $"{named} ({percents})" : named;
     }
 
-    private string Tap(TapView tap) => tap.TemperatureC is { } degrees ? $"{MassText.Show(tap.Kg)}, {TemperatureText.Show(degrees)}" : MassText.Show(tap.Kg);
+    private string Tap(TapView tap) => tap.FromTreatedLadleId is not null ? Text["FromALadle"].Value : tap.TemperatureC is { } degrees ? $"{MassText.Show(tap.Kg)}, {TemperatureText.Show(degrees)}" : MassText.Show(tap.Kg);
 
     private string Decision(CastingDecisionView decision) =>
-        Text[decision.FollowsCorrection ? "Verdict.HeldAgain" : "Verdict." + decision.Verdict];
+        Text[decision.FollowsCorrection ? "Verdict.HeldAgain" : "Verdict." + decision.Verdict].Value + (decision.TestUnit is { } unit ? $" ({unit})" : "");
 
     private string OfItself(HeatCorrectionView fact) => string.Join(", ", new[]
     {

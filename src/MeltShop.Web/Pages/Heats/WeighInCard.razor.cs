@@ -3,6 +3,7 @@ using MeltShop.Charging.Problems;
 using MeltShop.Operations.Charging;
 using MeltShop.Operations.Storing;
 using MeltShop.Records.Heats;
+using MeltShop.Records.Reading.Yard;
 using MeltShop.Records.Yard;
 using MeltShop.Web.Components.Entries;
 using MeltShop.Web.Components.Fields;
@@ -42,6 +43,9 @@ public sealed partial class WeighInCard
             .Select(item => new Choice(Id(item.Id), item.Name)));
 
     private WeighingRow? Current => Rows.FirstOrDefault(IsChosen);
+
+    /// <summary>Asked for only where the yard has lots of the material.</summary>
+    private IReadOnlyList<LotView>? Lots => Screen.Yard.FirstOrDefault(item => Id(item.Id) == entry.Material.Value)?.Lots;
 
     private string? Left => Current is { LeftKg: > 0, IsDone: false } row ? Text["StillTo", MassText.Show(row.LeftKg)].Value : null;
 
@@ -90,15 +94,25 @@ public sealed partial class WeighInCard
 
     private string? KindOf(WeighingRow row) => row.Kind is { } kind ? YardText["Kind." + kind].Value : null;
 
-    private void Offer(WeighingRow? row) => entry.Material.Showing(row?.MaterialId is { } id ? Id(id) : null);
+    private void Offer(WeighingRow? row)
+    {
+        var material = row?.MaterialId is { } id ? Id(id) : null;
+        if (material != entry.Material.Value) entry.Lot.Showing(null);
+        entry.Material.Showing(material);
+    }
 
     private void Choose(WeighingRow row)
     {
         entry.Material.Text = Id(row.MaterialId!.Value);
-        weighed = null;
+        Chosen();
     }
 
-    private void Chosen() => weighed = null;
+    // A lot belongs to its material.
+    private void Chosen()
+    {
+        weighed = null;
+        entry.Lot.Showing(null);
+    }
 
     private string Words(WeighingRow row) => row switch
     {

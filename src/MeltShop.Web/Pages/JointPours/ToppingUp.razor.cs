@@ -4,7 +4,7 @@ using MeltShop.Web.Components.Fields;
 
 namespace MeltShop.Web.Pages.JointPours;
 
-/// <summary>A pouring furnace or a moving trough that is topped up with treated iron while it fades; nothing of it is recorded.</summary>
+/// <summary>A pouring furnace or a moving trough that is topped up with treated iron while it fades: what if. What is really poured over is recorded at the ladle that it comes from.</summary>
 public sealed partial class ToppingUp
 {
     private readonly EntryForm form = new();

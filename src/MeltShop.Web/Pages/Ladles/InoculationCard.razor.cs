@@ -1,5 +1,6 @@
 using MeltShop.Records.Ladles;
 using MeltShop.Records.Reading.Ladles;
+using MeltShop.Records.Reading.Yard;
 using MeltShop.Web.Components.Entries;
 using MeltShop.Web.Components.Fields;
 using Microsoft.AspNetCore.Components;
@@ -22,6 +23,8 @@ public sealed partial class InoculationCard
     private PouringView Pouring => View.Pouring!;
 
     private IEnumerable<Choice> Places => Enum.GetValues<InoculationPlace>().Select(place => new Choice(place.ToString(), Text["Place." + place]));
+
+    private IReadOnlyList<LotView>? Lots => View.Inoculants.FirstOrDefault(m => PocketDraft.Text(m.Id) == entry.Material.Value)?.Lots;
 
     protected override void OnParametersSet()
     {

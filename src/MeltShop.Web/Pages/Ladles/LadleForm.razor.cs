@@ -1,5 +1,6 @@
 using MeltShop.Operations.Ladles;
 using MeltShop.Operations.Sites;
+using MeltShop.Records.Sites;
 using MeltShop.Web.Components.Fields;
 using Microsoft.AspNetCore.Components;
 
@@ -35,11 +36,21 @@ public sealed partial class LadleForm
     [Inject]
     private HandingIn HandingIn { get; set; } = null!;
 
-    private IEnumerable<Choice> Processes => LadleProcess.All.Keys.Select(key => new Choice(key, Text["Process." + key]));
+    private IEnumerable<Choice> Processes => LadleProcess.All.Keys.Concat(PouringVessel.All).Select(key => new Choice(key, Text["Process." + key]));
+
+    /// <summary>A pouring furnace or a trough: nothing is treated in it.</summary>
+    private bool IsVessel => process.Value is { } key && PouringVessel.Is(key);
 
     /// <summary>What is printed for the process that was chosen.</summary>
     private string? Printed => process.Value is { } key && LadleProcess.Of(key) is { } chosen
         ? Text["RecoveryPrinted", NumberText.Show(chosen.RecoveryLeast), NumberText.Show(chosen.RecoveryMost)].Value : null;
+
+    // It has no pocket and recovers nothing: nought is the truth of it, and nothing to ask for.
+    private void Chosen()
+    {
+        pocket.Showing(IsVessel ? 0 : null);
+        recovery.Showing(IsVessel ? 0 : null);
+    }
 
     private void Open()
     {

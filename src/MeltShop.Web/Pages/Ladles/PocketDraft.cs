@@ -69,15 +69,17 @@ public sealed class PocketDraft
     public long? LadleId => Id(Ladle);
     public long? AlloyId => Id(Alloy);
     public long? InoculantId => Id(Inoculant);
+    public long? CoverId => Id(Cover);
+    public long? PearliteId => Id(Pearlite);
 
     public PocketExtras Extras => new()
     {
         AlloyKg = AlloyKg.Value,
-        CoverMaterialId = Id(Cover),
+        CoverMaterialId = CoverId,
         CoverRatePercent = CoverRate.Value,
         StreamRatePercent = StreamRate.Value,
         MouldRatePercent = MouldRate.Value,
-        PearliteMaterialId = Id(Pearlite),
+        PearliteMaterialId = PearliteId,
         Lots = new(AlloyLot.Value, CoverLot.Value, InoculantLot.Value, PearliteLot.Value),
         Checks = [.. Done],
     };

@@ -27,6 +27,8 @@ public sealed partial class PocketExtraFields
     /// <summary>Whole bags that hold at least what is needed; null without a bag or a card.</summary>
     private int? Bags => Answer?.Treatment is { } treatment && Draft.BagKg.Value is { } bag ? (int)Math.Ceiling(treatment.AlloyKg / bag) : null;
 
+    private static IReadOnlyList<LotView>? Lots(IEnumerable<MaterialView> materials, long? id) => materials.FirstOrDefault(m => m.Id == id)?.Lots;
+
     private static IEnumerable<Choice> Of(IEnumerable<MaterialView> materials) => materials.Select(m => new Choice(PocketDraft.Text(m.Id), m.Name));
 
     private Task TakeBags()

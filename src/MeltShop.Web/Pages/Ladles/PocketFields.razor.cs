@@ -24,6 +24,8 @@ public sealed partial class PocketFields
     private IEnumerable<Choice> Ladles =>
         View.Ladles.Select(l => new Choice(PocketDraft.Text(l.Id), $"{l.Name}, {MassText.Show(l.FillLimitKg, 0)}"));
 
+    private static IReadOnlyList<LotView>? Lots(IEnumerable<MaterialView> materials, long? id) => materials.FirstOrDefault(m => m.Id == id)?.Lots;
+
     private static IEnumerable<Choice> Of(IEnumerable<MaterialView> materials) =>
         materials.Where(m => m.Kind != MaterialKind.Cover).Select(m => new Choice(PocketDraft.Text(m.Id), m.Name));
 }

@@ -22,10 +22,12 @@ public sealed partial class RestCard
     private PouringView Pouring => View.Pouring!;
 
     private IEnumerable<Choice> Ways => Enum.GetValues<RestWay>()
-        .Where(way => way switch { RestWay.PouredBack => View.OpenHeats.Count > 0, RestWay.IntoLadle => View.Others.Count > 0, _ => true })
+        .Where(way => way switch { RestWay.PouredBack => View.OpenHeats.Count > 0, RestWay.IntoLadle => View.Others.Count > 0, RestWay.IntoEmpty => View.Vessels.Count > 0, _ => true })
         .Select(way => new Choice(way.ToString(), Text["Way." + way]));
 
     private IEnumerable<Choice> Furnaces => View.OpenHeats.Select(h => new Choice(PocketDraft.Text(h.Id), $"{h.FurnaceName}, {h.Number}"));
+
+    private IEnumerable<Choice> Vessels => View.Vessels.Select(v => new Choice(PocketDraft.Text(v.Id), $"{v.Name}, {MassText.Show(v.FillLimitKg, 0)}"));
 
     private IEnumerable<Choice> Others => View.Others.Select(o => new Choice(PocketDraft.Text(o.Id), Text["OtherLadle", o.Ordinal, o.HeatNumber, o.LadleName]));
 

@@ -14,6 +14,7 @@ public sealed partial class StockForm
 
     private readonly EntryForm form = new();
     private readonly TextEntry kind;
+    private readonly TextEntry lot;
     private readonly QuantityEntry kg;
     private bool isOpen;
 
@@ -21,6 +22,7 @@ public sealed partial class StockForm
     {
         kind = form.Choice("kind", isRequired: true);
         kg = form.Mass("kg", 0, MostKg, isRequired: true);
+        lot = form.Words("lot");
     }
 
     [Parameter, EditorRequired]
@@ -42,11 +44,15 @@ public sealed partial class StockForm
     private IEnumerable<Choice> Kinds =>
         [new(nameof(StockKind.Received), Text["Received"]), new(nameof(StockKind.Counted), Text["Counted"])];
 
+    /// <summary>Those to be counted; a delivery is usually a new one.</summary>
+    private IReadOnlyList<LotView>? Known => kind.Value == nameof(StockKind.Counted) ? Material.Lots : null;
+
     private void Open()
     {
         isOpen = true;
         kind.Showing(nameof(StockKind.Received));
         kg.Showing(null);
+        lot.Showing(null);
         form.Open();
     }
 
@@ -55,7 +61,7 @@ public sealed partial class StockForm
     private async Task Save()
     {
         var outcome = await HandingIn.Send(form, made => Operation.Run(
-            made.By, new(made.Key, made.ObservedAt, Material.Id, Enum.Parse<StockKind>(kind.Value!), kg.Needed)));
+            made.By, new(made.Key, made.ObservedAt, Material.Id, Enum.Parse<StockKind>(kind.Value!), kg.Needed) { Lot = lot.Value }));
         if (outcome?.Succeeded != true) return;
         isOpen = false;
         await Changed.InvokeAsync();

@@ -1,0 +1,11 @@
+using MeltShop.Records.Reading.Ladles;
+using Microsoft.AspNetCore.Components;
+
+namespace MeltShop.Web.Pages.Ladles;
+
+/// <summary>What came into a ladle, a pouring furnace or a trough from other ladles: who poured what when, and what magnesium the mixture had.</summary>
+public sealed partial class CameCard
+{
+    [Parameter, EditorRequired]
+    public IReadOnlyList<CameView> Came { get; set; } = [];
+}

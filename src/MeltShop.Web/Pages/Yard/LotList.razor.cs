@@ -1,0 +1,17 @@
+using MeltShop.Records.Reading.Recall;
+using MeltShop.Records.Reading.Yard;
+using Microsoft.AspNetCore.Components;
+
+namespace MeltShop.Web.Pages.Yard;
+
+/// <summary>The lots of a material that lie there, the last ones that were used up, and the way from each to its castings.</summary>
+public sealed partial class LotList
+{
+    private const int MostUsedUp = 5;
+
+    [Parameter, EditorRequired]
+    public MaterialView Material { get; set; } = null!;
+
+    private string Recall(LotView lot) =>
+        $"/recall?from={nameof(RecallFrom.Material)}&of={Uri.EscapeDataString(Material.Code)}&lot={Uri.EscapeDataString(lot.Name)}";
+}
