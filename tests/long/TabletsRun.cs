@@ -1,3 +1,4 @@
+#pragma warning disable BL0006 // as the tablets that it measures
 using System.Diagnostics;
 using MeltShop.Operations.Ladles;
 

@@ -35,7 +35,7 @@ internal sealed class DemoCastings(DemoHeat heat, DemoHands hands)
     {
         cancellation.ThrowIfCancellationRequested();
         var piece = await hands.Do(hands.The<RecordTestPiece>(), Role.Melter, new(
-            DemoKey.Of("castings/piece"), heat.At(CastMinute), treatedLadleId, "P1", TestPieceShape.YBlock, SampleType.SeparatelyCast, 25, "Housings 3-1 to 3-5")
+            DemoKey.Of("castings/piece"), heat.At(CastMinute), treatedLadleId, "P1", TestPieceShape.YBlock, SampleType.CastSample, 25, "Housings 3-1 to 3-5")
         {
             Moulds = ["3-1", "3-2", "3-3", "3-4", "3-5"],
         });

@@ -68,7 +68,7 @@ internal static class MetallurgyPage
         ["magnesium-addition-printed"] = "MagnesiumPrintTests", ["magnesium-yield"] = "MagnesiumPrintTests", ["fade-exponential"] = "MagnesiumPrintTests",
         ["fade-linear"] = "MagnesiumPrintTests", ["fade-fit"] = "LadleTests", ["re-ladling"] = "LadleTests", ["magnesium-floor"] = "LadleTests",
         ["free-magnesium"] = "CatalogueTests", ["magnesium-vapour"] = "MagnesiumVapourTests", ["wire-metres"] = "LadleTests", ["wire-seconds"] = "LadleTests",
-        ["tundish-hole"] = "LadleTests", ["inoculant"] = "LadleGuideTests", ["inoculant-silicon"] = "LadleGuideTests",
+        ["tundish-hole"] = "LadleTests", ["chunky-graphite"] = "HeavySectionTests", ["inoculant"] = "LadleGuideTests", ["inoculant-silicon"] = "LadleGuideTests",
         ["inoculation-fade"] = "LadleTests", ["inoculation-fade-fit"] = "LadleGuideTests",
         ["furnace-window"] = "FurnaceWindowTests", ["poured-mass"] = "PouredMassTests", ["range-factor"] = "ReplicateBurnsTests", ["grubbs"] = "GrubbsTests",
         ["guard-band"] = "ControlChartTests", ["control-chart-constants"] = "ControlChartTests", ["capability-potential"] = "ControlChartTests",

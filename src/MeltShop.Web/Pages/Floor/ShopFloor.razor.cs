@@ -1,3 +1,4 @@
+using MeltShop.Records.Ladles;
 using MeltShop.Records.Reading.Floor;
 using MeltShop.Records.Reading.Grades;
 using MeltShop.Records.Writing;
@@ -18,6 +19,9 @@ public sealed partial class ShopFloor
     private GradesPage Grades { get; set; } = null!;
 
     private DateTimeOffset Now => Clock.GetUtcNow();
+
+    /// <summary>A clock runs: the ladles stand first, where they are seen without a scroll.</summary>
+    private bool IsPouring => View!.Floor.OpenLadles.Any(l => l.State is not TreatedLadleState.Prepared);
 
     protected override async Task<FloorContent?> Read(CancellationToken ct)
     {

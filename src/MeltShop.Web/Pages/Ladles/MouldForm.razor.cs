@@ -23,6 +23,10 @@ public sealed partial class MouldForm
         entry.Seconds.Showing(Math.Round((last.Entry.Origin.ObservedAt - last.FirstAt).TotalSeconds));
     }
 
-    private static string? Next(string label) =>
-        int.TryParse(label, NumberStyles.None, CultureInfo.InvariantCulture, out var number) ? (number + 1).ToString(CultureInfo.InvariantCulture) : null;
+    // The number at its end counts on: 17 after 16, 4-3 after 4-2.
+    private static string? Next(string label)
+    {
+        var head = label[..label.AsSpan().TrimEnd("0123456789").Length];
+        return int.TryParse(label[head.Length..], NumberStyles.None, CultureInfo.InvariantCulture, out var number) ? head + (number + 1).ToString(CultureInfo.InvariantCulture) : null;
+    }
 }
