@@ -51,7 +51,7 @@ public abstract class YardPageTests(Database database)
 
         Assert.Equal((1, false), (few.Materials.Count, few.More));
         Assert.Equal((YardPage.Most, true), (many.Materials.Count, many.More));
-        Assert.Equal((3, 3), (one, all));
+        Assert.Equal((4, 4), (one, all));
     }
 
     private YardPage Page => new(database.Contexts);
