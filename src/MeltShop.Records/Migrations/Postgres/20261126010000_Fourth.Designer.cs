@@ -107,6 +107,9 @@ namespace MeltShop.Records.Migrations.Postgres
                         .IsRequired()
                         .HasColumnType("text");
 
+                    b.Property<string>("Moulds")
+                        .HasColumnType("text");
+
                     b.Property<DateTimeOffset>("ObservedAt")
                         .HasColumnType("timestamp with time zone");
 
@@ -798,6 +801,9 @@ namespace MeltShop.Records.Migrations.Postgres
 
                     b.Property<double>("Kg")
                         .HasColumnType("double precision");
+
+                    b.Property<string>("Lot")
+                        .HasColumnType("text");
 
                     b.Property<long>("MaterialId")
                         .HasColumnType("bigint");
@@ -1664,6 +1670,9 @@ namespace MeltShop.Records.Migrations.Postgres
                     b.Property<long?>("SupersedesId")
                         .HasColumnType("bigint");
 
+                    b.Property<string>("TestUnit")
+                        .HasColumnType("text");
+
                     b.Property<long>("TreatedLadleId")
                         .HasColumnType("bigint");
 
@@ -1751,11 +1760,17 @@ namespace MeltShop.Records.Migrations.Postgres
 
                     NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<long>("Id"));
 
+                    b.Property<double?>("CameMgPercent")
+                        .HasColumnType("double precision");
+
                     b.Property<DateTimeOffset>("EnteredAt")
                         .HasColumnType("timestamp with time zone");
 
                     b.Property<Guid>("EntryKey")
                         .HasColumnType("uuid");
+
+                    b.Property<DateTimeOffset?>("InoculatedAt")
+                        .HasColumnType("timestamp with time zone");
 
                     b.Property<long?>("IntoLadleId")
                         .HasColumnType("bigint");
@@ -1780,6 +1795,9 @@ namespace MeltShop.Records.Migrations.Postgres
 
                     b.Property<string>("Reason")
                         .HasColumnType("text");
+
+                    b.Property<long?>("SampleId")
+                        .HasColumnType("bigint");
 
                     b.Property<long?>("SupersedesId")
                         .HasColumnType("bigint");
@@ -2134,6 +2152,9 @@ namespace MeltShop.Records.Migrations.Postgres
 
                     b.Property<Guid>("EntryKey")
                         .HasColumnType("uuid");
+
+                    b.Property<long?>("FromTreatedLadleId")
+                        .HasColumnType("bigint");
 
                     b.Property<double?>("GrossKg")
                         .HasColumnType("double precision");
@@ -2868,6 +2889,9 @@ namespace MeltShop.Records.Migrations.Postgres
 
                     b.Property<string>("Kind")
                         .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<string>("Lot")
                         .HasColumnType("text");
 
                     b.Property<long>("MaterialId")
@@ -3814,6 +3838,11 @@ namespace MeltShop.Records.Migrations.Postgres
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
 
+                    b.HasOne("MeltShop.Records.Laboratory.Sample", null)
+                        .WithMany()
+                        .HasForeignKey("SampleId")
+                        .OnDelete(DeleteBehavior.Restrict);
+
                     b.HasOne("MeltShop.Records.Ladles.LadleRest", null)
                         .WithMany()
                         .HasForeignKey("SupersedesId")
@@ -3963,6 +3992,11 @@ namespace MeltShop.Records.Migrations.Postgres
                         .HasForeignKey("EntryKey")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
+
+                    b.HasOne("MeltShop.Records.Ladles.TreatedLadle", null)
+                        .WithMany()
+                        .HasForeignKey("FromTreatedLadleId")
+                        .OnDelete(DeleteBehavior.Restrict);
 
                     b.HasOne("MeltShop.Records.Heats.Heat", null)
                         .WithMany()

@@ -12,12 +12,30 @@ namespace MeltShop.Records.Migrations.Postgres
         /// <inheritdoc />
         protected override void Up(MigrationBuilder migrationBuilder)
         {
+            migrationBuilder.AddColumn<string>(
+                name: "Lot",
+                table: "Weighings",
+                type: "text",
+                nullable: true);
+
             migrationBuilder.AddColumn<bool>(
                 name: "IsWithdrawn",
                 table: "TestPieces",
                 type: "boolean",
                 nullable: false,
                 defaultValue: false);
+
+            migrationBuilder.AddColumn<string>(
+                name: "Moulds",
+                table: "TestPieces",
+                type: "text",
+                nullable: true);
+
+            migrationBuilder.AddColumn<long>(
+                name: "FromTreatedLadleId",
+                table: "Taps",
+                type: "bigint",
+                nullable: true);
 
             migrationBuilder.AddColumn<double>(
                 name: "GrossKg",
@@ -29,6 +47,12 @@ namespace MeltShop.Records.Migrations.Postgres
                 name: "TareKg",
                 table: "Taps",
                 type: "double precision",
+                nullable: true);
+
+            migrationBuilder.AddColumn<string>(
+                name: "Lot",
+                table: "StockFacts",
+                type: "text",
                 nullable: true);
 
             migrationBuilder.AddColumn<string>(
@@ -99,6 +123,24 @@ namespace MeltShop.Records.Migrations.Postgres
                 type: "text",
                 nullable: true);
 
+            migrationBuilder.AddColumn<double>(
+                name: "CameMgPercent",
+                table: "LadleRests",
+                type: "double precision",
+                nullable: true);
+
+            migrationBuilder.AddColumn<DateTimeOffset>(
+                name: "InoculatedAt",
+                table: "LadleRests",
+                type: "timestamp with time zone",
+                nullable: true);
+
+            migrationBuilder.AddColumn<long>(
+                name: "SampleId",
+                table: "LadleRests",
+                type: "bigint",
+                nullable: true);
+
             migrationBuilder.AddColumn<string>(
                 name: "Lot",
                 table: "LadleInoculations",
@@ -125,6 +167,12 @@ namespace MeltShop.Records.Migrations.Postgres
 
             migrationBuilder.AddColumn<string>(
                 name: "Seen",
+                table: "CastingDecisions",
+                type: "text",
+                nullable: true);
+
+            migrationBuilder.AddColumn<string>(
+                name: "TestUnit",
                 table: "CastingDecisions",
                 type: "text",
                 nullable: true);
@@ -726,6 +774,14 @@ namespace MeltShop.Records.Migrations.Postgres
                 onDelete: ReferentialAction.Restrict);
 
             migrationBuilder.AddForeignKey(
+                name: "FK_LadleRests_Samples_SampleId",
+                table: "LadleRests",
+                column: "SampleId",
+                principalTable: "Samples",
+                principalColumn: "Id",
+                onDelete: ReferentialAction.Restrict);
+
+            migrationBuilder.AddForeignKey(
                 name: "FK_Samples_CoinsOnTheirWay_CoinOnItsWayId",
                 table: "Samples",
                 column: "CoinOnItsWayId",
@@ -740,6 +796,14 @@ namespace MeltShop.Records.Migrations.Postgres
                 principalTable: "Instruments",
                 principalColumn: "Id",
                 onDelete: ReferentialAction.Restrict);
+
+            migrationBuilder.AddForeignKey(
+                name: "FK_Taps_TreatedLadles_FromTreatedLadleId",
+                table: "Taps",
+                column: "FromTreatedLadleId",
+                principalTable: "TreatedLadles",
+                principalColumn: "Id",
+                onDelete: ReferentialAction.Restrict);
         }
 
         /// <inheritdoc />
@@ -750,12 +814,20 @@ namespace MeltShop.Records.Migrations.Postgres
                 table: "CastingDecisions");
 
             migrationBuilder.DropForeignKey(
+                name: "FK_LadleRests_Samples_SampleId",
+                table: "LadleRests");
+
+            migrationBuilder.DropForeignKey(
                 name: "FK_Samples_CoinsOnTheirWay_CoinOnItsWayId",
                 table: "Samples");
 
             migrationBuilder.DropForeignKey(
                 name: "FK_Samples_Instruments_InstrumentId",
                 table: "Samples");
+
+            migrationBuilder.DropForeignKey(
+                name: "FK_Taps_TreatedLadles_FromTreatedLadleId",
+                table: "Taps");
 
             migrationBuilder.DropTable(
                 name: "CertifiedValues");
@@ -805,8 +877,20 @@ namespace MeltShop.Records.Migrations.Postgres
                 table: "Samples");
 
             migrationBuilder.DropColumn(
+                name: "Lot",
+                table: "Weighings");
+
+            migrationBuilder.DropColumn(
                 name: "IsWithdrawn",
                 table: "TestPieces");
+
+            migrationBuilder.DropColumn(
+                name: "Moulds",
+                table: "TestPieces");
+
+            migrationBuilder.DropColumn(
+                name: "FromTreatedLadleId",
+                table: "Taps");
 
             migrationBuilder.DropColumn(
                 name: "GrossKg",
@@ -815,6 +899,10 @@ namespace MeltShop.Records.Migrations.Postgres
             migrationBuilder.DropColumn(
                 name: "TareKg",
                 table: "Taps");
+
+            migrationBuilder.DropColumn(
+                name: "Lot",
+                table: "StockFacts");
 
             migrationBuilder.DropColumn(
                 name: "MassUnit",
@@ -861,6 +949,18 @@ namespace MeltShop.Records.Migrations.Postgres
                 table: "Plans");
 
             migrationBuilder.DropColumn(
+                name: "CameMgPercent",
+                table: "LadleRests");
+
+            migrationBuilder.DropColumn(
+                name: "InoculatedAt",
+                table: "LadleRests");
+
+            migrationBuilder.DropColumn(
+                name: "SampleId",
+                table: "LadleRests");
+
+            migrationBuilder.DropColumn(
                 name: "Lot",
                 table: "LadleInoculations");
 
@@ -878,6 +978,10 @@ namespace MeltShop.Records.Migrations.Postgres
 
             migrationBuilder.DropColumn(
                 name: "Seen",
+                table: "CastingDecisions");
+
+            migrationBuilder.DropColumn(
+                name: "TestUnit",
                 table: "CastingDecisions");
 
             migrationBuilder.DropColumn(

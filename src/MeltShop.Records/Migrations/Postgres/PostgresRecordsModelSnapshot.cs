@@ -104,6 +104,9 @@ namespace MeltShop.Records.Migrations.Postgres
                         .IsRequired()
                         .HasColumnType("text");
 
+                    b.Property<string>("Moulds")
+                        .HasColumnType("text");
+
                     b.Property<DateTimeOffset>("ObservedAt")
                         .HasColumnType("timestamp with time zone");
 
@@ -795,6 +798,9 @@ namespace MeltShop.Records.Migrations.Postgres
 
                     b.Property<double>("Kg")
                         .HasColumnType("double precision");
+
+                    b.Property<string>("Lot")
+                        .HasColumnType("text");
 
                     b.Property<long>("MaterialId")
                         .HasColumnType("bigint");
@@ -1661,6 +1667,9 @@ namespace MeltShop.Records.Migrations.Postgres
                     b.Property<long?>("SupersedesId")
                         .HasColumnType("bigint");
 
+                    b.Property<string>("TestUnit")
+                        .HasColumnType("text");
+
                     b.Property<long>("TreatedLadleId")
                         .HasColumnType("bigint");
 
@@ -1748,11 +1757,17 @@ namespace MeltShop.Records.Migrations.Postgres
 
                     NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<long>("Id"));
 
+                    b.Property<double?>("CameMgPercent")
+                        .HasColumnType("double precision");
+
                     b.Property<DateTimeOffset>("EnteredAt")
                         .HasColumnType("timestamp with time zone");
 
                     b.Property<Guid>("EntryKey")
                         .HasColumnType("uuid");
+
+                    b.Property<DateTimeOffset?>("InoculatedAt")
+                        .HasColumnType("timestamp with time zone");
 
                     b.Property<long?>("IntoLadleId")
                         .HasColumnType("bigint");
@@ -1777,6 +1792,9 @@ namespace MeltShop.Records.Migrations.Postgres
 
                     b.Property<string>("Reason")
                         .HasColumnType("text");
+
+                    b.Property<long?>("SampleId")
+                        .HasColumnType("bigint");
 
                     b.Property<long?>("SupersedesId")
                         .HasColumnType("bigint");
@@ -2131,6 +2149,9 @@ namespace MeltShop.Records.Migrations.Postgres
 
                     b.Property<Guid>("EntryKey")
                         .HasColumnType("uuid");
+
+                    b.Property<long?>("FromTreatedLadleId")
+                        .HasColumnType("bigint");
 
                     b.Property<double?>("GrossKg")
                         .HasColumnType("double precision");
@@ -2865,6 +2886,9 @@ namespace MeltShop.Records.Migrations.Postgres
 
                     b.Property<string>("Kind")
                         .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<string>("Lot")
                         .HasColumnType("text");
 
                     b.Property<long>("MaterialId")
@@ -3811,6 +3835,11 @@ namespace MeltShop.Records.Migrations.Postgres
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
 
+                    b.HasOne("MeltShop.Records.Laboratory.Sample", null)
+                        .WithMany()
+                        .HasForeignKey("SampleId")
+                        .OnDelete(DeleteBehavior.Restrict);
+
                     b.HasOne("MeltShop.Records.Ladles.LadleRest", null)
                         .WithMany()
                         .HasForeignKey("SupersedesId")
@@ -3960,6 +3989,11 @@ namespace MeltShop.Records.Migrations.Postgres
                         .HasForeignKey("EntryKey")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
+
+                    b.HasOne("MeltShop.Records.Ladles.TreatedLadle", null)
+                        .WithMany()
+                        .HasForeignKey("FromTreatedLadleId")
+                        .OnDelete(DeleteBehavior.Restrict);
 
                     b.HasOne("MeltShop.Records.Heats.Heat", null)
                         .WithMany()

@@ -98,6 +98,9 @@ namespace MeltShop.Records.Migrations.Sqlite
                         .IsRequired()
                         .HasColumnType("TEXT");
 
+                    b.Property<string>("Moulds")
+                        .HasColumnType("TEXT");
+
                     b.Property<long>("ObservedAt")
                         .HasColumnType("INTEGER");
 
@@ -761,6 +764,9 @@ namespace MeltShop.Records.Migrations.Sqlite
 
                     b.Property<double>("Kg")
                         .HasColumnType("REAL");
+
+                    b.Property<string>("Lot")
+                        .HasColumnType("TEXT");
 
                     b.Property<long>("MaterialId")
                         .HasColumnType("INTEGER");
@@ -1591,6 +1597,9 @@ namespace MeltShop.Records.Migrations.Sqlite
                     b.Property<long?>("SupersedesId")
                         .HasColumnType("INTEGER");
 
+                    b.Property<string>("TestUnit")
+                        .HasColumnType("TEXT");
+
                     b.Property<long>("TreatedLadleId")
                         .HasColumnType("INTEGER");
 
@@ -1674,11 +1683,17 @@ namespace MeltShop.Records.Migrations.Sqlite
                         .ValueGeneratedOnAdd()
                         .HasColumnType("INTEGER");
 
+                    b.Property<double?>("CameMgPercent")
+                        .HasColumnType("REAL");
+
                     b.Property<long>("EnteredAt")
                         .HasColumnType("INTEGER");
 
                     b.Property<Guid>("EntryKey")
                         .HasColumnType("TEXT");
+
+                    b.Property<long?>("InoculatedAt")
+                        .HasColumnType("INTEGER");
 
                     b.Property<long?>("IntoLadleId")
                         .HasColumnType("INTEGER");
@@ -1703,6 +1718,9 @@ namespace MeltShop.Records.Migrations.Sqlite
 
                     b.Property<string>("Reason")
                         .HasColumnType("TEXT");
+
+                    b.Property<long?>("SampleId")
+                        .HasColumnType("INTEGER");
 
                     b.Property<long?>("SupersedesId")
                         .HasColumnType("INTEGER");
@@ -2047,6 +2065,9 @@ namespace MeltShop.Records.Migrations.Sqlite
 
                     b.Property<Guid>("EntryKey")
                         .HasColumnType("TEXT");
+
+                    b.Property<long?>("FromTreatedLadleId")
+                        .HasColumnType("INTEGER");
 
                     b.Property<double?>("GrossKg")
                         .HasColumnType("REAL");
@@ -2755,6 +2776,9 @@ namespace MeltShop.Records.Migrations.Sqlite
 
                     b.Property<string>("Kind")
                         .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Lot")
                         .HasColumnType("TEXT");
 
                     b.Property<long>("MaterialId")
@@ -3693,6 +3717,11 @@ namespace MeltShop.Records.Migrations.Sqlite
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
 
+                    b.HasOne("MeltShop.Records.Laboratory.Sample", null)
+                        .WithMany()
+                        .HasForeignKey("SampleId")
+                        .OnDelete(DeleteBehavior.Restrict);
+
                     b.HasOne("MeltShop.Records.Ladles.LadleRest", null)
                         .WithMany()
                         .HasForeignKey("SupersedesId")
@@ -3842,6 +3871,11 @@ namespace MeltShop.Records.Migrations.Sqlite
                         .HasForeignKey("EntryKey")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
+
+                    b.HasOne("MeltShop.Records.Ladles.TreatedLadle", null)
+                        .WithMany()
+                        .HasForeignKey("FromTreatedLadleId")
+                        .OnDelete(DeleteBehavior.Restrict);
 
                     b.HasOne("MeltShop.Records.Heats.Heat", null)
                         .WithMany()

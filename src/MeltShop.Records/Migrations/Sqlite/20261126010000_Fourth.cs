@@ -11,12 +11,30 @@ namespace MeltShop.Records.Migrations.Sqlite
         /// <inheritdoc />
         protected override void Up(MigrationBuilder migrationBuilder)
         {
+            migrationBuilder.AddColumn<string>(
+                name: "Lot",
+                table: "Weighings",
+                type: "TEXT",
+                nullable: true);
+
             migrationBuilder.AddColumn<bool>(
                 name: "IsWithdrawn",
                 table: "TestPieces",
                 type: "INTEGER",
                 nullable: false,
                 defaultValue: false);
+
+            migrationBuilder.AddColumn<string>(
+                name: "Moulds",
+                table: "TestPieces",
+                type: "TEXT",
+                nullable: true);
+
+            migrationBuilder.AddColumn<long>(
+                name: "FromTreatedLadleId",
+                table: "Taps",
+                type: "INTEGER",
+                nullable: true);
 
             migrationBuilder.AddColumn<double>(
                 name: "GrossKg",
@@ -28,6 +46,12 @@ namespace MeltShop.Records.Migrations.Sqlite
                 name: "TareKg",
                 table: "Taps",
                 type: "REAL",
+                nullable: true);
+
+            migrationBuilder.AddColumn<string>(
+                name: "Lot",
+                table: "StockFacts",
+                type: "TEXT",
                 nullable: true);
 
             migrationBuilder.AddColumn<string>(
@@ -98,6 +122,24 @@ namespace MeltShop.Records.Migrations.Sqlite
                 type: "TEXT",
                 nullable: true);
 
+            migrationBuilder.AddColumn<double>(
+                name: "CameMgPercent",
+                table: "LadleRests",
+                type: "REAL",
+                nullable: true);
+
+            migrationBuilder.AddColumn<long>(
+                name: "InoculatedAt",
+                table: "LadleRests",
+                type: "INTEGER",
+                nullable: true);
+
+            migrationBuilder.AddColumn<long>(
+                name: "SampleId",
+                table: "LadleRests",
+                type: "INTEGER",
+                nullable: true);
+
             migrationBuilder.AddColumn<string>(
                 name: "Lot",
                 table: "LadleInoculations",
@@ -124,6 +166,12 @@ namespace MeltShop.Records.Migrations.Sqlite
 
             migrationBuilder.AddColumn<string>(
                 name: "Seen",
+                table: "CastingDecisions",
+                type: "TEXT",
+                nullable: true);
+
+            migrationBuilder.AddColumn<string>(
+                name: "TestUnit",
                 table: "CastingDecisions",
                 type: "TEXT",
                 nullable: true);
@@ -725,6 +773,14 @@ namespace MeltShop.Records.Migrations.Sqlite
                 onDelete: ReferentialAction.Restrict);
 
             migrationBuilder.AddForeignKey(
+                name: "FK_LadleRests_Samples_SampleId",
+                table: "LadleRests",
+                column: "SampleId",
+                principalTable: "Samples",
+                principalColumn: "Id",
+                onDelete: ReferentialAction.Restrict);
+
+            migrationBuilder.AddForeignKey(
                 name: "FK_Samples_CoinsOnTheirWay_CoinOnItsWayId",
                 table: "Samples",
                 column: "CoinOnItsWayId",
@@ -739,6 +795,14 @@ namespace MeltShop.Records.Migrations.Sqlite
                 principalTable: "Instruments",
                 principalColumn: "Id",
                 onDelete: ReferentialAction.Restrict);
+
+            migrationBuilder.AddForeignKey(
+                name: "FK_Taps_TreatedLadles_FromTreatedLadleId",
+                table: "Taps",
+                column: "FromTreatedLadleId",
+                principalTable: "TreatedLadles",
+                principalColumn: "Id",
+                onDelete: ReferentialAction.Restrict);
         }
 
         /// <inheritdoc />
@@ -749,12 +813,20 @@ namespace MeltShop.Records.Migrations.Sqlite
                 table: "CastingDecisions");
 
             migrationBuilder.DropForeignKey(
+                name: "FK_LadleRests_Samples_SampleId",
+                table: "LadleRests");
+
+            migrationBuilder.DropForeignKey(
                 name: "FK_Samples_CoinsOnTheirWay_CoinOnItsWayId",
                 table: "Samples");
 
             migrationBuilder.DropForeignKey(
                 name: "FK_Samples_Instruments_InstrumentId",
                 table: "Samples");
+
+            migrationBuilder.DropForeignKey(
+                name: "FK_Taps_TreatedLadles_FromTreatedLadleId",
+                table: "Taps");
 
             migrationBuilder.DropTable(
                 name: "CertifiedValues");
@@ -804,8 +876,20 @@ namespace MeltShop.Records.Migrations.Sqlite
                 table: "Samples");
 
             migrationBuilder.DropColumn(
+                name: "Lot",
+                table: "Weighings");
+
+            migrationBuilder.DropColumn(
                 name: "IsWithdrawn",
                 table: "TestPieces");
+
+            migrationBuilder.DropColumn(
+                name: "Moulds",
+                table: "TestPieces");
+
+            migrationBuilder.DropColumn(
+                name: "FromTreatedLadleId",
+                table: "Taps");
 
             migrationBuilder.DropColumn(
                 name: "GrossKg",
@@ -814,6 +898,10 @@ namespace MeltShop.Records.Migrations.Sqlite
             migrationBuilder.DropColumn(
                 name: "TareKg",
                 table: "Taps");
+
+            migrationBuilder.DropColumn(
+                name: "Lot",
+                table: "StockFacts");
 
             migrationBuilder.DropColumn(
                 name: "MassUnit",
@@ -860,6 +948,18 @@ namespace MeltShop.Records.Migrations.Sqlite
                 table: "Plans");
 
             migrationBuilder.DropColumn(
+                name: "CameMgPercent",
+                table: "LadleRests");
+
+            migrationBuilder.DropColumn(
+                name: "InoculatedAt",
+                table: "LadleRests");
+
+            migrationBuilder.DropColumn(
+                name: "SampleId",
+                table: "LadleRests");
+
+            migrationBuilder.DropColumn(
                 name: "Lot",
                 table: "LadleInoculations");
 
@@ -877,6 +977,10 @@ namespace MeltShop.Records.Migrations.Sqlite
 
             migrationBuilder.DropColumn(
                 name: "Seen",
+                table: "CastingDecisions");
+
+            migrationBuilder.DropColumn(
+                name: "TestUnit",
                 table: "CastingDecisions");
 
             migrationBuilder.DropColumn(

@@ -95,6 +95,9 @@ namespace MeltShop.Records.Migrations.Sqlite
                         .IsRequired()
                         .HasColumnType("TEXT");
 
+                    b.Property<string>("Moulds")
+                        .HasColumnType("TEXT");
+
                     b.Property<long>("ObservedAt")
                         .HasColumnType("INTEGER");
 
@@ -758,6 +761,9 @@ namespace MeltShop.Records.Migrations.Sqlite
 
                     b.Property<double>("Kg")
                         .HasColumnType("REAL");
+
+                    b.Property<string>("Lot")
+                        .HasColumnType("TEXT");
 
                     b.Property<long>("MaterialId")
                         .HasColumnType("INTEGER");
@@ -1588,6 +1594,9 @@ namespace MeltShop.Records.Migrations.Sqlite
                     b.Property<long?>("SupersedesId")
                         .HasColumnType("INTEGER");
 
+                    b.Property<string>("TestUnit")
+                        .HasColumnType("TEXT");
+
                     b.Property<long>("TreatedLadleId")
                         .HasColumnType("INTEGER");
 
@@ -1671,11 +1680,17 @@ namespace MeltShop.Records.Migrations.Sqlite
                         .ValueGeneratedOnAdd()
                         .HasColumnType("INTEGER");
 
+                    b.Property<double?>("CameMgPercent")
+                        .HasColumnType("REAL");
+
                     b.Property<long>("EnteredAt")
                         .HasColumnType("INTEGER");
 
                     b.Property<Guid>("EntryKey")
                         .HasColumnType("TEXT");
+
+                    b.Property<long?>("InoculatedAt")
+                        .HasColumnType("INTEGER");
 
                     b.Property<long?>("IntoLadleId")
                         .HasColumnType("INTEGER");
@@ -1700,6 +1715,9 @@ namespace MeltShop.Records.Migrations.Sqlite
 
                     b.Property<string>("Reason")
                         .HasColumnType("TEXT");
+
+                    b.Property<long?>("SampleId")
+                        .HasColumnType("INTEGER");
 
                     b.Property<long?>("SupersedesId")
                         .HasColumnType("INTEGER");
@@ -2044,6 +2062,9 @@ namespace MeltShop.Records.Migrations.Sqlite
 
                     b.Property<Guid>("EntryKey")
                         .HasColumnType("TEXT");
+
+                    b.Property<long?>("FromTreatedLadleId")
+                        .HasColumnType("INTEGER");
 
                     b.Property<double?>("GrossKg")
                         .HasColumnType("REAL");
@@ -2752,6 +2773,9 @@ namespace MeltShop.Records.Migrations.Sqlite
 
                     b.Property<string>("Kind")
                         .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Lot")
                         .HasColumnType("TEXT");
 
                     b.Property<long>("MaterialId")
@@ -3690,6 +3714,11 @@ namespace MeltShop.Records.Migrations.Sqlite
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
 
+                    b.HasOne("MeltShop.Records.Laboratory.Sample", null)
+                        .WithMany()
+                        .HasForeignKey("SampleId")
+                        .OnDelete(DeleteBehavior.Restrict);
+
                     b.HasOne("MeltShop.Records.Ladles.LadleRest", null)
                         .WithMany()
                         .HasForeignKey("SupersedesId")
@@ -3839,6 +3868,11 @@ namespace MeltShop.Records.Migrations.Sqlite
                         .HasForeignKey("EntryKey")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
+
+                    b.HasOne("MeltShop.Records.Ladles.TreatedLadle", null)
+                        .WithMany()
+                        .HasForeignKey("FromTreatedLadleId")
+                        .OnDelete(DeleteBehavior.Restrict);
 
                     b.HasOne("MeltShop.Records.Heats.Heat", null)
                         .WithMany()
