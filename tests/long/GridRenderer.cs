@@ -23,13 +23,15 @@ internal sealed class GridRenderer(IServiceProvider services, ILoggerFactory log
 
     protected override Task UpdateDisplayAsync(in RenderBatch renderBatch)
     {
-        for (var i = 0; i < renderBatch.DisposedEventHandlerIDs.Count; i++) changes.Remove(renderBatch.DisposedEventHandlerIDs.Array[i]);
         for (var i = 0; i < renderBatch.ReferenceFrames.Count; i++)
         {
             var frame = renderBatch.ReferenceFrames.Array[i];
             if (frame is { FrameType: RenderTreeFrameType.Attribute, AttributeName: "onchange", AttributeEventHandlerId: > 0 } && !changes.Contains(frame.AttributeEventHandlerId))
                 changes.Add(frame.AttributeEventHandlerId);
         }
+
+        // Last: what a batch drew twice it drew once in vain.
+        for (var i = 0; i < renderBatch.DisposedEventHandlerIDs.Count; i++) changes.Remove(renderBatch.DisposedEventHandlerIDs.Array[i]);
 
         return Task.CompletedTask;
     }

@@ -10,7 +10,7 @@ namespace MeltShop.Operations.People;
 /// Somebody chooses the digits with which they take over at a shared station. Only they themselves, and only with their password:
 /// who has merely taken over at a station could otherwise take over for good.
 /// </summary>
-public sealed class SetPin(Recorder recorder, TimeProvider time) : Operation<SetPin.Command, bool>(recorder, time)
+public sealed class SetPin(Recorder recorder, TimeProvider time, PasswordAgain password) : Operation<SetPin.Command, bool>(recorder, time)
 {
     /// <summary>Fewer are guessed, more are written down.</summary>
     public const int Fewest = 4, Most = 8;
@@ -38,9 +38,8 @@ public sealed class SetPin(Recorder recorder, TimeProvider time) : Operation<Set
 
     protected override async Task<Written<bool>> Write(Writing writing, Command command, CancellationToken cancellation)
     {
-        using var people = Accounts.In(writing.Db);
         if (await writing.Db.Users.FindAsync([writing.Acting.PersonId], cancellation) is not { IsActive: true } person) return Refuse("", "right.missing", "");
-        if (!await people.CheckPasswordAsync(person, command.Password)) return Refuse("password", "password.wrong");
+        if (await password.Against(writing.Db, person.Id, command.Password, cancellation) is { } wrong) return Written<bool>.Refused(wrong);
         person.PinHash = new PasswordHasher<Person>().HashPassword(person, command.Pin);
         return Done(true, new ChangeNotice(ChangeKind.Person, person.Id));
     }

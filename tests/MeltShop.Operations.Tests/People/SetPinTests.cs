@@ -29,5 +29,14 @@ public sealed class SetPinTests(OneShop one) : IClassFixture<OneShop>
     public async Task Pin_Unfit_IsRefusedAtItsField(string password, string pin, string path, string code) =>
         await shop.Refuses(shop.Get<SetPin>(), shop.Inspector, Command(password, pin), path, code);
 
+    [Fact]
+    public async Task Password_WrongTooOften_IsNotLookedAtForAWhileEvenWhereItIsRight()
+    {
+        for (var n = 0; n < PasswordAgain.MostWrong; n++)
+            await shop.Refuses(shop.Get<SetPin>(), shop.Supervisor, Command($"guess {n}", "70351"), "password", "password.wrong");
+
+        await shop.Refuses(shop.Get<SetPin>(), shop.Supervisor, Command(Password, "70351"), "password", "password.tooOften");
+    }
+
     private SetPin.Command Command(string password, string pin) => new(Guid.NewGuid(), shop.Now) { Password = password, Pin = pin };
 }

@@ -26,7 +26,8 @@ public sealed partial class OwnPage
     private string? ProblemWords => Problem switch
     {
         null or "" => null,
-        "password.wrong" => Text["PinPasswordWrong"].Value,
+        "password.wrong" or "password.missing" => Text["PinPasswordWrong"].Value,
+        "password.tooOften" => Text["PinPasswordTooOften", PasswordAgain.Within.TotalMinutes].Value,
         "pin.digits" => Text["PinDigits", SetPin.Fewest, SetPin.Most].Value,
         "busy" => Text["Busy"].Value,
         "old" => Text["Old"].Value,

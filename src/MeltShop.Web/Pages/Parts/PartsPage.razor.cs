@@ -14,6 +14,7 @@ public sealed partial class PartsPage
     private readonly QuantityEntry empty;
     private readonly QuantityEntry asked;
     private readonly QuantityEntry wrong;
+    private readonly QuantityEntry signed;
     private readonly TextEntry words;
     private readonly TextEntry choice;
 
@@ -23,6 +24,7 @@ public sealed partial class PartsPage
         empty = form.Mass("empty", 0, 60000);
         asked = form.Mass("asked", 0, 60000);
         wrong = form.Mass("wrong", 0, 60000);
+        signed = form.Quantity("signed", -5, 5, allowsBelow: true);
         words = form.Words("words");
         choice = form.Choice("choice");
         (asked.Text, wrong.Text) = ("1,250", "much");

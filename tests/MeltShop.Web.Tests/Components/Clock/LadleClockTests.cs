@@ -22,6 +22,20 @@ public sealed class LadleClockTests : ComponentTest
     [Fact]
     public void Drawn_WithoutAnEnd_HasNone() => Assert.Null(Draw(null).Find("ladle-clock").GetAttribute("data-stop"));
 
+    [Fact]
+    public void Drawn_LargeWithABand_HandsTheBandOverAndGivesSignals()
+    {
+        var clock = Render<LadleClock>(parameters => parameters.Add(p => p.Label, "Ladle 1").Add(p => p.Since, End).Add(p => p.Early, End.AddMinutes(2))
+            .Add(p => p.Until, End.AddMinutes(12)).Add(p => p.Now, End.AddMinutes(3)).Add(p => p.IsLarge, true)).Find("ladle-clock");
+
+        Assert.Equal("1772431320000", clock.GetAttribute("data-early"));
+        Assert.True(clock.HasAttribute("data-signals"));
+        Assert.Equal("Ladle 1", clock.GetAttribute("aria-label"));
+    }
+
+    [Fact]
+    public void Drawn_Small_GivesNoSignals() => Assert.False(Draw(End.AddMinutes(12)).Find("ladle-clock").HasAttribute("data-signals"));
+
     private IRenderedComponent<LadleClock> Draw(DateTimeOffset? until) => Render<LadleClock>(parameters => parameters
         .Add(p => p.Label, "Ladle 1").Add(p => p.Since, End).Add(p => p.Until, until).Add(p => p.Now, End.AddMinutes(3)));
 }

@@ -31,6 +31,15 @@ public sealed class WeighingCardTests : ComponentTest
     }
 
     [Fact]
+    public void Figures_OfAStep_CarryTheirHeadingsForANarrowScreen()
+    {
+        var card = Draw(new("a", "First", 10, 4, WeighingStanding.Next), new("b", "Second", 20, null, WeighingStanding.Later));
+
+        Assert.Equal(["Weigh in", "To go", "Weighed"], Headings(card.Find("[data-material=a]")));
+        Assert.Equal(["Weigh in", "To go"], Headings(card.Find("[data-material=b]"))); // over nothing stands no heading
+    }
+
+    [Fact]
     public void Card_InAShopOfPounds_SaysEveryMassInPounds()
     {
         Measure(ShopUnits.Of(MassUnit.Pound, TemperatureUnit.Celsius));
@@ -42,6 +51,8 @@ public sealed class WeighingCardTests : ComponentTest
 
     [Fact]
     public void Card_Any_CarriesItsCautions() => Assert.Contains("Molten metal", Draw().Find("[data-testid=cautions]").TextContent, StringComparison.Ordinal);
+
+    private static IEnumerable<string> Headings(AngleSharp.Dom.IElement row) => row.QuerySelectorAll("[data-heading]").Select(cell => cell.GetAttribute("data-heading")!);
 
     private IRenderedComponent<WeighingCard> Draw(params WeighingStep[] steps) => Render<WeighingCard>(parameters => parameters
         .Add(card => card.Heading, "OTF-2026-0007").Add(card => card.What, "EN-GJS-500-7").Add(card => card.Steps, steps).Add(card => card.Cautions, "<p>Molten metal</p>"));

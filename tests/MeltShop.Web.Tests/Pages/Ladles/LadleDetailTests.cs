@@ -32,6 +32,21 @@ public sealed class LadleDetailTests : LadleTest
     }
 
     [Fact]
+    public async Task Ladle_ThatWillNotBeTapped_NeedsAReasonAndGoesByTheEntryPath()
+    {
+        var page = Open(await Prepared());
+        await page.InvokeAsync(() => page.FindAll("button").Single(button => button.TextContent == "This ladle will not be tapped").Click());
+        var form = page.WaitForElement("[data-testid=abandon-form]", Patience);
+        Assert.Equal("AbandonPocket", form.GetAttribute("data-entry"));
+        await form.SubmitAsync();
+        page.WaitForElement("[data-testid=abandon-form] [data-code='text.missing']", Patience);
+        page.Find("[data-testid=abandon-form] [data-field=reason] input").Change("crane stands still");
+        await page.Find("[data-testid=abandon-form]").SubmitAsync();
+
+        page.WaitForElement("[data-ladle-state=Abandoned]", Patience);
+    }
+
+    [Fact]
     public async Task Ladle_Opened_ShowsEveryCautionAndNoWayToSwitchOneOff()
     {
         var cautions = Open(await Prepared()).Find("[data-testid=ladle-cautions]");
