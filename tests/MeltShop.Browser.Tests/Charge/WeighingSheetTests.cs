@@ -18,6 +18,13 @@ public sealed class WeighingSheetTests(Chromium chromium, RunningApp app)
 
         var paper = Encoding.Latin1.GetString(await page.PdfAsync(new() { Format = "A4", PreferCSSPageSize = true }));
         Assert.Single(Regex.Matches(paper, @"/Type\s*/Page\b(?!s)"));
+
+        // As on the screen below: figures of 10 mm, while the charge is of few materials. On paper a pixel is a 96th of an inch.
+        await page.EmulateMediaAsync(new() { Media = Microsoft.Playwright.Media.Print });
+        var masses = await page.Locator(".loading-kg").AllAsync();
+        Assert.InRange(masses.Count, 1, 8);
+        foreach (var kg in masses)
+            Assert.True(await kg.EvaluateAsync<double>("e => parseFloat(getComputedStyle(e).fontSize)") * 0.7 * 25.4 / 96 >= 10);
     }
 
     [Fact]
