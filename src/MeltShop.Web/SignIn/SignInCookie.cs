@@ -26,8 +26,8 @@ internal static class SignInCookie
         options.ExpireTimeSpan = TimeSpan.FromHours(12);
         options.SlidingExpiration = true;
         options.Events.OnValidatePrincipal = SecurityStampValidator.ValidatePrincipalAsync;
-        options.Events.OnRedirectToLogin = context => Redirect(context, StatusCodes.Status401Unauthorized, "You are not signed in.");
-        options.Events.OnRedirectToAccessDenied = context => Redirect(context, StatusCodes.Status403Forbidden, "You may not do that.");
+        options.Events.OnRedirectToLogin = context => Redirect(context, StatusCodes.Status401Unauthorized, "You are not signed in.", "");
+        options.Events.OnRedirectToAccessDenied = context => Redirect(context, StatusCodes.Status403Forbidden, "You may not do that.", "&problem=right");
     }
 
     /// <summary>A new cookie after a check of the security stamp keeps the station, which no database knows.</summary>
@@ -37,12 +37,12 @@ internal static class SignInCookie
         return Task.CompletedTask;
     }
 
-    /// <summary>A browser goes to the sign-in page; a script gets an answer that it can read.</summary>
-    private static Task Redirect(RedirectContext<CookieAuthenticationOptions> context, int status, string title)
+    /// <summary>A browser goes to the sign-in page, which says why; a script gets an answer that it can read.</summary>
+    private static Task Redirect(RedirectContext<CookieAuthenticationOptions> context, int status, string title, string why)
     {
         if (context.Request.Path.StartsWithSegments(Api))
             return ProblemAnswers.Refuse(status, title, "Sign in, and send the cookie.").ExecuteAsync(context.HttpContext);
-        context.Response.Redirect(context.RedirectUri);
+        context.Response.Redirect(context.RedirectUri + why);
         return Task.CompletedTask;
     }
 }

@@ -32,6 +32,7 @@ public sealed partial class SignInPage
         null or "" => null,
         "locked" => Text["Locked"].Value,
         "busy" => Text["Busy"].Value,
+        "right" => Text["NotYours"].Value,
         "old" => Text["Old"].Value,
         _ => Text["Wrong"].Value,
     };

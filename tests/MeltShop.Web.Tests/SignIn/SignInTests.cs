@@ -71,6 +71,19 @@ public sealed class SignInTests(WebApp app) : IClassFixture<WebApp>
         Assert.StartsWith("/sign-in?problem=", entered.Headers.Location!.ToString(), StringComparison.Ordinal);
     }
 
+    [Fact]
+    public async Task Page_ForOthersThanWhoIsSignedIn_LeadsToTheSignInAndSaysWhy()
+    {
+        await app.AddPersonAsync("gesa", Role.Melter);
+        using var browser = new Browser(app);
+        using var entered = await browser.SignInAsync("gesa", WebApp.Password);
+
+        using var refused = await browser.OpenAsync("/trail");
+
+        Assert.EndsWith("&problem=right", refused.Headers.Location!.ToString(), StringComparison.Ordinal);
+        Assert.Contains("not for whom you are signed in as", await browser.ReadAsync("/sign-in?problem=right"), StringComparison.Ordinal);
+    }
+
     [Theory]
     [InlineData("//evil.example")]
     [InlineData("/\\evil.example")]
