@@ -14,7 +14,7 @@ public sealed class ControlChartTests : ComponentTest
         var chart = Draw(Points(19));
 
         Assert.Empty(chart.FindAll(".chart-control, .chart-centre"));
-        Assert.StartsWith("19 results", chart.Find("[data-testid=chart-words]").TextContent, StringComparison.Ordinal);
+        Assert.StartsWith("Results: 19", chart.Find("[data-testid=chart-words]").TextContent, StringComparison.Ordinal);
         Assert.Equal(4, chart.FindAll(".chart-specified").Count);
     }
 
