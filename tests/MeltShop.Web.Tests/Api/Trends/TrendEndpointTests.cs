@@ -1,0 +1,60 @@
+using System.Globalization;
+using System.Net;
+using System.Net.Http.Json;
+using MeltShop.Records.People;
+using MeltShop.Web.Tests.Api.Weighings;
+using MeltShop.Web.Tests.Running;
+using MeltShop.Web.Tests.SignIn;
+using Microsoft.AspNetCore.Mvc.Testing;
+
+namespace MeltShop.Web.Tests.Api.Trends;
+
+/// <summary>The samples of a trend as a file.</summary>
+public sealed class TrendEndpointTests(ScaleShop app) : IClassFixture<ScaleShop>
+{
+    [Fact]
+    public async Task Trend_AskedForAsAFile_HoldsTheSamplesOfItsElementAndStep()
+    {
+        await app.Spectrometer("spark-t");
+        var taken = TimeProvider.System.GetUtcNow();
+        using var machine = await app.CreateMachineAsync();
+        foreach (var (id, carbon) in new[] { ("t-1", 3.61), ("t-2", 3.62) })
+        {
+            using var sent = await machine.PostAsJsonAsync(new Uri("/api/v1/samples", UriKind.Relative), new
+            {
+                id, instrument = "spark-t", heat = app.HeatNumber, kind = "bath", coin = "=K;1", takenAt = taken.ToString("yyyy-MM-dd'T'HH:mm:ss.ffffff'Z'", CultureInfo.InvariantCulture), by = "tilda",
+                burns = new[] { new { percent = new Dictionary<string, double> { ["C"] = carbon, ["Si"] = 1.5 } } },
+            }, TestContext.Current.CancellationToken);
+            Assert.True(sent.StatusCode == HttpStatusCode.OK, await sent.Content.ReadAsStringAsync(TestContext.Current.CancellationToken));
+        }
+
+        await app.AddPersonAsync("nele", Role.Supervisor);
+        using var browser = new Browser(app);
+        using var entered = await browser.SignInAsync("nele", WebApp.Password);
+        using var answer = await browser.Client.GetAsync(new Uri("/laboratory/trends.csv?element=C", UriKind.Relative), TestContext.Current.CancellationToken);
+
+        Assert.Equal("text/csv", answer.Content.Headers.ContentType!.MediaType);
+        Assert.Equal("trend-C.csv", answer.Content.Headers.ContentDisposition!.FileName);
+        var lines = (await answer.Content.ReadAsStringAsync(TestContext.Current.CancellationToken)).Split("\r\n", StringSplitOptions.RemoveEmptyEntries);
+        var at = taken.ToString("yyyy-MM-dd'T'HH:mm:ss'Z'", CultureInfo.InvariantCulture);
+        Assert.Equal(
+            ["heat,takenAtUtc,sample,coin,element,percent", $"{app.HeatNumber},{at},Bath,\"'=K;1\",C,3.61", $"{app.HeatNumber},{at},Bath,\"'=K;1\",C,3.62"], lines);
+        Assert.Equal(2, (await Lines(browser, "?element=Si")).Count(line => line.EndsWith(",Si,1.5", StringComparison.Ordinal)));
+        Assert.Single(await Lines(browser, "?element=C&step=poured")); // the headings
+        Assert.Single(await Lines(browser, "?element=C&grade=999"));
+        Assert.Equal(3, (await Lines(browser, "?element=Xx&after=nonsense")).Length); // as the page does: carbon, the newest
+    }
+
+    [Fact]
+    public async Task Trend_AskedForByNobody_IsNotAnswered()
+    {
+        using var stranger = app.CreateClient(new WebApplicationFactoryClientOptions { AllowAutoRedirect = false });
+        using var answer = await stranger.GetAsync(new Uri("/laboratory/trends.csv?element=C", UriKind.Relative), TestContext.Current.CancellationToken);
+
+        Assert.NotEqual(HttpStatusCode.OK, answer.StatusCode);
+        Assert.NotEqual("text/csv", answer.Content.Headers.ContentType?.MediaType);
+    }
+
+    private static async Task<string[]> Lines(Browser browser, string query) =>
+        (await browser.Client.GetStringAsync(new Uri("/laboratory/trends.csv" + query, UriKind.Relative), TestContext.Current.CancellationToken)).Split("\r\n", StringSplitOptions.RemoveEmptyEntries);
+}
