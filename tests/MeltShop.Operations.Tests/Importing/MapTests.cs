@@ -31,6 +31,9 @@ public sealed class MapTests(OneShop one) : IClassFixture<OneShop>
         { "placeTwice", "columns[7]", "importMap.placeTwice" },
         { "place", "columns[300]", "importMap.place" },
         { "figures", "usualKind", "importMap.figures" },
+        { "figureTwice", "columns[11]", "figure.twice" },
+        { "noGrey", "greyText", "text.missing" },
+        { "sameFracture", "whiteText", "importMap.fractureTwice" },
         { "kindTwice", "kindTexts", "importMap.kindTwice" },
     };
 
@@ -67,6 +70,10 @@ public sealed class MapTests(OneShop one) : IClassFixture<OneShop>
         "letter" => SampleFiles.Map with { Separator = 'x' },
         "heading" => SampleFiles.Map with { HeadingLine = -1 },
         "figures" => SampleFiles.Map with { UsualKind = Records.Laboratory.SampleKind.Cup },
+        "figureTwice" => Column(10, c => new(10, c.Heading, ColumnRole.Figure, Figure: Records.Laboratory.FigureQuantity.ChillMm)) is var one
+            ? one with { Columns = [.. one.Columns.Select(c => c.Place == 11 ? one.Columns[10] with { Place = 11 } : c)] } : one,
+        "noGrey" => Column(11, c => c with { Role = ColumnRole.Fracture }),
+        "sameFracture" => Column(11, c => c with { Role = ColumnRole.Fracture }) with { GreyText = "x", WhiteText = "X" },
         "noKind" => Columns(c => c.Role != ColumnRole.Kind),
         "noHeat" => Columns(c => c.Role != ColumnRole.Heat),
         "noTime" => Columns(c => c.Role != ColumnRole.TakenAt),

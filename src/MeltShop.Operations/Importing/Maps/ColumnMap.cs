@@ -35,6 +35,12 @@ public sealed record ColumnMap
     /// <summary>How the file calls the kinds of samples, where a column says it.</summary>
     public IReadOnlyList<KindText> KindTexts { get; init; } = [];
 
+    /// <summary>How the file says that a coin broke grey, where a column tells the fracture; upper and lower case are the same.</summary>
+    public string GreyText { get; init; } = "";
+
+    /// <summary>How it says that one broke white; an empty cell always says so.</summary>
+    public string WhiteText { get; init; } = "";
+
     /// <summary>The columns that are read; all others are passed over.</summary>
     public required IReadOnlyList<MappedColumn> Columns { get; init; }
 }

@@ -10,7 +10,7 @@ public static class ColumnMapCheck
     private static readonly ColumnRole[] Once =
     [
         ColumnRole.SampleNumber, ColumnRole.Heat, ColumnRole.Furnace, ColumnRole.Ladle, ColumnRole.Kind, ColumnRole.Coin, ColumnRole.Burn,
-        ColumnRole.Remarks,
+        ColumnRole.Remarks, ColumnRole.Fracture,
     ];
 
     public static void Check(ColumnMap map, FieldCheck fields)
@@ -27,6 +27,7 @@ public static class ColumnMapCheck
         if (map.UsualKind is { } kind) fields.Choice("usualKind", kind);
         Roles(map, fields);
         Elements(map, fields);
+        Figures(map, fields);
         Kinds(map, fields);
     }
 
@@ -46,12 +47,16 @@ public static class ColumnMapCheck
         if (!Has(ColumnRole.TakenAt)) fields.Add("columns", "importMap.noTime");
         if (!Has(ColumnRole.SampleNumber) && !Has(ColumnRole.Coin)) fields.Add("columns", "importMap.noNumber");
         if (!Has(ColumnRole.Kind) && map.UsualKind is null) fields.Add("usualKind", "importMap.noKind");
+        if (!Has(ColumnRole.Fracture)) return;
+        fields.Text("greyText", map.GreyText, 60);
+        fields.OptionalText("whiteText", map.WhiteText, 60);
+        if (map.GreyText.Length > 0 && string.Equals(map.GreyText, map.WhiteText, StringComparison.OrdinalIgnoreCase)) fields.Add("whiteText", "importMap.fractureTwice");
     }
 
     private static void Elements(ColumnMap map, FieldCheck fields)
     {
         var columns = map.Columns.Where(c => c.Role == ColumnRole.Element).ToList();
-        if (columns.Count == 0) fields.Add("columns", "importMap.noElement");
+        if (columns.Count == 0 && map.Columns.All(c => c.Role != ColumnRole.Figure)) fields.Add("columns", "importMap.noElement");
         foreach (var column in columns)
         {
             fields.Choice($"columns[{column.Place}]", column.Unit);
@@ -63,10 +68,18 @@ public static class ColumnMapCheck
             fields.Add($"columns[{column.Place}]", "element.twice", column.Element ?? "");
     }
 
-    private static void Kinds(ColumnMap map, FieldCheck fields)
+    private static void Figures(ColumnMap map, FieldCheck fields)
     {
+        var columns = map.Columns.Where(c => c.Role == ColumnRole.Figure).ToList();
+        foreach (var column in columns) fields.Choice($"columns[{column.Place}]", column.Figure ?? (FigureQuantity)(-1));
+        foreach (var column in columns.GroupBy(c => c.Figure).SelectMany(g => g.Skip(1))) fields.Add($"columns[{column.Place}]", "figure.twice");
+        if (columns.Count > 0) return;
         if (map.UsualKind is { } usual && SampleKinds.OfFigures.Contains(usual)) fields.Add("usualKind", "importMap.figures");
         if (map.KindTexts.Any(k => SampleKinds.OfFigures.Contains(k.Kind))) fields.Add("kindTexts", "importMap.figures");
+    }
+
+    private static void Kinds(ColumnMap map, FieldCheck fields)
+    {
         foreach (var text in map.KindTexts)
         {
             fields.Text("kindTexts", text.Text, 60);

@@ -1,3 +1,5 @@
+using MeltShop.Records.Laboratory;
+
 namespace MeltShop.Operations.Importing.Maps;
 
 /// <summary>What one column of the file holds.</summary>
@@ -5,8 +7,9 @@ namespace MeltShop.Operations.Importing.Maps;
 /// <param name="Heading">As it stood in the sample file: a file with another heading at this place is refused.</param>
 /// <param name="Element">Symbol, for <see cref="ColumnRole.Element"/>.</param>
 /// <param name="Unit">Of the element's values.</param>
+/// <param name="Figure">For <see cref="ColumnRole.Figure"/>, °C or mm.</param>
 public sealed record MappedColumn(
-    int Place, string Heading, ColumnRole Role, string? Element = null, ElementUnit Unit = ElementUnit.Percent);
+    int Place, string Heading, ColumnRole Role, string? Element = null, ElementUnit Unit = ElementUnit.Percent, FigureQuantity? Figure = null);
 
 public enum ColumnRole
 {
@@ -33,6 +36,12 @@ public enum ColumnRole
 
     Remarks,
     Element,
+
+    /// <summary>How the coin broke, grey or white.</summary>
+    Fracture,
+
+    /// <summary>A figure of a cup or a chill wedge.</summary>
+    Figure,
 }
 
 public enum ElementUnit

@@ -19,6 +19,7 @@ internal sealed class RowReader
     private readonly (MappedColumn Column, Element Element)[] elements;
     private readonly HashSet<string> notMeasured;
     private readonly Dictionary<string, SampleKind> kinds;
+    private readonly FigureCells figures;
     private readonly int width;
 
     /// <param name="map">Checked.</param>
@@ -28,11 +29,12 @@ internal sealed class RowReader
     {
         (this.map, this.latest) = (map, latest);
         instants = new(map.TimeForm, zone);
-        single = map.Columns.Where(c => c.Role is not (ColumnRole.Element or ColumnRole.TakenAt)).ToDictionary(c => c.Role);
+        single = map.Columns.Where(c => c.Role is not (ColumnRole.Element or ColumnRole.Figure or ColumnRole.TakenAt)).ToDictionary(c => c.Role);
         times = [.. map.Columns.Where(c => c.Role == ColumnRole.TakenAt).OrderBy(c => c.Place)];
         elements = [.. map.Columns.Where(c => c.Role == ColumnRole.Element).Select(c => (c, Element.Parse(c.Element!)))];
         notMeasured = [.. map.NotMeasuredTexts.Split(' ', StringSplitOptions.RemoveEmptyEntries)];
         kinds = map.KindTexts.ToDictionary(k => k.Text.Trim(), k => k.Kind, StringComparer.OrdinalIgnoreCase);
+        figures = new(map, IsMeasured);
         width = map.Columns.Max(c => c.Place) + 1;
     }
 
@@ -49,10 +51,15 @@ internal sealed class RowReader
         var subject = new RowSubject(
             Word(row, ColumnRole.SampleNumber, faults, isNeeded: true), Word(row, ColumnRole.Heat, faults), Word(row, ColumnRole.Furnace, faults),
             Word(row, ColumnRole.Ladle, faults), Kind(row, faults), Word(row, ColumnRole.Coin, faults));
+        var isOfFigures = SampleKinds.OfFigures.Contains(subject.Kind);
+        subject = subject with { IsGrey = IsGrey(row, isOfFigures, faults) };
         if (subject.Heat is null && subject.Furnace is null) faults.Add(Fault(row, single.GetValueOrDefault(ColumnRole.Heat) ?? single[ColumnRole.Furnace], "importCell.missing"));
         if (subject is { Number: null, Coin: null } && !single.ContainsKey(ColumnRole.SampleNumber)) faults.Add(Fault(row, single[ColumnRole.Coin], "importCell.missing"));
         return new(
-            row.Line, subject, TakenAt(row, faults), Burn(row, faults), Word(row, ColumnRole.Remarks, faults, most: FileBounds.MostSigns), Readings(row, faults), row.Text);
+            row.Line, subject, TakenAt(row, faults), Burn(row, faults), Word(row, ColumnRole.Remarks, faults, most: FileBounds.MostSigns), isOfFigures ? NoReadings(row, faults) : Readings(row, faults), row.Text)
+        {
+            Figures = figures.Read(row, subject.Kind, faults),
+        };
     }
 
     private static RowFault Fault(SheetRow row, MappedColumn column, string code, params object[] arguments) =>
@@ -84,6 +91,24 @@ internal sealed class RowReader
         return map.UsualKind ?? default;
     }
 
+    /// <summary>A cup and a wedge have a fracture of their own kind, which says nothing of carbon.</summary>
+    private bool IsGrey(SheetRow row, bool isOfFigures, List<RowFault> faults)
+    {
+        if (isOfFigures || Word(row, ColumnRole.Fracture, faults) is not { } text) return false;
+        if (string.Equals(text, map.GreyText.Trim(), StringComparison.OrdinalIgnoreCase)) return true;
+        if (!string.Equals(text, map.WhiteText.Trim(), StringComparison.OrdinalIgnoreCase)) faults.Add(Fault(row, single[ColumnRole.Fracture], "importFracture.unknown", text));
+        return false;
+    }
+
+    private bool IsMeasured(Cell cell) => !cell.IsEmpty && !(notMeasured.Count > 0 && notMeasured.Contains(cell.Text.Trim()));
+
+    /// <summary>A cup and a wedge have none.</summary>
+    private List<ReadingInput> NoReadings(SheetRow row, List<RowFault> faults)
+    {
+        foreach (var (column, _) in elements.Where(e => IsMeasured(row.Cells[e.Column.Place]))) faults.Add(Fault(row, column, "sample.figuresOnly"));
+        return [];
+    }
+
     private DateTimeOffset TakenAt(SheetRow row, List<RowFault> faults)
     {
         var (instant, code) = instants.Read([.. times.Select(t => row.Cells[t.Place])]);
@@ -108,7 +133,7 @@ internal sealed class RowReader
         foreach (var (column, element) in elements)
         {
             var cell = row.Cells[column.Place];
-            if (cell.IsEmpty || (notMeasured.Count > 0 && notMeasured.Contains(cell.Text.Trim()))) continue;
+            if (!IsMeasured(cell)) continue;
             var number = cell.Value is double value ? new FileNumber(value, false, double.IsFinite(value) ? null : "importNumber.unreadable") : FileNumber.Read(cell.Text, map.DecimalSign);
             var percent = column.Unit == ElementUnit.PartsPerMillion ? number.Value / 10_000 : number.Value;
             var code = number.Code ?? (percent < 0 ? "percent.negative" : percent > 100 ? "percent.over100" : cell.Text.Length > MostText ? "text.tooLong" : null);

@@ -1,5 +1,6 @@
 using MeltShop.Operations.Importing.Maps;
 using MeltShop.Operations.Laboratory;
+using MeltShop.Records.Laboratory;
 
 namespace MeltShop.Operations.Importing.Rows;
 
@@ -16,7 +17,7 @@ internal static class SampleGrouping
             var burns = group.ToList();
             if ((faulty.Contains(group.Key) ? "importSample.faultyRow" : Fault(map, burns)) is { } code)
                 faults.AddRange(burns.Select(r => new RowFault(r.Line, "", r.Text, code, ReadingInputs.MostBurns)));
-            else samples.Add(new(burns[0].Subject, burns.Min(r => r.TakenAt), map.Layout == RowLayout.MeanPerRow, InOrder(burns)));
+            else samples.Add(new(burns[0].Subject, burns.Min(r => r.TakenAt), map.Layout == RowLayout.MeanPerRow && !IsOfFigures(burns[0]), InOrder(burns)));
         }
 
         return samples;
@@ -27,11 +28,13 @@ internal static class SampleGrouping
 
     private static string? Fault(ColumnMap map, List<ImportRow> burns) =>
         burns.Count == 1 ? null
-        : map.Layout == RowLayout.MeanPerRow ? "importSample.twice"
+        : map.Layout == RowLayout.MeanPerRow || IsOfFigures(burns[0]) ? "importSample.twice"
         : burns.Count > ReadingInputs.MostBurns ? "sample.tooManyBurns"
         : burns.Exists(b => b.Subject != burns[0].Subject) ? "importSample.differs"
         : burns[0].Burn is not null && burns.DistinctBy(b => b.Burn).Count() < burns.Count ? "importBurn.twice"
         : null;
+
+    private static bool IsOfFigures(ImportRow row) => SampleKinds.OfFigures.Contains(row.Subject.Kind);
 
     private static List<ImportRow> InOrder(List<ImportRow> burns) => burns[0].Burn is null ? burns : [.. burns.OrderBy(b => b.Burn)];
 }

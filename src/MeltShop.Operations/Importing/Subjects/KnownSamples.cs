@@ -30,7 +30,7 @@ internal static class KnownSamples
     {
         if (samples.Count == 0) return [];
         var ids = samples.Select(s => s.KnownSampleId!.Value).ToList();
-        var stored = await db.Samples.AsNoTracking().Include(s => s.Burns).ThenInclude(b => b.Readings).Where(s => EF.Parameter(ids).Contains(s.Id)).ToDictionaryAsync(s => s.Id, ct);
+        var stored = await db.Samples.AsNoTracking().Include(s => s.Figures).Include(s => s.Burns).ThenInclude(b => b.Readings).Where(s => EF.Parameter(ids).Contains(s.Id)).ToDictionaryAsync(s => s.Id, ct);
         return samples.FindAll(s => !IsSame(s, stored[s.KnownSampleId!.Value]));
     }
 
@@ -38,8 +38,10 @@ internal static class KnownSamples
     {
         var subject = found.Sample.Subject;
         if ((stored.HeatId, stored.TreatedLadleId, stored.Kind, stored.ObservedAt) != (found.HeatId, found.TreatedLadleId, subject.Kind, found.Sample.TakenAt)) return false;
+        if (stored.GreyFracture != subject.IsGrey) return false;
+        if (!stored.Figures.Select(f => (f.Quantity, f.Value)).Order().SequenceEqual(found.Sample.Figures.Select(f => (f.Quantity, f.Value)).Order())) return false;
         var burns = stored.Burns.OrderBy(b => b.Ordinal).Select(b => b.Readings.Select(r => (r.Element.Symbol, r.Percent, r.BelowDetection)).Order());
-        var given = found.Sample.Rows.Select(r => r.Readings.Select(v => (v.Element, v.Percent, v.BelowDetection)).Order());
+        var given = found.Sample.Burns.Select(r => r.Readings.Select(v => (v.Element, v.Percent, v.BelowDetection)).Order());
         return burns.SelectMany((burn, i) => burn.Select(v => (i, v))).SequenceEqual(given.SelectMany((burn, i) => burn.Select(v => (i, v))));
     }
 }

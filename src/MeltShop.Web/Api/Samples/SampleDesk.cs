@@ -47,7 +47,7 @@ internal sealed class SampleDesk(IDbContextFactory<RecordsContext> contexts, Imp
 
     private static ReadFile FileOf(SampleRequest request, ReadOnlyMemory<byte> body)
     {
-        var subject = new RowSubject(request.Id, request.Heat, request.Furnace, request.Ladle, request.Kind, request.Coin);
+        var subject = new RowSubject(request.Id, request.Heat, request.Furnace, request.Ladle, request.Kind, request.Coin) { IsGrey = request.IsGrey };
         var takenAt = request.TakenAt.Cut();
         var text = Encoding.UTF8.GetString(body.Span);
         var rows = request.Burns.Select((burn, index) => new ImportRow(1, subject, takenAt, index + 1, request.Remarks, burn, index == 0 ? text : "")).ToList();

@@ -15,9 +15,10 @@ namespace MeltShop.Web.Api.Samples;
 /// <param name="TakenAt">When the coin was taken.</param>
 /// <param name="By">Sign-in name of the person who measured: a fact has a person.</param>
 /// <param name="IsMeanOnly">The one burn is the mean that the instrument reckoned.</param>
+/// <param name="IsGrey">The coin broke grey.</param>
 internal sealed record SampleRequest(
     string Id, string Instrument, string? Heat, string? Furnace, string? Ladle, SampleKind Kind, string? Coin, DateTimeOffset TakenAt, string By, string? Remarks,
-    bool IsMeanOnly, IReadOnlyList<IReadOnlyList<ReadingInput>> Burns)
+    bool IsMeanOnly, bool IsGrey, IReadOnlyList<IReadOnlyList<ReadingInput>> Burns)
 {
     public const int MostBurns = 20;
 
@@ -33,7 +34,7 @@ internal sealed record SampleRequest(
         if (isMeanOnly && burns.Count > 1) body.Report("burns", "sample.meanIsOne");
         return new(
             body.NeededText("id"), body.NeededText("instrument"), heat, furnace, body.Text("ladle"), known, body.Text("coin"), body.Instant("takenAt") ?? default,
-            body.NeededText("by"), body.Text("remarks"), isMeanOnly, [.. burns.Select(Burn)]);
+            body.NeededText("by"), body.Text("remarks"), isMeanOnly, body.Flag("greyFracture") ?? false, [.. burns.Select(Burn)]);
     }
 
     /// <summary>The kinds that have burns, as JSON writes names: <c>bath</c>, <c>lastMetal</c>.</summary>

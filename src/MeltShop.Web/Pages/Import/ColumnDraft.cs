@@ -1,6 +1,7 @@
 using System.Globalization;
 using MeltShop.Metallurgy.Elements;
 using MeltShop.Operations.Importing.Maps;
+using MeltShop.Records.Laboratory;
 using MeltShop.Web.Components.Fields;
 
 namespace MeltShop.Web.Pages.Import;
@@ -28,6 +29,14 @@ public sealed class ColumnDraft
         Unit.Showing((heading.Contains("ppm", StringComparison.OrdinalIgnoreCase) ? ElementUnit.PartsPerMillion : ElementUnit.Percent).ToString());
     }
 
+    /// <summary>A column as a map has it, before any file is pointed at.</summary>
+    internal ColumnDraft(EntryForm form, MappedColumn column)
+        : this(form, column.Place, column.Heading, [], new Dictionary<string, ColumnDraft>())
+    {
+        Holds.Showing(column.Role switch { ColumnRole.Element => column.Element, ColumnRole.Figure => column.Figure.ToString(), var role => role.ToString() });
+        Unit.Showing(column.Unit.ToString());
+    }
+
     public int Place { get; }
 
     public string Heading { get; }
@@ -35,7 +44,7 @@ public sealed class ColumnDraft
     /// <summary>The first cells under it.</summary>
     public IReadOnlyList<string> Examples { get; }
 
-    /// <summary>A role, or the symbol of an element; empty: it is passed over.</summary>
+    /// <summary>A role, the symbol of an element, or a figure; empty: it is passed over.</summary>
     public TextEntry Holds { get; }
 
     public TextEntry Unit { get; }
@@ -45,6 +54,7 @@ public sealed class ColumnDraft
     /// <summary>Null where it is passed over.</summary>
     public MappedColumn? Column => Holds.Value is not { } held ? null
         : IsElement ? new(Place, Heading, ColumnRole.Element, held, Enum.Parse<ElementUnit>(Unit.Value!))
+        : Enum.TryParse<FigureQuantity>(held, out var figure) ? new(Place, Heading, ColumnRole.Figure, Figure: figure)
         : new(Place, Heading, Enum.Parse<ColumnRole>(held));
 
     /// <summary>The form forgets it: the file is read anew.</summary>

@@ -1,5 +1,6 @@
 using MeltShop.Metallurgy.Elements;
 using MeltShop.Operations.Importing.Maps;
+using MeltShop.Records.Laboratory;
 using MeltShop.Web.Components.Fields;
 using Microsoft.AspNetCore.Components;
 
@@ -13,7 +14,8 @@ public sealed partial class ColumnTable
 
     private IEnumerable<Choice> Held =>
     [
-        .. Enum.GetValues<ColumnRole>().Where(r => r != ColumnRole.Element).Select(r => new Choice(r.ToString(), Text["Role." + r])),
+        .. Enum.GetValues<ColumnRole>().Where(r => r is not (ColumnRole.Element or ColumnRole.Figure)).Select(r => new Choice(r.ToString(), Text["Role." + r])),
+        .. Enum.GetValues<FigureQuantity>().Select(f => new Choice(f.ToString(), Text["Figure." + f])),
         .. Element.All.Where(e => e != Element.Fe).Select(e => new Choice(e.Symbol, Text["ElementOf", e.Symbol])),
     ];
 

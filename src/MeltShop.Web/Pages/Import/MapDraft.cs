@@ -12,8 +12,6 @@ public sealed class MapDraft(EntryForm form)
 {
     public static IReadOnlyDictionary<string, char> Separators { get; } = new Dictionary<string, char> { ["semicolon"] = ';', ["comma"] = ',', ["tab"] = '\t', ["bar"] = '|' };
 
-    public static IReadOnlyList<SampleKind> KindsWithBurns { get; } = [.. Enum.GetValues<SampleKind>().Where(k => !SampleKinds.OfFigures.Contains(k))];
-
     public TextEntry Name { get; } = form.Words("name", isRequired: true);
     public TextEntry Instrument { get; } = form.Choice("instrument", isRequired: true);
     public TextEntry Layout { get; } = form.Choice("layout", isRequired: true);
@@ -24,7 +22,9 @@ public sealed class MapDraft(EntryForm form)
     public TextEntry TimeForm { get; } = form.Words("timeForm", isRequired: true).With(TimeForms.Usual[0]);
     public TextEntry NotMeasured { get; } = form.Words("notMeasuredTexts");
     public TextEntry UsualKind { get; } = form.Choice("usualKind");
-    public IReadOnlyList<KindWords> KindTexts { get; } = [.. KindsWithBurns.Select(kind => new KindWords(kind, form.Words($"kindTexts.{kind}")))];
+    public TextEntry GreyText { get; } = form.Words("greyText");
+    public TextEntry WhiteText { get; } = form.Words("whiteText");
+    public IReadOnlyList<KindWords> KindTexts { get; } = [.. Enum.GetValues<SampleKind>().Select(kind => new KindWords(kind, form.Words($"kindTexts.{kind}")))];
     public IReadOnlyList<ColumnDraft> Columns { get; private set; } = [];
 
     public char SeparatorSign => Separators.GetValueOrDefault(Separator.Value ?? "", ';');
@@ -35,6 +35,27 @@ public sealed class MapDraft(EntryForm form)
     public int? HeadingNumber => int.TryParse(HeadingLine.Value, NumberStyles.None, CultureInfo.InvariantCulture, out var line) ? line : null;
 
     public void Suggest(char separator) => Separator.Showing(Separators.First(s => s.Value == separator).Key);
+
+    /// <summary>A map as it is kept, to be changed.</summary>
+    public void Show(string name, ColumnMap map)
+    {
+        ArgumentNullException.ThrowIfNull(map);
+        foreach (var column in Columns) column.Leave(form);
+        Name.Showing(name);
+        Instrument.Showing(map.Instrument);
+        Layout.Showing(map.Layout.ToString());
+        DecimalSign.Showing(map.DecimalSign.ToString());
+        Separator.Showing(Separators.FirstOrDefault(s => s.Value == map.Separator).Key);
+        Coding.Showing(map.Coding.ToString());
+        HeadingLine.Showing(map.HeadingLine.ToString(CultureInfo.InvariantCulture));
+        TimeForm.Showing(map.TimeForm);
+        NotMeasured.Showing(map.NotMeasuredTexts);
+        UsualKind.Showing(map.UsualKind?.ToString());
+        GreyText.Showing(map.GreyText);
+        WhiteText.Showing(map.WhiteText);
+        foreach (var kind in KindTexts) kind.Text.Showing(map.KindTexts.FirstOrDefault(k => k.Kind == kind.Kind)?.Text);
+        Columns = [.. map.Columns.OrderBy(c => c.Place).Select(c => new ColumnDraft(form, c))];
+    }
 
     /// <summary>The columns of a file with their headings and the first of what stands under them.</summary>
     public void Show(IReadOnlyList<SheetRow> rows, int headingLine)
@@ -66,6 +87,8 @@ public sealed class MapDraft(EntryForm form)
         NotMeasuredTexts = NotMeasured.Value ?? "",
         UsualKind = Enum.TryParse<SampleKind>(UsualKind.Value, out var kind) ? kind : null,
         KindTexts = [.. KindTexts.Where(k => k.Text.Value is not null).Select(k => new KindText(k.Text.Value!.Trim(), k.Kind))],
+        GreyText = GreyText.Value?.Trim() ?? "",
+        WhiteText = WhiteText.Value?.Trim() ?? "",
         Columns = [.. Columns.Select(c => c.Column).OfType<MappedColumn>()],
     };
 }

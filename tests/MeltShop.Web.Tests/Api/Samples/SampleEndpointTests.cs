@@ -31,6 +31,19 @@ public sealed class SampleEndpointTests(ScaleShop app) : IClassFixture<ScaleShop
     }
 
     [Fact]
+    public async Task Sample_ThatBrokeGrey_IsKeptSoAndIsAnotherOneWithoutIt()
+    {
+        await app.Spectrometer(instrument);
+        using var machine = await app.CreateMachineAsync();
+        using var sent = await Send(machine, new(Sample("grey")) { ["greyFracture"] = true });
+        using var white = await Send(machine, Sample("grey"));
+
+        Assert.Equal(HttpStatusCode.OK, sent.StatusCode);
+        Assert.True(Assert.Single(await app.Samples(instrument)).GreyFracture);
+        await Refused(white, "id");
+    }
+
+    [Fact]
     public async Task Sample_SentByManyAtOnce_IsRecordedOnce()
     {
         await app.Spectrometer(instrument);

@@ -1,9 +1,11 @@
 using Bunit;
 using MeltShop.Operations.Importing.Maps;
+using MeltShop.Records.Laboratory;
 using MeltShop.Records.People;
 using MeltShop.Records.Reading.Importing;
 using MeltShop.Records.Writing;
 using MeltShop.Web.Pages.Import;
+using Microsoft.AspNetCore.Components;
 using Microsoft.AspNetCore.Components.Forms;
 
 namespace MeltShop.Web.Tests.Pages.Import;
@@ -47,9 +49,44 @@ public sealed class MapMakingTests : ImportTest
         Assert.Equal("Coin", page.Find("[data-field=\"columns[0]\"] option[selected]").GetAttribute("value"));
     }
 
+    [Fact]
+    public async Task Map_Kept_IsChangedTakenOutOfUseAndTakenBack()
+    {
+        async Task<ImportMapView> Kept() => (await The<ImportPage>().Load(Cancellation)).Maps.Single(m => m.Name == "burns");
+        var page = await OpenKept();
+        Assert.Equal(["SampleNumber", "Heat", "TakenAt", "C", "Si"], page.FindAll("[data-testid=columns] tr[data-column]").Select(row => row.QuerySelector("option[selected]")!.GetAttribute("value")));
+        Pick(page, "columns[4]", "LiquidusC");
+        await page.InvokeAsync(() => page.Find("form").Submit());
+        page.WaitForState(() => The<NavigationManager>().Uri.EndsWith("/import", StringComparison.Ordinal), Patience);
+        Assert.Equal(new(4, "Si", ColumnRole.Figure, Figure: FigureQuantity.LiquidusC), RecordsJson.Value<ColumnMap>((await Kept()).Definition)!.Columns[4]);
+
+        page = await OpenKept();
+        await page.InvokeAsync(() => page.Find("[data-testid=end-map]").Click());
+        page.WaitForState(() => The<NavigationManager>().Uri.EndsWith("/import", StringComparison.Ordinal), Patience);
+        Assert.False((await Kept()).IsActive);
+        var list = OpenImport();
+        list.WaitForElement("[data-map=burns] .tag", Patience);
+
+        page = await OpenKept();
+        Assert.Empty(page.FindAll("[data-testid=end-map]"));
+        await page.InvokeAsync(() => page.Find("form").Submit());
+        page.WaitForState(() => The<NavigationManager>().Uri.EndsWith("/import", StringComparison.Ordinal), Patience);
+        Assert.True((await Kept()).IsActive);
+
+        async Task<IRenderedComponent<MapMaking>> OpenKept()
+        {
+            SignIn(Role.Metallurgist);
+            The<NavigationManager>().NavigateTo($"/import/map?of={(await Kept()).Id}");
+            var opened = Render<MapMaking>();
+            opened.WaitForState(() => opened.FindAll("[data-testid=columns] tr[data-column]").Count == 5, Patience);
+            return opened;
+        }
+    }
+
     private IRenderedComponent<MapMaking> Open()
     {
         SignIn(Role.Metallurgist);
+        The<NavigationManager>().NavigateTo("/import/map");
         var page = Render<MapMaking>();
         page.WaitForState(() => page.FindAll("[data-testid=map-form]").Count > 0, Patience);
         page.FindComponent<InputFile>().UploadFiles(InputFileContent.CreateFromText("Coin\tFurnace\tTaken\tC %\tMg ppm\nK1\tF1\t2026-03-02 07:00:00\t3,61\t410\n", "sample.txt"));
