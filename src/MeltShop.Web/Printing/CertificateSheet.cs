@@ -4,9 +4,12 @@ using MeltShop.Metallurgy.Grades;
 using MeltShop.Operations.Castings;
 using MeltShop.Operations.Laboratory;
 using MeltShop.Operations.Ladles;
+using MeltShop.Records.Reading.Laboratory;
 using MeltShop.Web.Components.Fields;
 using MeltShop.Web.Components.Reading;
 using MeltShop.Web.Pages.Castings;
+using MeltShop.Web.Pages.Charge;
+using MeltShop.Web.Pages.Heats;
 using Microsoft.Extensions.Localization;
 
 namespace MeltShop.Web.Printing;
@@ -69,9 +72,9 @@ internal sealed class CertificateSheet(IStringLocalizer<Texts.Castings> text, Sh
         sheet.Table(
             [0.2, 0.2, 0.2, 0.2, 0.2], [text["Element"], text["Measured"], text["Least"], text["Most"], text["Verdict"]],
             content.Verdicts.Select(v => (IReadOnlyList<string>)
-                [v.Quantity, Result(v), Limit(v.Quantity, v.Least), Limit(v.Quantity, v.Most), text["Window." + v.Standing]]));
+                [v.Quantity, Result(sample, v), Limit(v.Quantity, v.Least), Limit(v.Quantity, v.Most), text["Window." + v.Standing]]));
         var judged = content.Verdicts.Select(v => v.Quantity).ToHashSet();
-        var rest = sample.Means.Where(m => !judged.Contains(m.Element.Symbol)).Select(m => $"{m.Element.Symbol} {NumberText.Show(m.Percent, m.Element.Decimals)}").ToList();
+        var rest = sample.Means.Where(m => !judged.Contains(m.Element.Symbol)).Select(m => $"{m.Element.Symbol} {BurnTable.BelowMark(sample, m.Element)}{PercentText.Show(m.Element, m.Percent)}").ToList();
         if (rest.Count > 0) sheet.Words(text["AlsoMeasured", string.Join(", ", rest)]);
         if (content.Ladle.Treated!.Card?.Problem is not null) sheet.Words(text["CarbonThroughChain"]);
     }
@@ -113,8 +116,12 @@ internal sealed class CertificateSheet(IStringLocalizer<Texts.Castings> text, Sh
         verdict.IsRemembered ? $"{text["Standing." + verdict.Standing]}, {text["FromMemory"]}" : text["Standing." + verdict.Standing];
 
     // As many decimals as it takes not to contradict the verdict beside it.
-    private static string Result(WindowVerdict verdict) =>
-        verdict.Value is { } value ? NumberText.ShowBeside(value, Decimals(verdict.Quantity), verdict.Least, verdict.Most) : "–";
+    private static string Result(SampleView sample, WindowVerdict verdict) =>
+        verdict.Value is { } value ? Mark(sample, verdict.Quantity) + NumberText.ShowBeside(value, Decimals(verdict.Quantity), verdict.Least, verdict.Most) : "–";
+
+    // Carbon comes from the furnace sample, whatever the coin showed.
+    private static string Mark(SampleView sample, string quantity) =>
+        Element.TryParse(quantity, out var element) && element != Element.C ? BurnTable.BelowMark(sample, element) : "";
 
     private static string Limit(string quantity, double? value) => value is { } percent ? NumberText.ShowAtLeast(percent, Decimals(quantity)) : "–";
 

@@ -51,13 +51,15 @@ public sealed partial class BurnTable
         { } reading => NumberText.Show(reading.Percent),
     };
 
-    /// <summary>A mean over readings below detection is at most what it says, for they count as their limit of detection.</summary>
-    private string Mean(Element element)
+    /// <summary>The mark before a mean: over readings below detection it is at most what it says, for they count as their limit of detection.</summary>
+    internal static string BelowMark(SampleView sample, Element element)
     {
-        if (Sample.Mean(element) is not { } mean) return "–";
-        var isBelow = Counting.SelectMany(burn => burn.Readings).Where(reading => reading.Element == element).Select(reading => reading.BelowDetection).ToList();
-        return (isBelow.TrueForAll(below => below) ? "<" : isBelow.Contains(true) ? "≤" : "") + PercentText.Show(element, mean);
+        var isBelow = sample.Burns.Where(burn => !burn.SetAside).SelectMany(burn => burn.Readings)
+            .Where(reading => reading.Element == element).Select(reading => reading.BelowDetection).ToList();
+        return isBelow.Count > 0 && isBelow.TrueForAll(below => below) ? "<" : isBelow.Contains(true) ? "≤" : "";
     }
+
+    private string Mean(Element element) => Sample.Mean(element) is { } mean ? BelowMark(Sample, element) + PercentText.Show(element, mean) : "–";
 
     private IReadOnlyList<string> SuspectIn(BurnView burn)
     {

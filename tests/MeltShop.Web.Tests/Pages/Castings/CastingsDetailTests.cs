@@ -37,6 +37,7 @@ public sealed class CastingsDetailTests : DemoShopTest
             [DemoHeatNumber, "EN-GJS-500-7", "EN 1563", "Otto Demo Pumps", "4711", "12 pump housings", "EN 10204", "Released by", "moulds 1 to 12", "not tested", "512", "page 1 of"],
             part => Assert.Contains(part, words, StringComparison.Ordinal));
         Assert.DoesNotMatch("[0-9][.][0-9]{6}", words); // rounded for the eye
+        Assert.DoesNotMatch("[A-Z][a-z]? 0[.]0+[,.]", words); // a trace is no nought
         Assert.All(document.GetPages().SelectMany(p => p.Letters), letter => Assert.Matches("^[A-Z]{6}\\+DejaVu", letter.FontName!)); // a subset of the shipped face, embedded
     }
 
