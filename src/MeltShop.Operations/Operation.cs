@@ -1,5 +1,6 @@
 using MeltShop.Metallurgy;
 using MeltShop.Operations.Checking;
+using MeltShop.Records.Keeping;
 using MeltShop.Records.Writing;
 using Microsoft.EntityFrameworkCore;
 
@@ -59,8 +60,13 @@ public abstract class Operation<TCommand, TResult>(Recorder recorder, TimeProvid
     protected static Written<TResult> Refuse(string path, string code, params object[] arguments) =>
         Written<TResult>.Refused(new Finding(path, code, arguments));
 
-    /// <summary>A refusal because somebody else was faster.</summary>
-    protected static Written<TResult> Stale() => Refuse("version", "version.stale");
+    /// <summary>A refusal because somebody else was faster: the row stands in another version than the one that was seen.</summary>
+    protected static Written<TResult> Stale<TRow>(Writing writing, TRow row, Guid seen)
+        where TRow : class, IVersioned
+    {
+        ArgumentNullException.ThrowIfNull(writing);
+        return Written<TResult>.Refused(SeenRow.Of(writing.Db, row, seen).Outdated("version"));
+    }
 
     protected static Written<TResult> Done(TResult result, params ChangeNotice[] notices) => Written<TResult>.Of(result, notices);
 

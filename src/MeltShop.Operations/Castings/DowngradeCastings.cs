@@ -49,7 +49,7 @@ public sealed class DowngradeCastings(Recorder recorder, TimeProvider time, Pass
         var treated = await db.TreatedLadles.FindAsync([command.TreatedLadleId], cancellation);
         if (treated is null) return Refuse("treatedLadleId", "ladle.unknown");
         await db.LockLadles(cancellation, treated);
-        if (treated.Version != command.Version) return Stale();
+        if (treated.Version != command.Version) return Stale(writing, treated, command.Version);
         if (treated.State != TreatedLadleState.Held || await IsScrap(writing, treated.Id, cancellation)) return Refuse("treatedLadleId", "state.wrong", treated.State.ToString());
         var grade = await db.Grades.AsNoTracking().SingleOrDefaultAsync(g => g.Id == command.GradeId, cancellation);
         if (grade is null) return Refuse("gradeId", "grade.unknown");

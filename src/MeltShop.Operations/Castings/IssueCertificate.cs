@@ -41,12 +41,12 @@ public sealed class IssueCertificate(Recorder recorder, TimeProvider time) : Ope
         var db = writing.Db;
         var treated = await db.TreatedLadles.FindAsync([command.TreatedLadleId], cancellation);
         if (treated is null) return Refuse("treatedLadleId", "ladle.unknown");
-        if (treated.Version != command.Version) return Stale();
+        if (treated.Version != command.Version) return Stale(writing, treated, command.Version);
         var units = await CastingUnits.Load(db, treated.Id, cancellation);
         if (treated.State != TreatedLadleState.Released && units.All.All(u => u.Apart != CastingVerdict.Release)) return Refuse("treatedLadleId", "certificate.notReleased");
         var last = await db.Certificates.AsNoTracking().Where(c => c.TreatedLadleId == treated.Id).OrderByDescending(c => c.Revision)
             .Select(c => new { c.Id, c.Revision }).FirstOrDefaultAsync(cancellation);
-        if (command.Revision != (last?.Revision ?? 0) + 1) return Stale();
+        if (command.Revision != (last?.Revision ?? 0) + 1) return Stale(writing, treated, command.Version);
         if (last is not null && string.IsNullOrWhiteSpace(command.Reason)) return Refuse("reason", "text.missing");
 
         var certificate = new Certificate

@@ -32,7 +32,7 @@ public sealed class CorrectHeat(Recorder recorder, TimeProvider time) : Operatio
         var db = writing.Db;
         var heat = await db.Heats.FindAsync([command.HeatId], cancellation);
         if (heat is null) return Refuse("heatId", "heat.unknown");
-        if (heat.Version != command.Version) return Stale();
+        if (heat.Version != command.Version) return Stale(writing, heat, command.Version);
         var families = await db.Grades.Where(g => g.Id == command.GradeId || g.Id == heat.GradeId).ToDictionaryAsync(g => g.Id, g => g.Family, cancellation);
         if (!families.TryGetValue(command.GradeId, out var family)) return Refuse("gradeId", "grade.unknown");
         var startedAt = command.StartedAt ?? heat.StartedAt;

@@ -32,7 +32,7 @@ public sealed class ChangeWindow(Recorder recorder, TimeProvider time) : Operati
     {
         var grade = await writing.Db.Grades.Include(g => g.Windows).SingleOrDefaultAsync(g => g.Id == command.GradeId, cancellation);
         if (grade is null) return Refuse("gradeId", "grade.unknown");
-        if (grade.Version != command.Version) return Stale();
+        if (grade.Version != command.Version) return Stale(writing, grade, command.Version);
 
         var window = grade.Windows.SingleOrDefault(w => w.Stage == command.Stage && w.Quantity == command.Quantity);
         if (window is null) grade.Windows.Add(Input(command).Row(grade.Id));

@@ -27,7 +27,7 @@ public sealed class CancelHeat(Recorder recorder, TimeProvider time) : Operation
         var db = writing.Db;
         var heat = await db.Heats.FindAsync([command.HeatId], cancellation);
         if (heat is null) return Refuse("heatId", "heat.unknown");
-        if (heat.Version != command.Version) return Stale();
+        if (heat.Version != command.Version) return Stale(writing, heat, command.Version);
         if (heat.State is not (HeatState.Charging or HeatState.Bath)) return Refuse("heatId", "state.wrong", heat.State.ToString());
         await db.LockFurnace(heat.FurnaceId, cancellation);
         var prepared = await db.TreatedLadles

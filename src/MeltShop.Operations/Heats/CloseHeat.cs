@@ -32,7 +32,7 @@ public sealed class CloseHeat(Recorder recorder, TimeProvider time) : Operation<
         var db = writing.Db;
         var heat = await db.Heats.FindAsync([command.HeatId], cancellation);
         if (heat is null) return Refuse("heatId", "heat.unknown");
-        if (heat.Version != command.Version) return Stale();
+        if (heat.Version != command.Version) return Stale(writing, heat, command.Version);
 
         await db.LockFurnace(heat.FurnaceId, cancellation);
         var ladles = await db.TreatedLadles.Where(l => l.HeatId == heat.Id).ToListAsync(cancellation);

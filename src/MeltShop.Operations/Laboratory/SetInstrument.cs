@@ -31,7 +31,7 @@ public sealed class SetInstrument(Recorder recorder, TimeProvider time) : Operat
     {
         var instrument = await writing.Db.Instruments.Include(i => i.Elements).SingleOrDefaultAsync(i => i.Id == command.InstrumentId, cancellation);
         if (instrument is null) return Refuse("instrumentId", "instrument.unknown");
-        if (instrument.Version != command.Version) return Stale();
+        if (instrument.Version != command.Version) return Stale(writing, instrument, command.Version);
         writing.Db.Expect(instrument, command.Version);
         (instrument.Name, instrument.IsActive, instrument.FiguresSource) = (command.Name, command.IsActive, command.FiguresSource);
         var given = command.Elements.ToDictionary(e => Element.Parse(e.Element));

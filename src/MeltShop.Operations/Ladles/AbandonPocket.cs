@@ -22,7 +22,7 @@ public sealed class AbandonPocket(Recorder recorder, TimeProvider time) : Operat
     {
         var treated = await writing.Db.TreatedLadles.FindAsync([command.TreatedLadleId], cancellation);
         if (treated is null) return Refuse("treatedLadleId", "ladle.unknown");
-        if (treated.Version != command.Version) return Stale();
+        if (treated.Version != command.Version) return Stale(writing, treated, command.Version);
         if (treated.State != TreatedLadleState.Prepared) return Refuse("treatedLadleId", "state.wrong", treated.State.ToString());
 
         writing.Step(treated, TreatedLadleState.Abandoned, command.Reason);

@@ -45,7 +45,7 @@ public sealed class DecideCastings(Recorder recorder, TimeProvider time, Passwor
         var treated = await db.TreatedLadles.FindAsync([command.TreatedLadleId], cancellation);
         if (treated is null) return Refuse("treatedLadleId", "ladle.unknown");
         await db.LockLadles(cancellation, treated); // what is seen here stands until it is decided
-        if (treated.Version != command.Version) return Stale();
+        if (treated.Version != command.Version) return Stale(writing, treated, command.Version);
         if (command.Verdict != CastingVerdict.Hold && !writing.Acting.HoldsAny(CastingJudgement.ReleaseRoles))
         {
             return Refuse("", "right.missing", string.Join(", ", CastingJudgement.ReleaseRoles));

@@ -34,7 +34,7 @@ public sealed class DoseMagnesium(Recorder recorder, TimeProvider time) : Operat
         var (ladle, finding) = await writing.Find(command.TreatedLadleId, "treatedLadleId", cancellation);
         if (finding is not null) return Written<Guid>.Refused(finding);
         var treated = ladle!.Treated;
-        if (treated.Version != command.Version) return Stale();
+        if (treated.Version != command.Version) return Stale(writing, treated, command.Version);
         if (treated.State is not (TreatedLadleState.Tapped or TreatedLadleState.Pouring)) return Refuse("treatedLadleId", "state.wrong", treated.State.ToString());
         var station = await db.Ladles.AsNoTracking().SingleOrDefaultAsync(l => l.Id == command.StationId, cancellation);
         if (station is null) return Refuse("stationId", "ladle.unknown");

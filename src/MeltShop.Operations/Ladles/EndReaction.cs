@@ -24,7 +24,7 @@ public sealed class EndReaction(Recorder recorder, TimeProvider time) : Operatio
     {
         var treated = await writing.Db.TreatedLadles.FindAsync([command.TreatedLadleId], cancellation);
         if (treated is null) return Refuse("treatedLadleId", "ladle.unknown");
-        if (treated.Version != command.Version) return Stale();
+        if (treated.Version != command.Version) return Stale(writing, treated, command.Version);
         if (treated.State != TreatedLadleState.Tapped) return Refuse("treatedLadleId", "state.wrong", treated.State.ToString());
         var tappedAt = await writing.Db.InForce<Tap>().Where(t => t.TreatedLadleId == treated.Id).MaxAsync(t => t.ObservedAt, cancellation);
         if (writing.Stamp.ObservedAt < tappedAt) return Refuse("observedAt", "time.beforeTap", tappedAt);

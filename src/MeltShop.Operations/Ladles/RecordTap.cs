@@ -48,7 +48,7 @@ public sealed class RecordTap(Recorder recorder, TimeProvider time) : Operation<
         var db = writing.Db;
         var treated = await db.TreatedLadles.FindAsync([command.TreatedLadleId], cancellation);
         if (treated is null) return Refuse("treatedLadleId", "ladle.unknown");
-        if (treated.Version != command.Version) return Stale();
+        if (treated.Version != command.Version) return Stale(writing, treated, command.Version);
         if (treated.State != TreatedLadleState.Prepared) return Refuse("treatedLadleId", "state.wrong", treated.State.ToString());
         var heat = await db.Heats.SingleAsync(h => h.Id == treated.HeatId, cancellation);
         await db.LockFurnace(heat.FurnaceId, cancellation);

@@ -24,7 +24,7 @@ public sealed class UndoReaction(Recorder recorder, TimeProvider time) : Operati
     {
         var treated = await writing.Db.TreatedLadles.FindAsync([command.TreatedLadleId], cancellation);
         if (treated is null) return Refuse("treatedLadleId", "ladle.unknown");
-        if (treated.Version != command.Version) return Stale();
+        if (treated.Version != command.Version) return Stale(writing, treated, command.Version);
         if (treated is not { State: TreatedLadleState.Pouring, ReactionEndedAt: not null })
         {
             return Refuse("treatedLadleId", "state.wrong", treated.State.ToString());

@@ -34,7 +34,7 @@ public sealed class SetLadleFigure(Recorder recorder, TimeProvider time) : Opera
     {
         var ladle = await writing.Db.Ladles.FindAsync([command.LadleId], cancellation);
         if (ladle is null) return Refuse("ladleId", "ladle.unknown");
-        if (ladle.Version != command.Version) return Stale();
+        if (ladle.Version != command.Version) return Stale(writing, ladle, command.Version);
         if (command.Kind == LadleFigureKind.FillLimit && command.Value > ladle.CapacityKg) return Refuse("value", "ladle.fillOverCapacity", ladle.CapacityKg);
         if (command.Kind == LadleFigureKind.Capacity && command.Value < ladle.FillLimitKg) return Refuse("value", "ladle.fillOverCapacity", command.Value);
 

@@ -19,7 +19,7 @@ public sealed class ChangePrice(Recorder recorder, TimeProvider time) : Operatio
     {
         var material = await writing.Db.Materials.FindAsync([command.MaterialId], cancellation);
         if (material is null) return Refuse("materialId", "material.unknown");
-        if (material.Version != command.Version) return Stale();
+        if (material.Version != command.Version) return Stale(writing, material, command.Version);
 
         material.PricePerTonne = command.PricePerTonne;
         writing.Db.Add(writing.Stamp.Price(material.Id, command.PricePerTonne));

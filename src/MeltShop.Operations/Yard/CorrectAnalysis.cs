@@ -30,7 +30,7 @@ public sealed class CorrectAnalysis(Recorder recorder, TimeProvider time) : Oper
     {
         var material = await writing.Db.Materials.FindAsync([command.MaterialId], cancellation);
         if (material is null) return Refuse("materialId", "material.unknown");
-        if (material.Version != command.Version) return Stale();
+        if (material.Version != command.Version) return Stale(writing, material, command.Version);
 
         var analysis = writing.Stamp.Analysis(
             material.Id, command.Percents, command.Source, command.SourceKind, material.AnalysisId, command.Reason);

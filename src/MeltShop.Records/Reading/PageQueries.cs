@@ -1,3 +1,4 @@
+using MeltShop.Records.Reading.Changes;
 using MeltShop.Records.Reading.Charge;
 using MeltShop.Records.Reading.Drafts;
 using MeltShop.Records.Reading.Finding;
@@ -39,6 +40,7 @@ internal static class PageQueries
         services.AddSingleton<PeoplePage>();
         services.AddSingleton<SitePage>();
         services.AddSingleton<TrailPage>();
+        services.AddSingleton<ChangesSince>();
         services.AddSingleton<InstrumentsPage>();
         services.AddSingleton<ImportPage>();
         services.AddSingleton<InstrumentPage>();

@@ -41,9 +41,9 @@ public sealed class Recorder(IDbContextFactory<RecordsContext> contexts, ChangeN
                 // The whole transaction is undone, and the other one is through by now. A write that names the version which its editor
                 // saw is refused the next time too; one that only adds to what others add to goes through.
             }
-            catch (DbUpdateConcurrencyException)
+            catch (DbUpdateConcurrencyException e)
             {
-                return Refused<TResult>(new Finding("", "version.stale"));
+                return Refused<TResult>(SeenRow.Of(e).Outdated(""));
             }
             catch (DbUpdateException e) when (UniqueViolation.TakenIn(e) is { } taken)
             {

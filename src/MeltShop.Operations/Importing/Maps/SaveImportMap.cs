@@ -41,7 +41,7 @@ public sealed class SaveImportMap(Recorder recorder, TimeProvider time) : Operat
         {
             map = await db.ImportMaps.SingleOrDefaultAsync(m => m.Id == id && m.Name == command.Name, cancellation);
             if (map is null) return Refuse("map", "importMap.unknown");
-            if (map.Version != command.Version) return Stale();
+            if (map.Version != command.Version) return Stale(writing, map, command.Version ?? Guid.Empty);
             if (map.InstrumentId != instrument.Id) return Refuse("instrument", "importMap.otherInstrument");
             db.Expect(map, command.Version.Value);
             (map.Definition, map.IsActive) = (definition, command.IsActive);

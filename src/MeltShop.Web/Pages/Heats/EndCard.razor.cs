@@ -1,6 +1,7 @@
 using MeltShop.Operations;
 using MeltShop.Operations.Heats;
 using MeltShop.Records.Reading.Heats;
+using MeltShop.Records.Writing;
 using MeltShop.Web.Components.Entries;
 using MeltShop.Web.Components.Fields;
 using Microsoft.AspNetCore.Components;
@@ -64,7 +65,7 @@ public sealed partial class EndCard
 
     private void Leave() => asked = null;
 
-    private Task CloseRefused() => close.Form.Findings.Any(finding => finding.Code == Stale.Code) ? Outdated() : Task.CompletedTask;
+    private Task CloseRefused() => close.Form.Findings.Any(finding => finding.Code == SeenRow.Code) ? Outdated() : Task.CompletedTask;
 
     private async Task Cancel() => await After(await HandingIn.Send(cancel, made => Cancelling.Run(
         made.By, new(made.Key, made.ObservedAt, Heat.Heat.Id, seen ?? Heat.Heat.Version, reason.Value!))));
