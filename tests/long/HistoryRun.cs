@@ -3,23 +3,29 @@ using MeltShop.Records;
 using MeltShop.Records.Databases;
 using MeltShop.Records.Grades;
 using MeltShop.Records.Heats;
+using MeltShop.Records.Ladles;
 using MeltShop.Records.People;
 using MeltShop.Records.Reading.History;
 using MeltShop.Records.Sites;
+using MeltShop.Web.Components.Reading;
+using MeltShop.Web.Texts;
 using Microsoft.EntityFrameworkCore;
 
 namespace MeltShop.Long;
 
 /// <summary>
-/// The history page over ten million readings (100,000 heats), on both databases: its own query with all that it reads beside the heats, against the
-/// bare statement for the same fifty. Needs MELTSHOP_TEST_POSTGRES and some 3 GB of disk, which it gives back.
+/// The history page over ten million readings (100,000 heats with three ladles each; MELTSHOP_HISTORY_HEATS says another number), on both databases: its
+/// own query with all that it reads beside the heats, against the bare statement for the same fifty, and read and drawn as a circuit draws it, without the
+/// way to the browser. Needs MELTSHOP_TEST_POSTGRES and some 3 GB of disk, which it gives back.
 /// </summary>
 internal static class HistoryRun
 {
-    private const int Heats = 100_000;
+    private const double DrawnMs = 150;
     private const int ReadingsOfAHeat = 100;
     private const int Rounds = 500;
     private const int Seed = 1125;
+
+    private static readonly int Heats = int.TryParse(Environment.GetEnvironmentVariable("MELTSHOP_HISTORY_HEATS"), out var count) ? count : 100_000;
 
     private static readonly DateTimeOffset Start = new(2016, 1, 1, 0, 0, 0, TimeSpan.Zero);
 
@@ -49,21 +55,28 @@ internal static class HistoryRun
         var contexts = new ContextFactory(options);
         await Fill(contexts);
         var (page, random) = (new HistoryPage(contexts), new Random(Seed));
-        var (pages, bare) = (new double[Rounds], new double[Rounds]);
+        var (pages, bare, drawn) = (new double[Rounds], new double[Rounds], new double[Rounds]);
+        await using var services = new ServiceCollection().AddLogging().AddMeltShopTexts().AddMeltShopRecords(options).AddSingleton<ShopSite>().BuildServiceProvider();
         for (var i = -50; i < Rounds; i++)
         {
             var place = new HistoryPlace(Start.AddMinutes(random.Next(100, Heats) * 30d), long.MaxValue);
             var bareTime = await Time(() => Bare(contexts, place));
             var pageTime = await Time(() => page.Load(new(), place));
-            if (i >= 0) (bare[i], pages[i]) = (bareTime, pageTime);
+            DrawnHistory.Place = place;
+            var drawnTime = await Time(() => Draw(services));
+            if (i >= 0) (bare[i], pages[i], drawn[i]) = (bareTime, pageTime, drawnTime);
         }
 
-        Array.Sort(pages);
-        Array.Sort(bare);
-        var (p95, bareP95) = (pages[Rounds * 95 / 100], bare[Rounds * 95 / 100]);
-        Console.WriteLine($"{options.Provider}, seed {Seed}, {Heats * ReadingsOfAHeat} readings: bare median {bare[Rounds / 2]:F2}, p95 {bareP95:F2} ms; "
-            + $"page median {pages[Rounds / 2]:F2}, p95 {p95:F2} ms (bar {barMs}); ratio median {pages[Rounds / 2] / bare[Rounds / 2]:F1}, p95 {p95 / bareP95:F1}");
-        return p95 <= barMs;
+        var (floor, mine, whole) = (Timing.Of(bare), Timing.Of(pages), Timing.Of(drawn));
+        Console.WriteLine($"{options.Provider}, seed {Seed}, {Heats * ReadingsOfAHeat} readings: bare {floor}; page {mine} (bar of p95 {barMs} ms); "
+            + $"ratio median {mine.Median / floor.Median:F1}, p95 {mine.P95 / floor.P95:F1}; read and drawn {whole} (bar of p95 {DrawnMs} ms)");
+        return mine.P95 <= barMs && whole.P95 <= DrawnMs;
+    }
+
+    private static async Task Draw(IServiceProvider services)
+    {
+        await using var circuit = new GridRenderer(services, services.GetRequiredService<ILoggerFactory>());
+        await circuit.Draw<DrawnHistory>();
     }
 
     private static async Task<int> Bare(ContextFactory contexts, HistoryPlace place)
@@ -109,6 +122,15 @@ internal static class HistoryRun
         };
         db.Add(heat);
         await db.SaveChangesAsync();
+        var ladle = new Ladle
+        {
+            Code = "L", Name = "Ladle", Process = "pocket", FillLimitKg = 1000, PocketKg = 50, MgRecoveryPercent = 50, MgFadePercentPerMinute = 0.001,
+            HeatLossKPerMinute = 5, FiguresSource = "invented",
+        };
+        db.Add(ladle);
+        await db.SaveChangesAsync();
+        db.Add(new TreatedLadle { HeatId = heat.Id, LadleId = ladle.Id, Ordinal = 1, State = TreatedLadleState.Released });
+        await db.SaveChangesAsync();
         var sample = new Records.Laboratory.Sample
         {
             EntryKey = entry.Key, PersonId = person.Id, ObservedAt = Start, EnteredAt = Start, HeatId = heat.Id, Kind = Records.Laboratory.SampleKind.Bath,
@@ -118,10 +140,13 @@ internal static class HistoryRun
         await db.SaveChangesAsync();
         var started = db.Database.IsSqlite() ? $"{Start.UtcTicks} + n.i * {30 * TimeSpan.TicksPerMinute}" : "timestamptz '2016-01-01 00:00:00+00' + n.i * interval '30 minutes'";
         await Multiply(db, typeof(Heat), Heats, ("Number", "'T-' || n.i"), ("StartedAt", started));
+        await Multiply(db, typeof(TreatedLadle), Heats * 3, ("HeatId", $"{heat.Id} + 1 + n.i / 3"), ("Ordinal", "n.i % 3 + 1"));
         await Multiply(db, typeof(Records.Laboratory.Sample), Heats, ("HeatId", $"{heat.Id} + n.i"));
         await Multiply(db, typeof(Records.Laboratory.Burn), Heats * 4, ("SampleId", $"{sample.Id} + n.i / 4"), ("Ordinal", "n.i % 4 + 2"));
         var element = db.Database.IsSqlite() ? "char(65 + n.i % 25)" : "chr((65 + n.i % 25)::int)";
         await Multiply(db, typeof(Records.Laboratory.Reading), Heats * ReadingsOfAHeat, ("BurnId", $"{sample.Burns[0].Id} + 1 + n.i / 25"), ("Element", element));
+        // As the database leaves them after the night; its own cleaning would else run into the measurement.
+        if (!db.Database.IsSqlite()) await db.Database.ExecuteSqlRawAsync("VACUUM");
         await db.Database.ExecuteSqlRawAsync("ANALYZE");
     }
 
