@@ -17,6 +17,10 @@ public sealed partial class TextField
     [Parameter]
     public string? Help { get; set; }
 
+    /// <summary>What is said most of the time: one press instead of a keyboard, for hands in gloves.</summary>
+    [Parameter]
+    public IReadOnlyList<string> Usual { get; set; } = [];
+
     [Parameter]
     public EventCallback Changed { get; set; }
 
@@ -29,9 +33,11 @@ public sealed partial class TextField
         if (firstRender && TakesFocus) await input.FocusAsync();
     }
 
-    private Task Typed(ChangeEventArgs typed)
+    private Task Typed(ChangeEventArgs typed) => Say((string?)typed.Value ?? "");
+
+    private Task Say(string words)
     {
-        Entry.Text = (string?)typed.Value ?? "";
+        Entry.Text = words;
         return Changed.InvokeAsync();
     }
 }

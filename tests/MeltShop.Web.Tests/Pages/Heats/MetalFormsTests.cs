@@ -18,10 +18,11 @@ public sealed class MetalFormsTests : HeatTest
         Type(page, "dip-form", "plusMinusKg", "30");
         await Hand(page, "dip-form");
         page.WaitForAssertion(() => Assert.Equal("text.missing", Error(page, "dip-form", "reason")), Patience);
-        Type(page, "dip-form", "reason", "steel rod");
+        Press(page, "dipped with a rod");
+        page.WaitForAssertion(() => Assert.Equal("dipped with a rod", Typed(page, "dip-form", "reason")), Patience);
         await Hand(page, "dip-form");
 
-        page.WaitForAssertion(() => Assert.Equal("950 kg ± 30 kg", Now(page)), Patience);
+        page.WaitForAssertion(() => Assert.Equal("950 kg ± 30.0 kg", Within(page)), Patience);
         Assert.Empty(page.FindAll("[data-testid=dip-form]"));
         Assert.Equal(950, await Kg(), 6);
     }
@@ -113,7 +114,7 @@ public sealed class MetalFormsTests : HeatTest
 
     private async Task<double> Kg() => (await Heat()).Heat.LiquidKg;
 
-    private static string Now(IRenderedComponent<HeatDetail> page) => page.Find("[data-testid=metal-now]").TextContent;
+    private static string Within(IRenderedComponent<HeatDetail> page) => page.Find("[data-testid=metal-now]").TextContent;
 
     private static string? Typed(IRenderedComponent<HeatDetail> page, string form, string path) => Field(page, form, path).QuerySelector("input")!.GetAttribute("value");
 
