@@ -68,6 +68,9 @@ public abstract class Operation<TCommand, TResult>(Recorder recorder, TimeProvid
         return Written<TResult>.Refused(SeenRow.Of(writing.Db, row, seen).Outdated("version"));
     }
 
+    /// <summary>The same where the row says no version, or the person saw none: what was changed is not told.</summary>
+    protected static Written<TResult> Stale() => Refuse("version", SeenRow.Code);
+
     protected static Written<TResult> Done(TResult result, params ChangeNotice[] notices) => Written<TResult>.Of(result, notices);
 
     /// <summary>Checks the state that the records are in and writes; after a refusal nothing of it stays.</summary>

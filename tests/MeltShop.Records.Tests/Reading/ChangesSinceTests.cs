@@ -20,7 +20,7 @@ public abstract class ChangesSinceTests(Database database)
         await Change(foundry, m => m.PricePerTonne = -2.5m);
         await foundry.Write("Other", (own, _) => own.Grades.Add(new() { Code = $"g{Guid.NewGuid():N}", Family = Grades.IronFamily.Grey, Source = "" }));
         await Change(foundry, m => (m.MetallicYieldPercent, m.IsActive) = (96.25, false));
-        await Change(foundry, m => (m.PieceKg, m.Uses) = (12, MaterialUses.Charge | MaterialUses.BathAddition));
+        await Change(foundry, m => (m.PieceKg, m.Uses) = (12, MaterialUses.Charge | MaterialUses.Treatment));
 
         var made = await new ChangesSince(database.Contexts).Load(seen, Ct);
 
@@ -32,7 +32,7 @@ public abstract class ChangesSinceTests(Database database)
         Assert.Equal((97d, 96.25), values["MetallicYieldPercent"]);
         Assert.Equal((true, false), values["IsActive"]);
         Assert.Equal((null, 12d), values["PieceKg"]);
-        Assert.Equal(MaterialUses.Charge | MaterialUses.BathAddition, values["Uses"].After);
+        Assert.Equal(MaterialUses.Charge | MaterialUses.Treatment, values["Uses"].After);
     }
 
     [Fact]

@@ -35,7 +35,8 @@ internal sealed class RowChanges(RecordsContext db, SeenRow subject)
             }
         }
 
-        return changes;
+        // A fact that stands behind a value of the row (a price) says the same once more.
+        return [.. changes.Where(c => c.Before is not null || !changes.Exists(o => o.Before is not null && o.Column == c.Column && Equals(o.After, c.After)))];
     }
 
     private static string? Text(RowImage image, IColumn column) => (image.Columns ?? image.Was)!.GetValueOrDefault(column.Name);

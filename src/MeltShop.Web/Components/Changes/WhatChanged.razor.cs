@@ -10,6 +10,9 @@ namespace MeltShop.Web.Components.Changes;
 /// <summary>Under the refusal of an outdated form: who changed what meanwhile, from what to what, and when.</summary>
 public sealed partial class WhatChanged
 {
+    /// <summary>Lines of one entry: a coin of thirty elements is not read at a form.</summary>
+    private const int Shown = 8;
+
     private IReadOnlyList<ChangeMade> made = [];
     private SeenRow? told;
 
@@ -27,6 +30,9 @@ public sealed partial class WhatChanged
     private IStringLocalizer<Texts.Changes> Localizer { get; set; } = null!;
 
     private ChangeWords Words => new(Localizer, Site);
+
+    /// <summary>What was replaced before what was added.</summary>
+    private IEnumerable<ValueChange> Told(ChangeMade change) => change.Values.Where(Words.Knows).OrderBy(value => value.Before is null);
 
     protected override async Task OnParametersSetAsync()
     {

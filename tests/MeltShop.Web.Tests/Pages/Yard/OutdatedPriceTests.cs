@@ -21,11 +21,11 @@ public sealed class OutdatedPriceTests : YardTest
 
         await page.Find("[data-testid=price-form]").SubmitAsync();
 
-        page.WaitForState(() => page.FindAll("[data-testid=what-changed] [data-column=PricePerTonne]").Count == 4);
+        page.WaitForState(() => page.FindAll("[data-testid=what-changed] [data-column=PricePerTonne]").Count == 2);
         var told = page.Find("[data-testid=what-changed]");
         Assert.Equal(
             ["price per tonne: 330.00 EUR → 350.00 EUR", "price per tonne: 350.00 EUR → 355.50 EUR"],
-            told.QuerySelectorAll("[data-column=PricePerTonne]").Select(line => line.TextContent).Where(line => !line.Contains('–', StringComparison.Ordinal)));
+            told.QuerySelectorAll("[data-column=PricePerTonne]").Select(line => line.TextContent));
         Assert.Matches("Ida Anders, .+: changed the price", told.QuerySelectorAll("p")[0].TextContent);
         Assert.Matches("Jan Berg, .+: changed the price", told.QuerySelectorAll("p")[1].TextContent);
         Assert.Equal("360", page.Find("[data-field=pricePerTonne] input").GetAttribute("value"));
