@@ -46,7 +46,7 @@ public sealed class DecideUnit(Recorder recorder, TimeProvider time, PasswordAga
         var treated = await db.TreatedLadles.FindAsync([command.TreatedLadleId], cancellation);
         if (treated is null) return Refuse("treatedLadleId", "ladle.unknown");
         await db.LockLadles(cancellation, treated);
-        if (treated.Version != command.Version) return Stale();
+        if (treated.Version != command.Version) return Stale(writing, treated, command.Version);
         if (treated.State is not (TreatedLadleState.Pouring or TreatedLadleState.Held or TreatedLadleState.Released))
         {
             return Refuse("treatedLadleId", "state.wrong", treated.State.ToString());
