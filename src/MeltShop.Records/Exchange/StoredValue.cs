@@ -82,5 +82,12 @@ internal static class StoredValue
         };
     }
 
+    /// <summary>An instant from its text.</summary>
+    /// <exception cref="FormatException">It is none, or not in UTC.</exception>
+    public static DateTime Instant(string text) =>
+        DateTime.ParseExact(text, "O", CultureInfo.InvariantCulture, DateTimeStyles.RoundtripKind) is { Kind: DateTimeKind.Utc } instant
+            ? instant
+            : throw new FormatException($"'{text}' is not in UTC.");
+
     private static string InSqlite(Guid guid) => guid.ToString("D").ToUpperInvariant();
 }

@@ -22,7 +22,7 @@ internal static class CommandLine
           restore FILE           put a backup into the place of the database, where there is none yet
           move FILE              fill an empty PostgreSQL database from the SQLite file of a shop
           export FILE            write all that the shop owns into an open form (docs/EXCHANGE.md), without passwords and keys
-          import FILE            read an export into an empty installation
+          import FILE            read an export into an empty installation: its lines of JSON, or its CSV where those are not there
           solve                  a worker process for whole pieces: questions on standard input; the program starts it itself
 
         Settings: MeltShop:DataFolder, MeltShop:Database (sqlite or postgres), ConnectionStrings:MeltShop, MeltShop:OwnerConnection, MeltShop:TrailHeads.

@@ -78,7 +78,7 @@ public abstract class ArchiveTests(Database database) : IDisposable
         Assert.Contains($",'=cmd|' /C calc'!A{foundry.Grade.Id},", await Text("sheets/Grades.csv"), StringComparison.Ordinal);
         Assert.Contains("\"a, \"\"b\"\"\n+c\"", await Text("sheets/Grades.csv"), StringComparison.Ordinal);
         Assert.Contains(",-1,", await Text("sheets/Prices.csv"), StringComparison.Ordinal); // a number stays one
-        Assert.DoesNotContain("'=", await Text("records/Grades.jsonl"), StringComparison.Ordinal); // what is read again is as it was
+        Assert.DoesNotContain("'=cmd", await Text("records/Grades.jsonl"), StringComparison.Ordinal); // what is read again is as it was
     }
 
     [Fact]
@@ -120,6 +120,60 @@ public abstract class ArchiveTests(Database database) : IDisposable
         Assert.Equal(BackupState.Foreign, (await new ArchiveReader(target).Read(letter, Ct)).State);
         Assert.Equal(BackupState.Missing, (await new ArchiveReader(target).Read(letter + "x", Ct)).State);
         Assert.Equal(BackupState.Occupied, (await Writer.Backup(File, Ct)).State);
+    }
+
+    /// <summary>Texts that the guard and the quotation of a sheet have to give back letter by letter.</summary>
+    private static readonly string[] Odd =
+        ["", "'", "''=1", "=1+1", "+49", "-5", "@a", "\tb", "\rc", " d ", "\"e\"", "f,g", "h\ni", "j\r\nk", "\r\n", "3.50", "True", "null", "'quoted'", "µ ½ – 铁"];
+
+    [Fact]
+    public async Task Sheets_WithoutTheLinesOfJson_BringEveryRowLetterByLetter()
+    {
+        var foundry = await Foundry.Found(database);
+        await HeatStory.Tell(foundry, HeatState.Closed);
+        foreach (var (text, i) in Odd.Select((t, i) => (t, i)))
+            await foundry.Write("Grade", (db, _) => db.Grades.Add(new() { Code = $"odd {i:D2} {Guid.NewGuid():N}", Family = Grades.IronFamily.Grey, Source = text }));
+        var written = await Writer.Export(File, Ct);
+        await Remove(e => e.FullName.StartsWith("records/", StringComparison.Ordinal));
+
+        foreach (var target in await EmptyDatabases.Both(folder.FullName))
+        {
+            var read = await new ArchiveReader(target).Read(File, Ct);
+
+            Assert.True(read.State == BackupState.Done, $"{target.Provider}: {read}");
+            Assert.Equal((written.Trail!.HeadHash, written.Trail.Rows), (read.Trail!.HeadHash, read.Trail.Rows));
+            await using var db = new ContextFactory(target).CreateDbContext();
+            Assert.Equal(Odd, await db.Grades.Where(g => g.Code.StartsWith("odd ")).OrderBy(g => g.Id).Select(g => g.Source).ToListAsync(Ct));
+            await EmptyDatabases.GoesOn(target);
+        }
+    }
+
+    [Theory]
+    [InlineData(",97,", ",98,", BackupState.Broken, "")]
+    [InlineData(",97,", ",much,", BackupState.Foreign, "sheets/Materials.csv, line 2: MetallicYieldPercent")]
+    [InlineData(",97,", ",97,97,", BackupState.Foreign, "cells under")]
+    [InlineData(",97,", ",9\"7,", BackupState.Foreign, "quotation mark")]
+    [InlineData("MetallicYieldPercent", "Yield", BackupState.Foreign, "no column MetallicYieldPercent")]
+    public async Task Sheet_ThatWasChanged_IsRefusedAndLeavesTheDatabaseEmpty(string from, string to, BackupState state, string why)
+    {
+        await HeatStory.Tell(await Foundry.Found(database), HeatState.Closed);
+        await Writer.Export(File, Ct);
+        await Change("sheets/Materials.csv", from, to);
+        await Remove(e => e.FullName == "records/Materials.jsonl");
+        var target = EmptyDatabases.Sqlite(folder.FullName);
+
+        var read = await new ArchiveReader(target).Read(File, Ct);
+
+        Assert.True(read.State == state && (read.Detail ?? "").Contains(why, StringComparison.Ordinal), read.ToString());
+        Assert.Equal(0, (await RowCounts.Of(new ContextFactory(target))).Where(t => t.Key != "TrailHeads").Sum(t => t.Value));
+    }
+
+    private async Task Remove(Func<ZipArchiveEntry, bool> which)
+    {
+        await using var zip = await ZipFile.OpenAsync(File, ZipArchiveMode.Update, Ct);
+        var gone = zip.Entries.Where(which).ToList();
+        Assert.NotEmpty(gone);
+        foreach (var entry in gone) entry.Delete();
     }
 
     private async Task Secret()

@@ -8,7 +8,9 @@ namespace MeltShop.Records.Tests.Exchange;
 /// <summary>Databases without a table, to be filled.</summary>
 internal static class EmptyDatabases
 {
-    public static async Task<IReadOnlyList<RecordsOptions>> Both(string folder) => [SqliteDatabase.OptionsFor(Path.Combine(folder, $"{Guid.NewGuid():N}", "new.db")), await Postgres()];
+    public static async Task<IReadOnlyList<RecordsOptions>> Both(string folder) => [Sqlite(folder), await Postgres()];
+
+    public static RecordsOptions Sqlite(string folder) => SqliteDatabase.OptionsFor(Path.Combine(folder, $"{Guid.NewGuid():N}", "new.db"));
 
     public static async Task<RecordsOptions> Postgres()
     {

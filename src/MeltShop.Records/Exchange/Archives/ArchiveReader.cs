@@ -36,10 +36,23 @@ public sealed class ArchiveReader(RecordsOptions target)
         return RecordsJson.Value<ArchiveContents>(await text.ReadToEndAsync(ct));
     }
 
-    private static async IAsyncEnumerable<object?[]> Rows(ZipArchive zip, StoredTable table, [EnumeratorCancellation] CancellationToken ct)
+    /// <summary>The lines of JSON where there are any, else the sheet of the table.</summary>
+    private static IAsyncEnumerable<object?[]> Rows(ZipArchive zip, StoredTable table, CancellationToken ct)
     {
-        var entry = zip.GetEntry(ArchiveContents.RecordsOf(table.Name)) ?? throw new InvalidDataException($"{ArchiveContents.RecordsOf(table.Name)} is missing.");
+        var (records, sheet) = (ArchiveContents.RecordsOf(table.Name), ArchiveContents.SheetOf(table.Name));
+        if (zip.GetEntry(records) is { } lines) return Lines(lines, table, ct);
+        return zip.GetEntry(sheet) is { } cells ? Cells(cells, table, ct) : throw new InvalidDataException($"Neither {records} nor {sheet} is in it.");
+    }
+
+    private static async IAsyncEnumerable<object?[]> Lines(ZipArchiveEntry entry, StoredTable table, [EnumeratorCancellation] CancellationToken ct)
+    {
         using var lines = new StreamReader(await entry.OpenAsync(ct));
         for (var number = 1L; await lines.ReadLineAsync(ct) is { } line; number++) yield return RowJson.Read(table, line, number);
+    }
+
+    private static async IAsyncEnumerable<object?[]> Cells(ZipArchiveEntry entry, StoredTable table, [EnumeratorCancellation] CancellationToken ct)
+    {
+        using var text = new StreamReader(await entry.OpenAsync(ct));
+        await foreach (var row in SheetReading.Rows(table, text).WithCancellation(ct)) yield return row;
     }
 }

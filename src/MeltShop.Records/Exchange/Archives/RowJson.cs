@@ -1,4 +1,3 @@
-using System.Globalization;
 using System.Text.Json;
 
 namespace MeltShop.Records.Exchange.Archives;
@@ -46,14 +45,9 @@ internal static class RowJson
         (ValueKind.YesNo, _) => value.GetBoolean(),
         (ValueKind.Integer, _) => value.GetInt64(),
         (ValueKind.Number, _) => value.GetDouble(),
-        (ValueKind.Instant, _) => Instant(value.GetString()!),
+        (ValueKind.Instant, _) => StoredValue.Instant(value.GetString()!),
         (ValueKind.Identifier, _) => value.GetGuid(),
         (ValueKind.Bytes, _) => value.GetBytesFromBase64(),
         _ => value.GetString(),
     };
-
-    private static DateTime Instant(string text) =>
-        DateTime.ParseExact(text, "O", CultureInfo.InvariantCulture, DateTimeStyles.RoundtripKind) is { Kind: DateTimeKind.Utc } instant
-            ? instant
-            : throw new FormatException($"'{text}' is not in UTC.");
 }
