@@ -1,3 +1,5 @@
+using MeltShop.Metallurgy.Statistics;
+
 namespace MeltShop.Charging.Plans;
 
 /// <summary>How a plan ended.</summary>
@@ -46,6 +48,20 @@ public sealed record LimitOutcome(string Quantity, double Value, double? Min, do
 {
     /// <summary>Standard deviation of the value by the scatter of the analyses, in its unit; 0 where none is known.</summary>
     public double StandardDeviation { get; init; }
+
+    /// <summary>Share of heats that end below the lower bound and above the upper one by the scatter of the analyses, 0 to 1; 0 where no scatter is known.</summary>
+    public (double Below, double Above) Outside() => (Beyond(Min - Value), Beyond(Value - Max));
+
+    /// <summary>
+    /// Whether the value is inside and a heat of it may well not be: more than <see cref="MostOutside"/> of them end beyond one of the bounds. A plan of that
+    /// much confidence is never so.
+    /// </summary>
+    public bool IsTooCloseToTell() => Outside() is var (below, above) && Math.Max(below, above) > MostOutside + 1e-6;
+
+    /// <summary>Share of heats beyond a bound from which on a plan is not called inside it: one in twenty (a usual level of significance, no source).</summary>
+    public const double MostOutside = 0.05;
+
+    private double Beyond(double? distance) => StandardDeviation > 0 && distance is { } away ? Normal.Cumulative(away / StandardDeviation) : 0;
 }
 
 /// <summary>Why a material is in or out.</summary>

@@ -1,4 +1,5 @@
 using MeltShop.Charging.Formulation;
+using MeltShop.Charging.Plans;
 using MeltShop.Charging.Problems;
 using MeltShop.Charging.Solving;
 using MeltShop.Charging.Tests.Support;
@@ -61,7 +62,7 @@ public class SmoothOptimumTests
         // Held at zero, y would make the charge cheaper: a point that is not the cheapest must not be called so.
         var row = new Row("cone", [3, 2], 1, double.PositiveInfinity) { Scatter = [1, 1.5] };
         var program = new LinearProgram([new("x", 2, 0, 10), new("y", 1, 0, 10)], [row]);
-        var guess = new Solution(Plans.PlanStatus.Optimal, program, [0.4, 0], [1], [0, 0]);
+        var guess = new Solution(PlanStatus.Optimal, program, [0.4, 0], [1], [0, 0]);
 
         Assert.Null(SmoothOptimum.Near(program, guess));
     }
