@@ -41,6 +41,11 @@ public sealed class AddMaterial(Recorder recorder, TimeProvider time) : Operatio
         if (command.BulkDensityTonnesPerM3 is { } density) fields.Positive("bulkDensityTonnesPerM3", density);
         fields.Percent("maxSharePercent", command.MaxSharePercent);
         fields.OptionalText("cautions", command.Cautions);
+        foreach (var caution in command.Cautions.Split(' ', StringSplitOptions.RemoveEmptyEntries))
+        {
+            if (!MaterialCautions.All.Contains(caution)) fields.Add("cautions", "choice.unknown", caution);
+        }
+
         MaterialPercentInputs.Check(command.Percents, fields);
         AnalysisSource.Check(command.Source, command.SourceKind, fields);
     }

@@ -51,17 +51,21 @@ public sealed partial class LimitBar
     public double? Distance { get; set; }
 
     /// <summary>
-    /// One standard deviation of what is expected, same unit, drawn and said beside it: a plan is judged by its mean and its margins, so that the
-    /// verdict does not count it.
+    /// One standard deviation of what is expected, same unit, drawn and said beside it; whether it counts, <see cref="IsTooClose"/> says.
     /// </summary>
     [Parameter]
     public double Band { get; set; }
+
+    /// <summary>True where the value is inside and what comes of it may well not be.</summary>
+    [Parameter]
+    public bool IsTooClose { get; set; }
 
     private double Drawn => Math.Max(Whole, Band);
 
     private double Whole => double.Hypot(Doubt, Repeatability);
 
-    private LimitVerdict Verdict => !IsJudged && Value is not null ? LimitVerdict.Unjudged : LimitVerdicts.Of(Value, Least, Most, Whole);
+    private LimitVerdict Verdict => !IsJudged && Value is not null ? LimitVerdict.Unjudged
+        : LimitVerdicts.Of(Value, Least, Most, Whole) is var verdict && IsTooClose && verdict is LimitVerdict.In ? LimitVerdict.Close : verdict;
 
     private LimitScale Scale => new(Least, Aim, Most, Value);
 

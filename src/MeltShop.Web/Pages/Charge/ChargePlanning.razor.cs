@@ -1,5 +1,6 @@
 using System.Globalization;
 using MeltShop.Operations.Charging;
+using MeltShop.Operations.Yard;
 using MeltShop.Records.People;
 using MeltShop.Records.Reading.Charge;
 using MeltShop.Records.Writing;
@@ -17,7 +18,7 @@ public sealed partial class ChargePlanning
     private readonly ChargeDraft draft = new();
     private LivePlan live = null!;
     private (string?, string?, string?) taken;
-    private bool hasFailed;
+    private bool hasFailed, isStopped;
     private bool? whyTurned;
     private IReadOnlyList<TargetRow> rows = [];
 
@@ -26,6 +27,9 @@ public sealed partial class ChargePlanning
 
     [Inject]
     private PlanCharge Plan { get; set; } = null!;
+
+    [Inject]
+    private AddMaterial Adding { get; set; } = null!;
 
     [Inject]
     private NavigationManager Addresses { get; set; } = null!;
@@ -45,7 +49,7 @@ public sealed partial class ChargePlanning
     /// <summary>The melter sees what to do; why is for the metallurgist, and a press away for everybody.</summary>
     private bool IsWhyShown => whyTurned ?? May([Role.Metallurgist, Role.Supervisor]);
 
-    private string Age => live.IsWorking ? "Planning" : !live.IsCurrent ? "PlanOld" : draft.ByHand is not null ? "PlanByHand" : live.Last?.IsReached == true ? "PlanCurrent" : "PlanNone";
+    private string Age => live.IsWorking ? "Planning" : isStopped ? "PlanStopped" : !live.IsCurrent ? "PlanOld" : draft.ByHand is not null ? "PlanByHand" : live.Last?.IsReached == true ? "PlanCurrent" : "PlanNone";
 
     protected override async Task<ChargeView?> Read(CancellationToken ct)
     {
@@ -94,8 +98,16 @@ public sealed partial class ChargePlanning
 
     private void TurnWhy() => whyTurned = !IsWhyShown;
 
+    /// <summary>The solve ends at once, that of whole pieces with its process.</summary>
+    private void Stop()
+    {
+        live.Withdraw();
+        isStopped = true;
+    }
+
     private async Task Replan()
     {
+        isStopped = false;
         if (View is not { } view || Leaving.IsCancellationRequested) return;
         var choice = draft.Choice(view);
         var (problem, findings) = choice is null ? (null, []) : ChargeQuestion.Build(view, choice);

@@ -45,13 +45,13 @@ public sealed partial class ForMetallurgist
     private string? Shop(double? value, string? help = null) =>
         value is { } number ? Text["ShopSays", NumberText.Show(number)].Value : help is null ? null : Text[help].Value;
 
-    /// <summary>What stands here, and what stood before where nothing does, is what the shop reckons with from now on.</summary>
-    private async Task Keep()
+    /// <summary>What stands here is what the shop reckons with from now on; what stood before stays where nothing does, unless this is to be all of it.</summary>
+    private async Task Keep(bool isAll)
     {
         isKept = false;
         if (Wishes.Fields.Any(field => field.Finding is not null)) return;
         if (keep.IsAccepted) keep.Open();
-        var outcome = await HandingIn.Send(keep, made => Operation.Run(made.By, new(made.Key, made.ObservedAt, Wishes.Choice().Over(Rule))));
+        var outcome = await HandingIn.Send(keep, made => Operation.Run(made.By, new(made.Key, made.ObservedAt, isAll ? Wishes.Choice() : Wishes.Choice().Over(Rule))));
         isKept = outcome?.Succeeded == true;
     }
 }

@@ -41,6 +41,8 @@ public sealed partial class PlanLimits
     {
         row.Row is { IsPoured: true, Window: { } window } ? Text["FromPoured", Bounds(window.Least, window.Most, row.Decimals)].Value : null,
         row.Row is { IsPoured: true, Window: null } ? Text["FromRoute"].Value : null,
+        ScatterText.Of(row.Outcome, Text),
+        IsWhyShown && row.Outcome.StandardDeviation == 0 ? Text["NoScatter"].Value : null,
         IsWhyShown && Planned.ByHand is null ? Binding(row) : null,
     }.OfType<string>());
 

@@ -1,4 +1,3 @@
-using MeltShop.Charging.WhatIf;
 using MeltShop.Records.Reading.Charge;
 using MeltShop.Web.Components.Fields;
 using Microsoft.AspNetCore.Components;
@@ -10,6 +9,9 @@ public sealed partial class PlanMaterials
 {
     /// <summary>As many of what stays out as one reads; the others are a press away.</summary>
     private const int Few = 6;
+
+    /// <summary>Prices that are nearer to each other than this are one price.</summary>
+    private const double Cent = 0.01;
 
     private bool isAllShown;
 
@@ -59,7 +61,7 @@ public sealed partial class PlanMaterials
             Text["OfTheMelt", ShareText.Show(row.LiquidPercent)].Value,
             row.Supplies.Count > 0 ? Text["Supplies", Named(row.Supplies)].Value : Text["Dilutes"].Value,
             row.Burdens.Count > 0 ? Text["Burdens", Named(row.Burdens)].Value : null,
-            Stays(row.Range),
+            Stays(row),
         }.OfType<string>()),
         MaterialStanding.LeftOut => Text["LeftOut"],
         MaterialStanding.NoneThere => Text["NoneThere"],
@@ -76,9 +78,12 @@ public sealed partial class PlanMaterials
     private string Pressures(MaterialRow row) =>
         string.Join(", ", row.KeptOutBy.Select(pressure => $"{pressure.Quantity} {NumberText.Show(pressure.PerTonne, 0)} {Currency}/t"));
 
-    private string? Stays(PriceRange? range) => range switch
+    /// <summary>With whole pieces there is no range; under confidence a mix may follow every change of a price, so that its range is a point.</summary>
+    private string? Stays(MaterialRow row) => row.Range switch
     {
-        null or { Least: null, Most: null } => null,
+        null => Text[Planned.Problem.Materials.Any(material => material.PieceKg is not null) ? "StaysPieces" : "StaysUnknown"].Value,
+        { Least: null, Most: null } => Text["StaysAlways"].Value,
+        { Least: { } least, Most: { } most } when most - least < Cent => Text["StaysNowhere"].Value,
         { Least: { } least, Most: { } most } => Text["Stays", NumberText.Show(least, 2), NumberText.Show(most, 2), Currency].Value,
         { Most: { } most } => Text["StaysBelow", NumberText.Show(most, 2), Currency].Value,
         { Least: { } least } => Text["StaysAbove", NumberText.Show(least, 2), Currency].Value,

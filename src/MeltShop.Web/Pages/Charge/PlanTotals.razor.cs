@@ -16,4 +16,7 @@ public sealed partial class PlanTotals
     public RenderFragment? ChildContent { get; set; }
 
     private ChargePlan Plan => Planned.Plan;
+
+    /// <summary>Inside on average, and not surely so: no plan is called inside a limit that its own numbers put in doubt.</summary>
+    private IReadOnlyList<string> TooClose => [.. Plan.Limits.Where(limit => limit.IsTooCloseToTell()).Select(limit => limit.Quantity)];
 }

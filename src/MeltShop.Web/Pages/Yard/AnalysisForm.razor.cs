@@ -1,4 +1,3 @@
-using MeltShop.Metallurgy;
 using MeltShop.Operations.Yard;
 using MeltShop.Records.Reading.Yard;
 using MeltShop.Web.Components.Fields;
@@ -15,7 +14,6 @@ public sealed partial class AnalysisForm
     private readonly TextEntry kind;
     private readonly TextEntry reason;
     private readonly SeenVersion seen = new();
-    private AnalysisRow? fresh;
 
     public AnalysisForm()
     {
@@ -52,21 +50,9 @@ public sealed partial class AnalysisForm
         kind.Showing(Material.Analysis?.SourceKind);
         // What stands is a start, not a text that anybody typed.
         rows.AddRange((Material.Analysis?.Percents ?? []).Select(percent => new AnalysisRow(form, percent)));
-        if (rows.Count == 0) Add();
     }
 
     protected override void OnParametersSet() => seen.Arrived(Material.Version);
-
-    private void Add() => rows.Add(fresh = new AnalysisRow(form, null));
-
-    private void Remove(AnalysisRow row)
-    {
-        rows.Remove(row);
-        row.Leave();
-    }
-
-    private IEnumerable<Finding> Twice() => rows.Where((row, place) => rows.Take(place).Any(other => other.Symbol.Value == row.Symbol.Value))
-        .Select(row => new Finding(row.Symbol.Path, "element.twice", row.Symbol.Value!));
 
     private async Task Save()
     {
@@ -74,7 +60,7 @@ public sealed partial class AnalysisForm
             form,
             made => Operation.Run(made.By, new(
                 made.Key, made.ObservedAt, Material.Id, seen.Value, [.. rows.Select(row => row.Input())], source.Value!, kind.Value!, reason.Value!)),
-            Twice);
+            () => AnalysisRows.Twice(rows));
         if (outcome is null) return;
         if (outcome.Succeeded) await Saved.InvokeAsync();
         else if (outcome.IsStale()) seen.Outdated();

@@ -6,7 +6,7 @@ using MeltShop.Web.Components.Fields;
 namespace MeltShop.Web.Pages.Yard;
 
 /// <summary>One element of an analysis, as it is typed.</summary>
-internal sealed class AnalysisRow
+public sealed class AnalysisRow
 {
     private readonly EntryForm form;
 

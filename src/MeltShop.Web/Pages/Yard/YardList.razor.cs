@@ -1,3 +1,4 @@
+using MeltShop.Operations.Yard;
 using MeltShop.Records.Reading.Yard;
 using MeltShop.Records.Writing;
 using MeltShop.Records.Yard;
@@ -21,6 +22,9 @@ public sealed partial class YardList
 
     [Inject]
     private YardPage Page { get; set; } = null!;
+
+    [Inject]
+    private AddMaterial Adding { get; set; } = null!;
 
     [Inject]
     private NavigationManager Addresses { get; set; } = null!;

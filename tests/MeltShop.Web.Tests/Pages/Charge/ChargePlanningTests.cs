@@ -18,7 +18,8 @@ public sealed class ChargePlanningTests : ChargeTest
         Assert.Contains("steel", InPlan(page));
         Assert.Contains("EUR/t", CostPerTonne(page), StringComparison.Ordinal);
         Assert.Equal(["C", "Si", "Mn", "Cu"], page.FindAll("[data-limit]").Select(row => row.GetAttribute("data-limit")));
-        Assert.All(page.FindAll(".limit"), bar => Assert.Equal("in", bar.GetAttribute("data-verdict")));
+        // Manganese sits on its most, and the steel's scatter is far more than the margin.
+        Assert.Equal(["in", "in", "close", "in"], page.FindAll(".limit").Select(bar => bar.GetAttribute("data-verdict")));
     }
 
     [Fact]
@@ -110,6 +111,19 @@ public sealed class ChargePlanningTests : ChargeTest
     [Fact]
     public void Charge_AnyPlan_ShowsTheCautionsAndWhoDecides() =>
         Assert.Contains("a qualified person decide", OpenPlanned().Find("[data-testid=cautions]").TextContent, StringComparison.Ordinal);
+
+    [Theory]
+    [InlineData("wet")]
+    [InlineData("sealed")]
+    [InlineData("Oily")]
+    [InlineData("galvanised")]
+    [InlineData("Bridging")]
+    [InlineData("Carburiser low in the cold charge")]
+    [InlineData("hot bath")]
+    [InlineData("large cold charge")]
+    [InlineData("Do not overfill")]
+    public void Charge_AnyPlan_ShowsEachCaution(string words) =>
+        Assert.Contains(words, OpenPlanned().Find("[data-testid=cautions]").TextContent, StringComparison.Ordinal);
 
     [Fact]
     public async Task Charge_ManyMaterials_ShowsTheNearestAndTheRestAtAPress()

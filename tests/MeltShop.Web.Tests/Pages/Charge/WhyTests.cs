@@ -198,5 +198,22 @@ public sealed class WhyTests : ChargeTest
         Assert.DoesNotContain(next.FindAll("button"), button => button.TextContent == "Keep these for the shop");
     }
 
+    [Fact]
+    public void Rule_TakenAway_CountsNoLonger()
+    {
+        var page = OpenWhy();
+        Type(page, "wishes.bucketM3", "20");
+        Press(page, "Keep these for the shop");
+        page.WaitForElement("[data-testid=rule-only]", Patience);
+        Type(page, "wishes.bucketM3", "");
+        Type(page, "wishes.slagCostPerTonne", "80");
+        page.WaitForElement("[data-testid=rule-only]", Patience).Click();
+        page.WaitForAssertion(() => Assert.DoesNotContain("the shop says 20", Field(page, "wishes.bucketM3").TextContent, StringComparison.Ordinal), Patience);
+        var next = OpenPlanned();
+
+        next.WaitForAssertion(() => Assert.Contains("the shop says 80", Field(next, "wishes.slagCostPerTonne").TextContent, StringComparison.Ordinal), Patience);
+        Assert.Empty(next.FindAll("[data-room=bucket]"));
+    }
+
     private IRenderedComponent<ChargePlanning> OpenWhy() => OpenPlanned(Role.Metallurgist);
 }

@@ -1,0 +1,58 @@
+using Bunit;
+using MeltShop.Charging.Workers;
+using MeltShop.Operations.Yard;
+using MeltShop.Records.People;
+using MeltShop.Records.Yard;
+
+namespace MeltShop.Web.Tests.Pages.Charge;
+
+/// <summary>Whole pieces, whose search may take long: it can be ended by a press.</summary>
+[Collection(nameof(Alone))]
+public sealed class StopTests : ChargeTest
+{
+    private readonly string pids = Path.Combine(Path.GetTempPath(), $"meltshop-stop-{Guid.NewGuid():N}");
+
+    [Fact]
+    public void Stop_WhileWholePiecesAreSought_EndsTheSearchAndItsProcess()
+    {
+        // A worker that takes the question and never answers.
+        PieceWorkers.Use(new("/bin/sh", "-c", $"echo $$ >> '{pids}'; while read line; do :; done"));
+        var page = Open();
+        var stop = page.WaitForElement("[data-testid=stop]", Patience);
+        page.WaitForState(() => File.Exists(pids) && File.ReadAllText(pids).EndsWith('\n'), Patience);
+        var worker = int.Parse(File.ReadAllLines(pids)[0], System.Globalization.CultureInfo.InvariantCulture);
+        stop.Click();
+
+        page.WaitForAssertion(() => Assert.Contains("Planning was stopped", page.Find("[data-testid=no-plan]").TextContent, StringComparison.Ordinal), Patience);
+        page.WaitForState(() => !Directory.Exists($"/proc/{worker}"), Patience);
+
+        PieceWorkers.Use(null);
+        page.WaitForElement("[data-testid=again]", Patience).Click();
+        WaitForPlan(page);
+        Assert.Empty(page.FindAll("[data-testid=again], [data-testid=stop]"));
+    }
+
+    [Fact]
+    public void Plan_OfWholePieces_SaysThatNoRangeOfPricesCanBeSaid()
+    {
+        PieceWorkers.Use(null);
+        var page = OpenPlanned(Role.Metallurgist);
+
+        Assert.All(page.FindAll("[data-testid=in-plan] .why"), why => Assert.Contains("whole pieces: over which prices the plan stays cannot be said", why.TextContent, StringComparison.Ordinal));
+    }
+
+    protected override async Task Prepare()
+    {
+        await base.Prepare();
+        var id = (await The<AddMaterial>().Run(Founder, new(
+            Guid.NewGuid(), Now, "ingot", "Test ingot", MaterialKind.PigIron, MaterialUses.Charge, 380, 99, [new("C", 4.1), new("Si", 1.1), new("Mn", 0.1)], "Test figures", "memory", PieceKg: 250))).Value;
+        await The<BookStock>().Run(Founder, new(Guid.NewGuid(), Now, id, StockKind.Counted, 5000));
+    }
+
+    protected override void Dispose(bool disposing)
+    {
+        PieceWorkers.Use(null);
+        File.Delete(pids);
+        base.Dispose(disposing);
+    }
+}
