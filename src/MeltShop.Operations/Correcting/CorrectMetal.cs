@@ -69,21 +69,6 @@ public sealed class CorrectMetal(Recorder recorder, TimeProvider time) : Operati
     {
         var heel = await writing.Db.InForce<Heel>().AsNoTracking().Include(h => h.Percents)
             .SingleOrDefaultAsync(h => h.EntryKey == dip.EntryKey && h.FurnaceId == dip.FurnaceId && dip.HeatId == null, cancellation);
-        if (heel is null) return;
-        writing.Db.Add(new Heel
-        {
-            EntryKey = writing.Stamp.EntryKey,
-            PersonId = writing.Stamp.PersonId,
-            ObservedAt = at,
-            EnteredAt = writing.Stamp.EnteredAt,
-            SupersedesId = heel.Id,
-            Reason = command.Reason,
-            FurnaceId = heel.FurnaceId,
-            FromHeatId = heel.FromHeatId,
-            SampleId = heel.SampleId,
-            Kg = command.Kg,
-            Percents = [.. heel.Percents.Select(p => new HeelPercent { Element = p.Element, Percent = p.Percent })],
-        });
-        await writing.Db.SaveChangesAsync(cancellation);
+        if (heel is not null) await writing.Replace(heel, command.Kg, at, command.Reason, cancellation);
     }
 }

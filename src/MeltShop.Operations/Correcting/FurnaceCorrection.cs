@@ -56,6 +56,34 @@ internal static class FurnaceCorrection
         }
     }
 
+    /// <summary>Puts a heel right: the mass; its analysis stays.</summary>
+    public static Task Replace(this Writing writing, Heel heel, double kg, DateTimeOffset observedAt, string reason, CancellationToken cancellation)
+    {
+        writing.Db.Add(new Heel
+        {
+            EntryKey = writing.Stamp.EntryKey,
+            PersonId = writing.Stamp.PersonId,
+            ObservedAt = observedAt,
+            EnteredAt = writing.Stamp.EnteredAt,
+            SupersedesId = heel.Id,
+            Reason = reason,
+            FurnaceId = heel.FurnaceId,
+            FromHeatId = heel.FromHeatId,
+            SampleId = heel.SampleId,
+            Kg = kg,
+            Percents = [.. heel.Percents.Select(p => new HeelPercent { Element = p.Element, Percent = p.Percent })],
+        });
+        return writing.Db.SaveChangesAsync(cancellation);
+    }
+
+    /// <summary>Adds a line to the ledger at a time that has passed.</summary>
+    public static async Task Insert(this Writing writing, FurnaceMetal line, CancellationToken cancellation)
+    {
+        writing.Db.Add(line);
+        await writing.Db.SaveChangesAsync(cancellation);
+        await writing.TakeUp(await writing.DipAfter(line, cancellation), line.Kg, line.Reason!, cancellation);
+    }
+
     private static Task<FurnaceMetal?> DipAfter(this Writing writing, FurnaceMetal line, CancellationToken cancellation) =>
         writing.Db.InForce<FurnaceMetal>().AsNoTracking()
             .Where(m => m.FurnaceId == line.FurnaceId && m.Kind == FurnaceMetalKind.Dipped && m.ObservedAt > line.ObservedAt)

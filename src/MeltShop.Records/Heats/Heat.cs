@@ -28,7 +28,7 @@ public sealed class Heat : IVersioned
     public DateTimeOffset? ClosedAt { get; set; }
 
     /// <summary>Liquid that was in the furnace at the start, kg.</summary>
-    public required double HeelKg { get; init; }
+    public required double HeelKg { get; set; }
 
     public Guid Version { get; set; }
 }

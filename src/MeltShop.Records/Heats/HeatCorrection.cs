@@ -3,8 +3,8 @@ using MeltShop.Records.Keeping;
 namespace MeltShop.Records.Heats;
 
 /// <summary>
-/// That a heat was said to be of another grade, or to have started at another time, than it is: what stands now beside what stood before,
-/// who put it right and why. <see cref="Heat.GradeId"/> and <see cref="Heat.StartedAt"/> are its projections.
+/// That a heat was said to be of another grade, to have started at another time or over another heel than it did: what stands now beside
+/// what stood before, who put it right and why. <see cref="Heat.GradeId"/>, <see cref="Heat.StartedAt"/> and <see cref="Heat.HeelKg"/> are its projections.
 /// </summary>
 public sealed class HeatCorrection : Fact
 {
@@ -13,4 +13,10 @@ public sealed class HeatCorrection : Fact
     public required long FormerGradeId { get; init; }
     public required DateTimeOffset StartedAt { get; init; }
     public required DateTimeOffset FormerStartedAt { get; init; }
+
+    /// <summary>Liquid in the furnace when the heat started, kg; null in what was recorded before heels were put right this way.</summary>
+    public double? HeelKg { get; init; }
+
+    /// <summary>What was said before; null likewise.</summary>
+    public double? FormerHeelKg { get; init; }
 }

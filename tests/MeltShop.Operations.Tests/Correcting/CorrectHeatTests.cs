@@ -1,5 +1,6 @@
 using MeltShop.Operations.Correcting;
 using MeltShop.Operations.Grades;
+using MeltShop.Operations.Heats;
 using MeltShop.Operations.Tests.Shops;
 using MeltShop.Records;
 using MeltShop.Records.Grades;
@@ -63,6 +64,52 @@ public sealed class CorrectHeatTests
 
     [Theory]
     [MemberData(nameof(Shop.Databases), MemberType = typeof(Shop))]
+    public async Task Heel_ChangedThreeTimes_LeavesEveryStateReadableAndTheLedgerRight(RecordsProvider provider)
+    {
+        await using var shop = await Shop.Open(provider);
+        await Shop.Do(shop.Get<DipFurnace>(), shop.Melter, new(Guid.NewGuid(), shop.Now, shop.FurnaceId, 300, new Dictionary<string, double> { ["C"] = 3.5 }, "dipped", 30));
+        shop.Clock.Advance(1);
+        var heat = await shop.StartHeat();
+        await shop.WeighIn(heat, shop.SteelId, 500);
+        var instants = new List<DateTimeOffset>();
+        foreach (var (kg, reason) in new[] { (350d, "lining worn"), (0, "drained by the night shift"), (410.5, "dipped again") })
+        {
+            instants.Add(shop.Now);
+            shop.Clock.Advance(1);
+            Assert.True((await Correct(shop, await shop.Heat(heat.Id), heat.GradeId, reason: reason, heelKg: kg)).Succeeded);
+            var view = (await View(shop, heat))!;
+            Assert.Equal((kg, kg + (500 * 0.97)), (view.Heat.HeelKg, Math.Round(view.Heat.LiquidKg, 6)));
+            Assert.Equal(view.Heat.LiquidKg, await shop.InFurnace(), 6);
+        }
+
+        var now = (await View(shop, heat))!;
+        Assert.Equal(["lining worn", "drained by the night shift", "dipped again"], now.OfItself.Select(c => c.Origin.Reason));
+        Assert.Equal([(350d, 300d), (0, 350), (410.5, 0)], now.OfItself.Select(c => (c.HeelKg!.Value, c.FormerHeelKg!.Value)));
+        foreach (var (at, kg) in instants.Zip([300d, 350, 0]))
+            Assert.Equal(kg, (await shop.Get<HeatPage>().LoadAsKnown(heat.Id, at, Soon))!.Heat.HeelKg);
+        Assert.Contains(StaleKind.Heel, now.Plan.Stale.Select(note => note.Kind));
+        Assert.True((await shop.Get<TrailCheck>().Run(Soon)).Holds);
+    }
+
+    [Theory]
+    [MemberData(nameof(Shop.Databases), MemberType = typeof(Shop))]
+    public async Task Heel_PutRightBeforeADip_LeavesWhatTheDipShowed(RecordsProvider provider)
+    {
+        await using var shop = await Shop.Open(provider);
+        var heat = await shop.StartHeat();
+        await shop.WeighIn(heat, shop.SteelId, 500);
+        shop.Clock.Advance(1);
+        await Shop.Do(shop.Get<DipFurnace>(), shop.Melter, new(Guid.NewGuid(), shop.Now, shop.FurnaceId, 600, null, "dipped", 30));
+        shop.Clock.Advance(1);
+
+        Assert.True((await Correct(shop, await shop.Heat(heat.Id), heat.GradeId, heelKg: 80)).Succeeded);
+
+        Assert.Equal(600, await shop.InFurnace(), 6);
+        Assert.Equal(600, (await View(shop, heat))!.Heat.LiquidKg, 6);
+    }
+
+    [Theory]
+    [MemberData(nameof(Shop.Databases), MemberType = typeof(Shop))]
     public async Task Grade_ChangedAfterARelease_HoldsTheCastingsAgain(RecordsProvider provider)
     {
         await using var shop = await Shop.Open(provider);
@@ -100,6 +147,8 @@ public sealed class CorrectHeatTests
         await shop.Refuses(operation, shop.Metallurgist, Asked(shop.GreyId), "gradeId", "grade.otherRoute");
         await shop.Refuses(operation, shop.Metallurgist, Asked(heat.GradeId, shop.Now.AddHours(1)), "startedAt", "time.future");
         await shop.Refuses(operation, shop.Metallurgist, Asked(heat.GradeId, shop.Now, ""), "reason", "text.missing");
+        await shop.Refuses(operation, shop.Metallurgist, Asked(heat.GradeId) with { HeelKg = -1 }, "heelKg", "mass.negative");
+        await shop.Refuses(operation, shop.Metallurgist, Asked(heat.GradeId) with { HeelKg = 20_000 }, "heelKg", "furnace.capacity");
         await shop.Refuses(operation, shop.Melter, Asked(heat.GradeId, shop.Now), "", "right.missing");
     }
 
@@ -112,8 +161,8 @@ public sealed class CorrectHeatTests
             Guid.NewGuid(), shop.Now, "EN-GJS-400-15", IronFamily.Ductile, "invented for a test", [new(WindowStage.Poured, "Si", 2.3, 2.5, 2.8)], null))).Value;
     }
 
-    private static Task<Outcome<Guid>> Correct(Shop shop, Heat heat, long gradeId, DateTimeOffset? startedAt = null, string reason = "wrong button") =>
-        Shop.Do(shop.Get<CorrectHeat>(), shop.Metallurgist, new(Guid.NewGuid(), shop.Now, heat.Id, heat.Version, gradeId, startedAt, reason));
+    private static Task<Outcome<Guid>> Correct(Shop shop, Heat heat, long gradeId, DateTimeOffset? startedAt = null, string reason = "wrong button", double? heelKg = null) =>
+        Shop.Do(shop.Get<CorrectHeat>(), shop.Metallurgist, new(Guid.NewGuid(), shop.Now, heat.Id, heat.Version, gradeId, startedAt, reason, heelKg));
 
     private static Task<HeatView?> View(Shop shop, Heat heat) => shop.Get<HeatPage>().Load(heat.Id, Soon);
 }

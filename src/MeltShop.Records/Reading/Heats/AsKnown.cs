@@ -8,11 +8,16 @@ namespace MeltShop.Records.Reading.Heats;
 /// <summary>Takes back what the current states of a heat, its ladles and its burns learnt after the time that a view shows.</summary>
 internal static class AsKnown
 {
-    /// <summary>The grade and the start that the heat was said to have at some time: those that the first later correction replaced.</summary>
+    /// <summary>The grade, the start and the heel that the heat was said to have at some time: those that the first later correction replaced.</summary>
     public static async Task<HeatHeadView> Of(RecordsContext db, HeatHeadView head, DateTimeOffset known, CancellationToken ct)
     {
-        var later = await db.HeatCorrections.AsNoTracking().Where(c => c.HeatId == head.Id && c.EnteredAt > known).OrderBy(c => c.Id).FirstOrDefaultAsync(ct);
-        return later is null ? head : head with { GradeId = later.FormerGradeId, StartedAt = later.FormerStartedAt };
+        var later = await db.HeatCorrections.AsNoTracking().Where(c => c.HeatId == head.Id && c.EnteredAt > known).OrderBy(c => c.Id).ToListAsync(ct);
+        if (later is not [var first, ..]) return head;
+        return head with
+        {
+            GradeId = first.FormerGradeId, StartedAt = first.FormerStartedAt,
+            HeelKg = later.Select(c => c.FormerHeelKg).FirstOrDefault(kg => kg is not null) ?? head.HeelKg,
+        };
     }
 
     public static HeatView Of(HeatView view) => view with

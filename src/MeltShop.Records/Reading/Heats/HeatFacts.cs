@@ -60,7 +60,7 @@ internal static class HeatFacts
         return
         [
             .. rows.Select(r => new HeatCorrectionView(
-                r.Origin, codes[r.Fact.GradeId], codes[r.Fact.FormerGradeId], r.Fact.StartedAt, r.Fact.FormerStartedAt)),
+                r.Origin, codes[r.Fact.GradeId], codes[r.Fact.FormerGradeId], r.Fact.StartedAt, r.Fact.FormerStartedAt, r.Fact.HeelKg, r.Fact.FormerHeelKg)),
         ];
     }
 

@@ -61,7 +61,7 @@ public sealed record BurnDecisionView(Origin Origin, long SampleId, int Ordinal,
 
 /// <inheritdoc cref="HeatCorrection"/>
 public sealed record HeatCorrectionView(
-    Origin Origin, string GradeCode, string FormerGradeCode, DateTimeOffset StartedAt, DateTimeOffset FormerStartedAt);
+    Origin Origin, string GradeCode, string FormerGradeCode, DateTimeOffset StartedAt, DateTimeOffset FormerStartedAt, double? HeelKg, double? FormerHeelKg);
 
 /// <inheritdoc cref="HeatStep"/>
 public sealed record HeatStepView(Origin Origin, HeatState State);

@@ -7,7 +7,7 @@ using Microsoft.AspNetCore.Components;
 
 namespace MeltShop.Web.Pages.Heats;
 
-/// <summary>Puts the grade or the start of a heat right, with a reason.</summary>
+/// <summary>Puts the grade, the start or the heel of a heat right, with a reason.</summary>
 public sealed partial class HeatCorrectionForm
 {
     /// <summary>Two days either way, min.</summary>
@@ -16,6 +16,7 @@ public sealed partial class HeatCorrectionForm
     private readonly EntryForm form = new();
     private readonly TextEntry grade;
     private readonly QuantityEntry earlier;
+    private readonly QuantityEntry heel;
     private readonly TextEntry reason;
     private IReadOnlyList<Choice> choices = [];
     private readonly SeenVersion seen = new();
@@ -24,6 +25,7 @@ public sealed partial class HeatCorrectionForm
     {
         grade = form.Choice("gradeId", isRequired: true);
         earlier = form.Quantity("startedAt", -MostMinutes, MostMinutes);
+        heel = form.Mass("heelKg", 0);
         reason = form.Words("reason", isRequired: true);
     }
 
@@ -55,7 +57,7 @@ public sealed partial class HeatCorrectionForm
     {
         DateTimeOffset? startedAt = earlier.Value is { } minutes and not 0 ? Heat.Heat.StartedAt.AddMinutes(-minutes) : null;
         var outcome = await HandingIn.Send(form, made => Operation.Run(made.By, new(
-            made.Key, made.ObservedAt, Heat.Heat.Id, seen.Value, long.Parse(grade.Value!, CultureInfo.InvariantCulture), startedAt, reason.Value!)));
+            made.Key, made.ObservedAt, Heat.Heat.Id, seen.Value, long.Parse(grade.Value!, CultureInfo.InvariantCulture), startedAt, reason.Value!, heel.Value)));
         if (outcome?.Succeeded == true) await Done.InvokeAsync();
         else if (outcome?.IsStale() == true) seen.Outdated();
     }

@@ -65,6 +65,7 @@ public sealed partial class TimelineFact
     {
         fact.GradeCode == fact.FormerGradeCode ? null : Text["Fact.Grade", fact.GradeCode, fact.FormerGradeCode].Value,
         fact.StartedAt == fact.FormerStartedAt ? null : Text["Fact.Started", Site.DayAndTime(fact.StartedAt), Site.DayAndTime(fact.FormerStartedAt)].Value,
+        fact is { HeelKg: { } heel, FormerHeelKg: { } former } && heel != former ? Text["Fact.Heel", MassText.ShowFully(heel), MassText.ShowFully(former)].Value : null,
     }.OfType<string>());
 
     private string Metal(MetalView fact) => fact.Kind switch
