@@ -508,6 +508,9 @@ namespace MeltShop.Records.Migrations.Postgres
                     b.Property<long>("FormerGradeId")
                         .HasColumnType("bigint");
 
+                    b.Property<double?>("FormerHeelKg")
+                        .HasColumnType("double precision");
+
                     b.Property<DateTimeOffset>("FormerStartedAt")
                         .HasColumnType("timestamp with time zone");
 
@@ -516,6 +519,9 @@ namespace MeltShop.Records.Migrations.Postgres
 
                     b.Property<long>("HeatId")
                         .HasColumnType("bigint");
+
+                    b.Property<double?>("HeelKg")
+                        .HasColumnType("double precision");
 
                     b.Property<DateTimeOffset>("ObservedAt")
                         .HasColumnType("timestamp with time zone");

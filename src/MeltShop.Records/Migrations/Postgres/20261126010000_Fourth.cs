@@ -292,6 +292,8 @@ namespace MeltShop.Records.Migrations.Postgres
                     FormerGradeId = table.Column<long>(type: "bigint", nullable: false),
                     StartedAt = table.Column<DateTimeOffset>(type: "timestamp with time zone", nullable: false),
                     FormerStartedAt = table.Column<DateTimeOffset>(type: "timestamp with time zone", nullable: false),
+                    HeelKg = table.Column<double>(type: "double precision", nullable: true),
+                    FormerHeelKg = table.Column<double>(type: "double precision", nullable: true),
                     EntryKey = table.Column<Guid>(type: "uuid", nullable: false),
                     PersonId = table.Column<long>(type: "bigint", nullable: false),
                     ObservedAt = table.Column<DateTimeOffset>(type: "timestamp with time zone", nullable: false),

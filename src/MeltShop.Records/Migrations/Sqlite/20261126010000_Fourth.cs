@@ -291,6 +291,8 @@ namespace MeltShop.Records.Migrations.Sqlite
                     FormerGradeId = table.Column<long>(type: "INTEGER", nullable: false),
                     StartedAt = table.Column<long>(type: "INTEGER", nullable: false),
                     FormerStartedAt = table.Column<long>(type: "INTEGER", nullable: false),
+                    HeelKg = table.Column<double>(type: "REAL", nullable: true),
+                    FormerHeelKg = table.Column<double>(type: "REAL", nullable: true),
                     EntryKey = table.Column<Guid>(type: "TEXT", nullable: false),
                     PersonId = table.Column<long>(type: "INTEGER", nullable: false),
                     ObservedAt = table.Column<long>(type: "INTEGER", nullable: false),

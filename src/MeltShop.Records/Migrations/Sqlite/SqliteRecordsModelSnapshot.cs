@@ -480,6 +480,9 @@ namespace MeltShop.Records.Migrations.Sqlite
                     b.Property<long>("FormerGradeId")
                         .HasColumnType("INTEGER");
 
+                    b.Property<double?>("FormerHeelKg")
+                        .HasColumnType("REAL");
+
                     b.Property<long>("FormerStartedAt")
                         .HasColumnType("INTEGER");
 
@@ -488,6 +491,9 @@ namespace MeltShop.Records.Migrations.Sqlite
 
                     b.Property<long>("HeatId")
                         .HasColumnType("INTEGER");
+
+                    b.Property<double?>("HeelKg")
+                        .HasColumnType("REAL");
 
                     b.Property<long>("ObservedAt")
                         .HasColumnType("INTEGER");
