@@ -27,5 +27,8 @@ public sealed partial class TrailList
     /// <summary>Who reads it reads one state; a list that moved under the eyes with every entry of the shop would be of no use.</summary>
     protected override bool Concerns(ChangeNotice change) => false;
 
+    /// <summary>What was done, in words; an operation that this version no longer knows by its name.</summary>
+    private string What(string operation) => Changes[$"Operation.{operation}"] is { ResourceNotFound: false } words ? words : operation;
+
     private static string Written(JsonElement asked) => JsonSerializer.Serialize(asked, Indented);
 }

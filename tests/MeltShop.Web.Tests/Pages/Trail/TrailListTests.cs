@@ -17,6 +17,7 @@ public sealed class TrailListTests : DemoShopTest
 
         Assert.Equal(TrailPage.PageSize, page.FindAll("tr[data-entry]").Count);
         Assert.StartsWith("/trail?before=", page.Find("[data-testid=older]").GetAttribute("href"), StringComparison.Ordinal);
+        Assert.DoesNotContain(page.FindAll("tr[data-entry] summary"), what => Operations.OperationsServices.All.Any(o => o.Name == what.TextContent));
     }
 
     [Fact]
