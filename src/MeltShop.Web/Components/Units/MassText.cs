@@ -11,7 +11,7 @@ public static class MassText
 
     /// <summary>As a scale of that size shows it: nobody weighs scrap to the gram, nor ferro-alloys to ten kilograms.</summary>
     /// <param name="kg">A mass, kg.</param>
-    /// <returns>With its unit: whole from 100 on, one decimal from 10 on, two below.</returns>
+    /// <returns>With its unit: whole from 100 on, one decimal from 10 on, two from 0.1 on, four below: a few grams are never printed as none.</returns>
     public static string Show(double kg) => Show(kg, Decimals(Unit.FromRecorded(kg)));
 
     /// <summary>With its unit and so many decimals.</summary>
@@ -36,5 +36,5 @@ public static class MassText
     /// <summary>Without its unit, for a column that names it.</summary>
     public static string Number(double kg, int decimals) => NumberText.Show(Unit.FromRecorded(kg), decimals);
 
-    private static int Decimals(double shown) => Math.Abs(shown) switch { 0 or >= 100 => 0, >= 10 => 1, _ => 2 };
+    private static int Decimals(double shown) => Math.Abs(shown) switch { 0 or >= 100 => 0, >= 10 => 1, >= 0.1 => 2, _ => 4 };
 }

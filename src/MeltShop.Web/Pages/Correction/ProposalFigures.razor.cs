@@ -1,5 +1,6 @@
 using MeltShop.Charging.Plans;
 using MeltShop.Operations.Correcting;
+using MeltShop.Operations.Laboratory;
 using MeltShop.Records.Grades;
 using Microsoft.AspNetCore.Components;
 
@@ -22,6 +23,11 @@ public sealed partial class ProposalFigures
     public EventCallback<string> LeaveOut { get; set; }
 
     private CorrectionPlan Plan => Proposal.Plan;
+
+    /// <summary>The bath keeps every limit as it is; a quantity that needs what was not measured is not known to.</summary>
+    private bool IsInside => Plan.Plan.Limits.All(limit =>
+        LimitedQuantity.Of(limit.Quantity) is var quantity && !quantity.AssumedZero(Facts.Bath.Metal.Analysis).Any()
+        && quantity.Value(Facts.Bath.Metal.Analysis) is var value && !(value < limit.Min) && !(value > limit.Max));
 
     private double? Aim(LimitOutcome limit) => Facts.View.Grade.At(WindowStage.Furnace).FirstOrDefault(window => window.Quantity == limit.Quantity)?.Aim;
 }

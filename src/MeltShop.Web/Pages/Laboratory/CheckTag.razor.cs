@@ -16,7 +16,13 @@ public sealed partial class CheckTag
     [Parameter, EditorRequired]
     public DateTimeOffset Now { get; set; }
 
-    private string Age => (Now - Verdict!.At).TotalMinutes switch
+    /// <summary>The moment is now: told as so long ago.</summary>
+    [Parameter]
+    public bool IsNow { get; set; }
+
+    private string Age => Text[IsNow ? "Ago" : "Before", Span];
+
+    private string Span => (Now - Verdict!.At).TotalMinutes switch
     {
         < 90 and var minutes => Text["Minutes", NumberText.Show(Math.Max(0, Math.Round(minutes)))],
         < 2880 and var minutes => Text["Hours", NumberText.Show(Math.Round(minutes / 60))],

@@ -12,6 +12,7 @@ public sealed class FigureTests : ComponentTest
     [InlineData(1958.4, "1958 kg")]
     [InlineData(99.72, "99.7 kg")]
     [InlineData(1.964, "1.96 kg")]
+    [InlineData(0.0031, "0.0031 kg")]
     public void Mass_AnySize_HasTheDecimalsOfItsScaleAndItsUnit(double kg, string words) => Assert.Equal(words, MassText.Show(kg));
 
     [Theory]

@@ -1,6 +1,8 @@
 using AngleSharp.Dom;
 using Bunit;
 using MeltShop.Operations.Heats;
+using MeltShop.Operations.Laboratory;
+using MeltShop.Records.Laboratory;
 using MeltShop.Records.People;
 using MeltShop.Records.Reading.Heats;
 using MeltShop.Web.Pages.Correction;
@@ -47,6 +49,21 @@ public sealed class CorrectionPlanningTests : HeatTest
         Assert.Contains("kWh", page.Find("[data-testid=drop]").TextContent, StringComparison.Ordinal);
         Assert.All(page.FindAll("[data-testid=proposal] [data-verdict]"), bar => Assert.Equal("In", bar.GetAttribute("data-verdict"), ignoreCase: true));
         Assert.Equal(["Dry", "Carbon", "Power", "TapOff"], page.FindAll("[data-testid=cautions] [data-caution]").Select(c => c.GetAttribute("data-caution")));
+    }
+
+    [Theory]
+    [InlineData(3.51, true)]
+    [InlineData(3.49, false)]
+    public async Task Correction_OfABath_SaysWhetherItKeepsEveryLimitAsItIs(double carbon, bool isInside)
+    {
+        await WeighIn("steel", 1500);
+        await The<RecordSample>().Run(Founder, new(
+            Guid.NewGuid(), Now, HeatId, null, SampleKind.Bath, [[Read("C", carbon), Read("Si", 1.50), Read("Mn", 0.30), Read("Cu", 0.05)]]), Cancellation);
+        var page = OpenCorrection();
+        Temperature(page, "1450");
+
+        Assert.NotEmpty(page.FindAll("[data-testid=additions] tr[data-material]"));
+        Assert.Equal(isInside, page.FindAll("[data-testid=inside]").Count > 0);
     }
 
     [Fact]

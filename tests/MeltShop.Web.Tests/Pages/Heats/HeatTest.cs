@@ -69,5 +69,5 @@ public abstract class HeatTest : MeltingShop
     protected static string? Error(IRenderedComponent<HeatDetail> page, string form, string path) =>
         Field(page, form, path).QuerySelector(".field-error")?.GetAttribute("data-code");
 
-    private static ReadingInput Read(string element, double percent) => new(element, percent, false, FormattableString.Invariant($"{percent}"));
+    protected static ReadingInput Read(string element, double percent) => new(element, percent, false, FormattableString.Invariant($"{percent}"));
 }

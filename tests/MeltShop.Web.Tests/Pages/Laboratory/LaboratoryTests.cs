@@ -55,7 +55,7 @@ public sealed class LaboratoryTests : HeatTest
         await Coin(instrument);
         SignIn(Role.Melter);
         var page = Render<InstrumentDetail>(parameters => parameters.Add(p => p.Id, instrument));
-        page.WaitForElement("[data-check=good]", Patience);
+        Assert.EndsWith("min ago", page.WaitForElement("[data-check=good]", Patience).TextContent, StringComparison.Ordinal);
         await page.InvokeAsync(() => page.Find("[data-testid=check-instrument]").Click());
         Type(page, "control-form", "[data-cell='0.C']", "3,45");
         await page.InvokeAsync(() => page.Find("[data-testid=control-form]").Submit());
@@ -68,7 +68,7 @@ public sealed class LaboratoryTests : HeatTest
         Assert.Contains("one beyond 3 s", page.Find("[data-testid=last-point]").TextContent, StringComparison.Ordinal);
         await Coin(instrument);
         var heat = Open();
-        Assert.Contains("last control sample outside its action limits", heat.Find("[data-testid=sample] [data-check=outside]").TextContent, StringComparison.Ordinal);
+        Assert.Contains("last control sample outside its action limits 0 min before", heat.Find("[data-testid=sample] [data-check=outside]").TextContent, StringComparison.Ordinal);
         Assert.NotNull(heat.FindAll("[data-testid=sample]")[1].QuerySelector("[data-check=good]")); // the coin of before
     }
 
