@@ -63,7 +63,11 @@ public sealed partial class NewMaterial
         MaterialUses.Charge, MaterialUses.Charge | MaterialUses.BathAddition, MaterialUses.BathAddition, MaterialUses.Treatment, MaterialUses.Inoculation,
     }.Select(use => new Choice(use.ToString(), string.Join(", ", use.ToString().Split(", ").Select(part => Text["Use." + part].Value))));
 
-    protected override async Task OnInitializedAsync() => isOffered = (await Person.FindAsync())?.HoldsAny(Operation.Roles) == true;
+    protected override async Task OnInitializedAsync()
+    {
+        await Site.Load(CancellationToken.None); // the price is asked for in the shop's currency
+        isOffered = (await Person.FindAsync())?.HoldsAny(Operation.Roles) == true;
+    }
 
     private void Tick(string caution, ChangeEventArgs tick)
     {
