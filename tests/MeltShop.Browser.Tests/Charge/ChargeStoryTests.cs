@@ -1,0 +1,60 @@
+using System.Globalization;
+using MeltShop.Browser.Tests.Running;
+using Microsoft.Playwright;
+
+namespace MeltShop.Browser.Tests.Charge;
+
+/// <summary>A charge from its plan to the scale: what is weighed over or under is planned around, until nothing helps any more, and that is said.</summary>
+public sealed class ChargeStoryTests(Chromium chromium) : IAsyncLifetime
+{
+    // An app of its own: no other test's furnace is touched.
+    private readonly RunningApp app = new();
+
+    public async ValueTask InitializeAsync() => await app.StartAsync();
+
+    public ValueTask DisposeAsync() => app.DisposeAsync();
+
+    [Fact]
+    public async Task Charge_ChangedWeighedOverUnderAndFarOver_IsPlannedAnewUntilItIsSaidToBeOutOfReach()
+    {
+        await using var context = await chromium.TabletAsync(app.Address);
+        var page = await context.SignInAsync("henning");
+        await page.OpenAsync("/charge?furnace=furnace-3&grade=EN-GJS-500-7&kg=1800");
+        await Expect(page, "[data-testid=plan-age][data-current=true]").ToBeVisibleAsync(Long);
+        await page.EnterAsync("[data-field=meltKg] input", "1500");
+        await Expect(page, "[data-testid=totals]").ToContainTextAsync("1500 kg", new() { Timeout = Patience });
+        await Expect(page, "[data-testid=plan-age][data-current=true]").ToBeVisibleAsync(Long);
+        await page.TapAsync("button.press-primary");
+        await page.TapAsync("[data-testid=start-ask] .press-primary");
+        await page.WaitForSelectorAsync("[data-testid=weigh-form]");
+
+        var codes = await page.Locator("tr[data-material]").EvaluateAllAsync<string[]>("rows => rows.map(row => row.dataset.material)");
+        await WeighAsync(page, codes[0], await TargetAsync(page, codes[0]) + 25);
+        await Expect(page, "[data-testid=rest][data-standing=Kept]").ToBeVisibleAsync(Long);
+
+        await WeighAsync(page, codes[1], await TargetAsync(page, codes[1]) / 2);
+        await Expect(page, "[data-testid=rest][data-standing=Kept]").ToBeVisibleAsync(Long);
+
+        await WeighAsync(page, codes[0], 2500);
+        await Expect(page, "[data-testid=rest][data-standing=Missed] [data-missed]").Not.ToHaveCountAsync(0, new() { Timeout = Patience });
+        await Expect(page, "[data-testid=overfull]").ToBeVisibleAsync(Long);
+    }
+
+    private const float Patience = 60_000;
+
+    private static LocatorAssertionsToBeVisibleOptions Long => new() { Timeout = Patience };
+
+    private static ILocatorAssertions Expect(IPage page, string selector) => Assertions.Expect(page.Locator(selector));
+
+    private static async Task<double> TargetAsync(IPage page, string code) => double.Parse(
+        (await page.Locator($"tr[data-material='{code}'] td").First.InnerTextAsync()).Split(' ')[0], CultureInfo.InvariantCulture);
+
+    private static async Task WeighAsync(IPage page, string code, double kg)
+    {
+        var typed = kg.ToString("0.00", CultureInfo.InvariantCulture);
+        await page.Locator($"tr[data-material='{code}'] button").TapAsync();
+        await page.EnterAsync("[data-testid=weigh-form] input", typed);
+        await page.TapAsync("[data-testid=weigh-form] button[type=submit]");
+        await Expect(page, "[data-testid=weigh-form] input").ToHaveValueAsync("", new() { Timeout = Patience });
+    }
+}
