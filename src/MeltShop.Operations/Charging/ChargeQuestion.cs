@@ -19,10 +19,10 @@ public static class ChargeQuestion
     public static (ChargeProblem? Problem, IReadOnlyList<Finding> Findings) Build(ChargeView data, ChargeChoice choice)
     {
         var fields = new FieldCheck();
-        choice = choice with { Wishes = choice.Wishes.Over(data.Rule) };
+        var furnace = data.Furnaces.SingleOrDefault(f => f.Id == choice.FurnaceId);
+        choice = choice with { Wishes = choice.Wishes.Over(data.Rule) with { FurnaceM3 = choice.Wishes.FurnaceM3 ?? furnace?.ColdChargeM3 } };
         fields.Check(choice);
         fields.CheckWhole(choice.Wishes);
-        var furnace = data.Furnaces.SingleOrDefault(f => f.Id == choice.FurnaceId);
         var grade = data.Grades.SingleOrDefault(g => g.Id == choice.GradeId);
         if (furnace is null) fields.Add("furnaceId", "furnace.unknown");
         if (grade is null) fields.Add("gradeId", "grade.unknown");

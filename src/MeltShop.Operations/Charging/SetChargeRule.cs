@@ -5,7 +5,7 @@ using MeltShop.Records.Writing;
 
 namespace MeltShop.Operations.Charging;
 
-/// <summary>Says what the shop reckons with in every charge. The room of a furnace is no matter of the shop and stays with the plan.</summary>
+/// <summary>Says what the shop reckons with in every charge. The room of a furnace is kept at the furnace.</summary>
 public sealed class SetChargeRule(Recorder recorder, TimeProvider time) : Operation<SetChargeRule.Command, long>(recorder, time)
 {
     public sealed record Command(Guid EntryKey, DateTimeOffset ObservedAt, ChargeWishes Wishes) : Operations.Command(EntryKey, ObservedAt);

@@ -13,6 +13,9 @@ public sealed class Furnace : IVersioned
     /// <summary>The highest bath temperature that the lining and its maker allow, °C; null: nobody has entered one.</summary>
     public double? HighestC { get; set; }
 
+    /// <summary>Room for the cold charge, m³; null: nobody has entered one, and no plan is held to it.</summary>
+    public double? ColdChargeM3 { get; set; }
+
     public bool IsActive { get; set; } = true;
     public Guid Version { get; set; }
 }

@@ -34,7 +34,11 @@ public sealed record ChargeLadleView(
 /// <param name="LiquidKg">Sum of the furnace's metal ledger.</param>
 /// <param name="HeatId">The heat that is in it now.</param>
 public sealed record ChargeFurnaceView(
-    long Id, string Code, string Name, double CapacityKg, double PowerKw, HeelView? Heel, double LiquidKg, long? HeatId, string? HeatNumber);
+    long Id, string Code, string Name, double CapacityKg, double PowerKw, HeelView? Heel, double LiquidKg, long? HeatId, string? HeatNumber)
+{
+    /// <summary>Room for the cold charge, m³; null where nobody has entered one.</summary>
+    public double? ColdChargeM3 { get; init; }
+}
 
 /// <param name="FromHeatNumber">The heat that left it; null where it was entered by hand.</param>
 public sealed record HeelView(

@@ -21,7 +21,7 @@ internal static class FurnaceRows
         [
             .. furnaces.Select(f => new ChargeFurnaceView(
                 f.Id, f.Code, f.Name, f.CapacityKg, f.PowerKw, heels.GetValueOrDefault(f.Id), liquid.GetValueOrDefault(f.Id),
-                heats.GetValueOrDefault(f.Id)?.Id, heats.GetValueOrDefault(f.Id)?.Number)),
+                heats.GetValueOrDefault(f.Id)?.Id, heats.GetValueOrDefault(f.Id)?.Number) { ColdChargeM3 = f.ColdChargeM3 }),
         ];
     }
 

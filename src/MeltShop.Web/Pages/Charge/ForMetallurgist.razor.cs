@@ -1,4 +1,6 @@
 using MeltShop.Operations.Charging;
+using MeltShop.Operations.Sites;
+using MeltShop.Records.Reading.Charge;
 using MeltShop.Records.Sites;
 using MeltShop.Web.Components.Fields;
 using MeltShop.Web.SignIn;
@@ -19,6 +21,10 @@ public sealed partial class ForMetallurgist
     [Parameter, EditorRequired]
     public ChargeRule? Rule { get; set; }
 
+    /// <summary>The chosen furnace; null before one is chosen.</summary>
+    [Parameter, EditorRequired]
+    public ChargeFurnaceView? Furnace { get; set; }
+
     [Parameter, EditorRequired]
     public string Currency { get; set; } = "";
 
@@ -27,6 +33,9 @@ public sealed partial class ForMetallurgist
 
     [Inject]
     private SetChargeRule Operation { get; set; } = null!;
+
+    [Inject]
+    private SetFurnaceRoom Room { get; set; } = null!;
 
     [Inject]
     private ActingPerson Person { get; set; } = null!;
@@ -53,5 +62,16 @@ public sealed partial class ForMetallurgist
         if (keep.IsAccepted) keep.Open();
         var outcome = await HandingIn.Send(keep, made => Operation.Run(made.By, new(made.Key, made.ObservedAt, isAll ? Wishes.Choice() : Wishes.Choice().Over(Rule))));
         isKept = outcome?.Succeeded == true;
+    }
+
+    /// <summary>The room is remembered at the furnace; an empty field takes it away.</summary>
+    private async Task KeepRoom()
+    {
+        isKept = false;
+        if (Wishes.FurnaceM3.Finding is not null) return;
+        if (keep.IsAccepted) keep.Open();
+        var (furnace, m3) = (Furnace!, Wishes.FurnaceM3.Value);
+        var outcome = await HandingIn.Send(keep, made => Room.Run(made.By, new(made.Key, made.ObservedAt, furnace.Id, furnace.ColdChargeM3, m3)));
+        if (outcome?.Succeeded == true) Wishes.FurnaceM3.Text = "";
     }
 }

@@ -199,6 +199,21 @@ public sealed class WhyTests : ChargeTest
     }
 
     [Fact]
+    public void Room_KeptForTheFurnace_CountsInTheNextPlanUntilItIsTakenAway()
+    {
+        var page = OpenWhy();
+        Type(page, "wishes.furnaceM3", "20");
+        page.WaitForElement("[data-testid=room-keep]", Patience).Click();
+        page.WaitForAssertion(() => Assert.Contains("the furnace has 20", Field(page, "wishes.furnaceM3").TextContent, StringComparison.Ordinal), Patience);
+        Assert.Equal("", Field(page, "wishes.furnaceM3").QuerySelector("input")!.GetAttribute("value") ?? "");
+        var next = OpenWhy();
+        Assert.Contains("20.00 m³", next.Find("[data-testid=rooms] [data-room=furnace]").TextContent, StringComparison.Ordinal);
+        next.WaitForElement("[data-testid=room-keep]", Patience).Click();
+
+        next.WaitForState(() => next.FindAll("[data-room=furnace], [data-testid=room-keep]").Count == 0, Patience);
+    }
+
+    [Fact]
     public void Rule_TakenAway_CountsNoLonger()
     {
         var page = OpenWhy();
