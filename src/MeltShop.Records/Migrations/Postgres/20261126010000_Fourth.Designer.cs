@@ -2448,6 +2448,9 @@ namespace MeltShop.Records.Migrations.Postgres
                         .IsRequired()
                         .HasColumnType("text");
 
+                    b.Property<double?>("ColdChargeM3")
+                        .HasColumnType("double precision");
+
                     b.Property<double?>("HighestC")
                         .HasColumnType("double precision");
 

@@ -147,6 +147,12 @@ namespace MeltShop.Records.Migrations.Postgres
                 type: "text",
                 nullable: true);
 
+            migrationBuilder.AddColumn<double>(
+                name: "ColdChargeM3",
+                table: "Furnaces",
+                type: "double precision",
+                nullable: true);
+
             migrationBuilder.AddColumn<string>(
                 name: "Consent",
                 table: "CastingDecisions",
@@ -965,6 +971,10 @@ namespace MeltShop.Records.Migrations.Postgres
             migrationBuilder.DropColumn(
                 name: "Lot",
                 table: "LadleInoculations");
+
+            migrationBuilder.DropColumn(
+                name: "ColdChargeM3",
+                table: "Furnaces");
 
             migrationBuilder.DropColumn(
                 name: "Consent",

@@ -2351,6 +2351,9 @@ namespace MeltShop.Records.Migrations.Sqlite
                         .IsRequired()
                         .HasColumnType("TEXT");
 
+                    b.Property<double?>("ColdChargeM3")
+                        .HasColumnType("REAL");
+
                     b.Property<double?>("HighestC")
                         .HasColumnType("REAL");
 

@@ -146,6 +146,12 @@ namespace MeltShop.Records.Migrations.Sqlite
                 type: "TEXT",
                 nullable: true);
 
+            migrationBuilder.AddColumn<double>(
+                name: "ColdChargeM3",
+                table: "Furnaces",
+                type: "REAL",
+                nullable: true);
+
             migrationBuilder.AddColumn<string>(
                 name: "Consent",
                 table: "CastingDecisions",
@@ -964,6 +970,10 @@ namespace MeltShop.Records.Migrations.Sqlite
             migrationBuilder.DropColumn(
                 name: "Lot",
                 table: "LadleInoculations");
+
+            migrationBuilder.DropColumn(
+                name: "ColdChargeM3",
+                table: "Furnaces");
 
             migrationBuilder.DropColumn(
                 name: "Consent",

@@ -2348,6 +2348,9 @@ namespace MeltShop.Records.Migrations.Sqlite
                         .IsRequired()
                         .HasColumnType("TEXT");
 
+                    b.Property<double?>("ColdChargeM3")
+                        .HasColumnType("REAL");
+
                     b.Property<double?>("HighestC")
                         .HasColumnType("REAL");
 
