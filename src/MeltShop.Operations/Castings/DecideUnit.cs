@@ -58,7 +58,7 @@ public sealed class DecideUnit(Recorder recorder, TimeProvider time, PasswordAga
         }
 
         if ((await CastingUnits.Load(db, treated.Id, cancellation)).Of(command.TestUnit) is not { } unit) return Refuse("testUnit", "testUnit.unknown", command.TestUnit.Trim());
-        if (unit.Apart == CastingVerdict.Scrap || unit.Apart == command.Verdict || await IsScrap(writing, treated.Id, cancellation)) return Refuse("testUnit", "testUnit.decided", unit.Name);
+        if (unit.Apart == CastingVerdict.Scrap || unit.Apart == command.Verdict || await LastDecision.IsScrap(db, treated.Id, cancellation)) return Refuse("testUnit", "testUnit.decided", unit.Name);
         var findings = await CastingJudgement.Against(writing, treated, command.SampleId, command.Verdict, command.Reason, unit, cancellation);
         if (findings.Count > 0) return Written<Guid>.Refused(findings);
         if (command.Verdict == CastingVerdict.Release && await password.Against(db, writing.Acting.PersonId, command.Password, cancellation) is { } wrong)
@@ -88,8 +88,4 @@ public sealed class DecideUnit(Recorder recorder, TimeProvider time, PasswordAga
             new ChangeNotice(ChangeKind.TreatedLadle, treated.Id, treated.Version),
             new ChangeNotice(ChangeKind.Heat, treated.HeatId));
     }
-
-    private static async Task<bool> IsScrap(Writing writing, long treatedLadleId, CancellationToken cancellation) =>
-        await writing.Db.InForce<CastingDecision>().Where(d => d.TreatedLadleId == treatedLadleId && d.TestUnit == null).OrderByDescending(d => d.Id)
-            .Select(d => (CastingVerdict?)d.Verdict).FirstOrDefaultAsync(cancellation) == CastingVerdict.Scrap;
 }

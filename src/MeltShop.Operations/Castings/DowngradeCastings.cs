@@ -50,7 +50,7 @@ public sealed class DowngradeCastings(Recorder recorder, TimeProvider time, Pass
         if (treated is null) return Refuse("treatedLadleId", "ladle.unknown");
         await db.LockLadles(cancellation, treated);
         if (treated.Version != command.Version) return Stale(writing, treated, command.Version);
-        if (treated.State != TreatedLadleState.Held || await IsScrap(writing, treated.Id, cancellation)) return Refuse("treatedLadleId", "state.wrong", treated.State.ToString());
+        if (treated.State != TreatedLadleState.Held || await LastDecision.IsScrap(db, treated.Id, cancellation)) return Refuse("treatedLadleId", "state.wrong", treated.State.ToString());
         var grade = await db.Grades.AsNoTracking().SingleOrDefaultAsync(g => g.Id == command.GradeId, cancellation);
         if (grade is null) return Refuse("gradeId", "grade.unknown");
         if (grade.Id == await CastGrade.Id(db, treated.Id, cancellation)) return Refuse("gradeId", "downgrade.sameGrade");
@@ -94,8 +94,4 @@ public sealed class DowngradeCastings(Recorder recorder, TimeProvider time, Pass
                 "gradeId", v.Standing == PropertyStanding.Fails ? "test.fails" : "test.missing", t.Piece.Label, v.Property.ToString(), v.Value ?? 0))
             : [new Finding("gradeId", "downgrade.notShown", t.Piece.Label)]);
     }
-
-    private static async Task<bool> IsScrap(Writing writing, long treatedLadleId, CancellationToken cancellation) =>
-        await writing.Db.InForce<CastingDecision>().Where(d => d.TreatedLadleId == treatedLadleId && d.TestUnit == null).OrderByDescending(d => d.Id)
-            .Select(d => (CastingVerdict?)d.Verdict).FirstOrDefaultAsync(cancellation) == CastingVerdict.Scrap;
 }

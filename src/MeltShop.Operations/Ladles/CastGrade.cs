@@ -10,8 +10,7 @@ internal static class CastGrade
 {
     public static async Task<long> Id(RecordsContext db, long treatedLadleId, CancellationToken cancellation)
     {
-        var last = await db.InForce<CastingDecision>().AsNoTracking()
-            .Where(d => d.TreatedLadleId == treatedLadleId && d.TestUnit == null).OrderBy(d => d.Id).LastOrDefaultAsync(cancellation);
+        var last = await LastDecision.Of(db, treatedLadleId, cancellation);
         return last?.GradeId ?? await db.TreatedLadles.Where(l => l.Id == treatedLadleId)
             .Join(db.Heats, l => l.HeatId, h => h.Id, (l, h) => h.GradeId).SingleAsync(cancellation);
     }

@@ -51,8 +51,7 @@ public sealed class DecideCastings(Recorder recorder, TimeProvider time, Passwor
             return Refuse("", "right.missing", string.Join(", ", CastingJudgement.ReleaseRoles));
         }
 
-        var last = await db.InForce<CastingDecision>().AsNoTracking()
-            .Where(d => d.TreatedLadleId == treated.Id && d.TestUnit == null).OrderBy(d => d.Id).LastOrDefaultAsync(cancellation);
+        var last = await LastDecision.Of(db, treated.Id, cancellation);
         if (!MayBeDecided(treated.State, command.Verdict, last)) return Refuse("treatedLadleId", "state.wrong", treated.State.ToString());
         if (treated.State == TreatedLadleState.Released && string.IsNullOrWhiteSpace(command.Reason)) return Refuse("reason", "text.missing");
         var findings = await CastingJudgement.Against(writing, treated, command.SampleId, command.Verdict, command.Reason, null, cancellation);
