@@ -14,8 +14,9 @@ public abstract class ComponentTest : BunitContext
     private readonly CultureInfo culture = CultureInfo.CurrentCulture;
     private readonly CultureInfo language = CultureInfo.CurrentUICulture;
 
-    /// <summary>A busy machine draws later, and is not at fault.</summary>
-    static ComponentTest() => DefaultWaitTimeout = TimeSpan.FromSeconds(20);
+    protected static readonly TimeSpan Patience = Patient.Patience;
+
+    static ComponentTest() => DefaultWaitTimeout = Patience;
 
     protected ComponentTest()
     {

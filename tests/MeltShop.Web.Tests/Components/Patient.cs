@@ -1,5 +1,7 @@
+using System.Diagnostics;
 using AngleSharp.Dom;
 using Bunit;
+using Bunit.Extensions.WaitForHelpers;
 using Microsoft.AspNetCore.Components;
 
 namespace MeltShop.Web.Tests;
@@ -11,7 +13,11 @@ namespace MeltShop.Web.Tests;
 /// </summary>
 internal static class Patient
 {
-    private static readonly TimeSpan Patience = TimeSpan.FromSeconds(30);
+    /// <summary>A busy machine draws later, and is not at fault.</summary>
+    public static readonly TimeSpan Patience = TimeSpan.FromSeconds(60);
+
+    /// <summary>How long the library, which looks only when something is drawn, is left alone: a file, a process or an address changes without a drawing.</summary>
+    private static readonly TimeSpan Look = TimeSpan.FromMilliseconds(500);
 
     [ThreadStatic]
     private static bool isWaiting;
@@ -37,16 +43,31 @@ internal static class Patient
     /// <inheritdoc cref="RenderedComponentWaitForHelperExtensions.WaitForState"/>
     public static void WaitForState<TComponent>(this IRenderedComponent<TComponent> page, Func<bool> holds, TimeSpan? patience = null)
         where TComponent : IComponent =>
-        RenderedComponentWaitForHelperExtensions.WaitForState(page, () => AtOnce(holds), patience ?? Patience);
+        Again(look => RenderedComponentWaitForHelperExtensions.WaitForState(page, () => AtOnce(holds), look), patience);
 
     /// <inheritdoc cref="RenderedComponentWaitForHelperExtensions.WaitForAssertion"/>
     public static void WaitForAssertion<TComponent>(this IRenderedComponent<TComponent> page, Action assert, TimeSpan? patience = null)
         where TComponent : IComponent =>
-        RenderedComponentWaitForHelperExtensions.WaitForAssertion(
-            page, () => AtOnce(() => { assert(); return true; }), patience ?? Patience);
+        Again(look => RenderedComponentWaitForHelperExtensions.WaitForAssertion(page, () => AtOnce(() => { assert(); return true; }), look), patience);
 
     /// <summary>The drawing itself must not wait for a drawing: neither in what is looked at after each one, nor on the page's own thread of work.</summary>
     private static bool MayWait => !isWaiting && SynchronizationContext.Current?.GetType().Name != "RendererSynchronizationContext";
+
+    private static void Again(Action<TimeSpan> wait, TimeSpan? patience)
+    {
+        for (var began = Stopwatch.GetTimestamp(); ;)
+        {
+            try
+            {
+                wait(Look);
+                return;
+            }
+            catch (WaitForFailedException) when (Stopwatch.GetElapsedTime(began) < (patience ?? Patience))
+            {
+                // looked at again
+            }
+        }
+    }
 
     private static T AtOnce<T>(Func<T> look)
     {

@@ -9,8 +9,6 @@ namespace MeltShop.Web.Tests.Pages.Castings;
 /// <summary>The test unit of the demo's third ladle, which is released with a certificate.</summary>
 public sealed class UnitCardTests : DemoShopTest
 {
-    private static readonly TimeSpan Patience = TimeSpan.FromSeconds(30);
-
     [Fact]
     public async Task Unit_OfAReleasedLadle_IsHeldApartWithAReason()
     {

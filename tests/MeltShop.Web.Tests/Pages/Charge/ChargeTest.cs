@@ -12,9 +12,6 @@ public abstract class ChargeTest : MeltingShop
 {
     protected const string Chosen = "/charge?furnace=F1&grade=EN-GJS-500-7&kg=3000";
 
-    /// <summary>The first solve loads the native solver.</summary>
-    protected static readonly TimeSpan Patience = TimeSpan.FromSeconds(30);
-
     protected NavigationManager Addresses => Services.GetRequiredService<NavigationManager>();
 
     protected IRenderedComponent<ChargePlanning> Open(string address = Chosen, string role = Role.Melter)

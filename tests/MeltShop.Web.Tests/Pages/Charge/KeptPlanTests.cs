@@ -10,8 +10,6 @@ namespace MeltShop.Web.Tests.Pages.Charge;
 
 public sealed class KeptPlanTests : MeltingShop
 {
-    private static readonly TimeSpan Patience = TimeSpan.FromSeconds(30);
-
     [Fact]
     public async Task Plan_OpenedAfterPricesAndAnalysesChanged_GivesTheNumbersThatWereKept()
     {

@@ -45,7 +45,7 @@ public sealed class ShopFloorTests : DemoShopTest
         var plan = await The<PlanCharge>().Run(Founder, new(Guid.NewGuid(), Now, new(furnace.Id, grade.Id, 5000)), Cancellation);
         var heat = await The<StartHeat>().Run(Founder, new(Guid.NewGuid(), Now, plan.Value.PlanId), Cancellation);
 
-        page.WaitForState(() => page.FindAll("[data-furnace=furnace-2] .ribbon").Count > 0, TimeSpan.FromSeconds(10));
+        page.WaitForState(() => page.FindAll("[data-furnace=furnace-2] .ribbon").Count > 0);
         Assert.Contains(heat.Value.Number, page.Find("[data-furnace=furnace-2]").TextContent, StringComparison.Ordinal);
         Assert.EndsWith("Charging", page.Find("[aria-current=step]").TextContent.Trim(), StringComparison.Ordinal);
         Assert.Contains("not measured", page.Find("[data-furnace=furnace-2]").TextContent, StringComparison.Ordinal);

@@ -15,8 +15,6 @@ namespace MeltShop.Web.Tests.Pages.Heats;
 /// <summary>A heat of 2000 kg that has just been started.</summary>
 public abstract class HeatTest : MeltingShop
 {
-    protected static readonly TimeSpan Patience = TimeSpan.FromSeconds(30);
-
     protected long HeatId { get; private set; }
 
     protected override async Task Prepare()

@@ -8,8 +8,6 @@ namespace MeltShop.Web.Tests.Pages.Ladles;
 /// <summary>The demo's last ladle: empty, its last mould late, its last metal under the floor.</summary>
 public sealed class DemoLadleTests : DemoShopTest
 {
-    private static readonly TimeSpan Patience = TimeSpan.FromSeconds(30);
-
     [Fact]
     public async Task LowSample_OfAnEmptyLadle_NamesTheMouldsAndOffersNothingToDoWithNoIron()
     {

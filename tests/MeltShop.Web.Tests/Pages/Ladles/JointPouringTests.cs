@@ -7,8 +7,6 @@ namespace MeltShop.Web.Tests.Pages.Ladles;
 /// <summary>Several ladles into one casting, as they are typed; figures of the test's own.</summary>
 public sealed class JointPouringTests : DemoShopTest
 {
-    private static readonly TimeSpan Patience = TimeSpan.FromSeconds(30);
-
     [Fact]
     public void TwoLadles_OneUnderItsFloor_FailsByItselfThoughTheMixtureIsGood()
     {

@@ -14,8 +14,6 @@ namespace MeltShop.Web.Tests.Pages.Ladles;
 /// <summary>A heat of 3 t in the demo foundry's first furnace, weighed in as planned; figures of the test's own, no source.</summary>
 public abstract class LadleTest : DemoShopTest
 {
-    protected static readonly TimeSpan Patience = TimeSpan.FromSeconds(30);
-
     protected virtual string GradeCode => "EN-GJS-500-7";
 
     protected long HeatId { get; private set; }

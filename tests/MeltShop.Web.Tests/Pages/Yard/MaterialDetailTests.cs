@@ -81,7 +81,7 @@ public sealed class MaterialDetailTests : YardTest
         var page = Open(Role.Melter);
         await The<ChangePrice>().Run(Founder, new(Guid.NewGuid(), Now, PlateId, (await Plate()).Version, 350), Cancellation);
 
-        page.WaitForAssertion(() => Assert.Equal("350.00 EUR/t", page.Find("[data-testid=price]").TextContent), TimeSpan.FromSeconds(5));
+        page.WaitForAssertion(() => Assert.Equal("350.00 EUR/t", page.Find("[data-testid=price]").TextContent));
     }
 
     [Fact]

@@ -11,8 +11,6 @@ namespace MeltShop.Web.Tests.Pages.Yard;
 /// <summary>A material that the yard does not know yet, with its analysis.</summary>
 public sealed class NewMaterialTests : ShopTest
 {
-    private static readonly TimeSpan Patience = TimeSpan.FromSeconds(30);
-
     private NavigationManager Addresses => The<NavigationManager>();
 
     [Fact]

@@ -62,7 +62,7 @@ public sealed class YardListTests : YardTest
 
         The<ChangeNotices>().Publish(ChangeNotice.Anything);
 
-        page.WaitForState(() => page.Find("[data-material=plate]").TextContent.Contains("Plate, cut", StringComparison.Ordinal), TimeSpan.FromSeconds(60));
+        page.WaitForState(() => page.Find("[data-material=plate]").TextContent.Contains("Plate, cut", StringComparison.Ordinal));
     }
 
     [Fact]
