@@ -1,61 +1,82 @@
-// Runs the tests of the metallurgy room against every mutant that Stryker wrote, each in a process of its own, and counts who lives.
-// Arguments: Stryker's report, the folder with the mutated assembly and the tests, the page to write, a part of a path (may be empty).
+// Runs the tests of a room against the mutants that Stryker wrote, each in a process of its own, and counts who lives.
+// Arguments: the room's project; the folder with Stryker's report and the tests beside the mutated assembly; the least score; patterns of the files
+// that are judged, of the test classes that judge, and of the class that reads words (- for none); a part of a path (may be empty).
+using System.Collections.Concurrent;
 using System.Diagnostics;
 using System.Globalization;
 using System.Text;
 using System.Text.Json;
+using System.Text.RegularExpressions;
 
-const string Namespace = "MeltShop.Metallurgy.Tests";
-const int Seconds = 120;
-const double Least = 85;
-var (report, folder, page, part) = (args[0], args[1], args[2], args.Length > 3 ? args[3] : "");
-var tests = Path.Combine(folder, $"{Namespace}.dll");
-var mutants = Mutants().Where(m => m.File.Contains(part, StringComparison.Ordinal)).ToList();
+const int Seed = 1126;
+const int AtOnce = 2;
+const double Quick = 4; // seconds of the processor
+var (room, folder, least) = (args[0], args[1], double.Parse(args[2], CultureInfo.InvariantCulture));
+var (code, classes, words, part) = (new Regex(args[3]), new Regex(args[4]), args[5], args[6]);
+var (tests, verdicts) = (Path.Combine(folder, "tests", $"{room}.Tests.dll"), Path.Combine(folder, "verdicts"));
 
-if (Run("-1") != Fate.Lives) return Fail("The tests fail without any mutant.");
-if (mutants.Count == 0) return Fail("No mutant was found.");
+// A fair order: code before words, each by chance. Verdicts of an earlier run stand, but those that lived get another trial.
+var random = new Random(Seed);
+var mutants = Mutants().Where(m => code.IsMatch(m.File) && m.File.Contains(part, StringComparison.Ordinal))
+    .OrderBy(m => int.Parse(m.Id, CultureInfo.InvariantCulture)).ToArray();
+random.Shuffle(mutants);
+mutants = [.. mutants.OrderBy(m => m.IsWord)];
+if (mutants.Length == 0) return Fail("No mutant was found.");
+var fates = new Dictionary<string, Fate>();
+if (File.Exists(verdicts))
+    foreach (var line in File.ReadLines(verdicts).Select(l => l.Split(' '))) fates[line[0]] = Enum.Parse<Fate>(line[1]);
+Console.WriteLine($"{mutants.Count(m => !m.IsWord)} mutants of code, {mutants.Count(m => m.IsWord)} of words, seed {Seed}");
 
-// Code first, for the score is of code; two at a time, each with its own process.
-var lines = new List<string>();
-var count = new Dictionary<(bool Word, Fate Fate), int>();
-Parallel.ForEach(mutants.OrderBy(m => m.IsWord), new ParallelOptions { MaxDegreeOfParallelism = 2 }, mutant =>
+// Which mutants a class of tests reaches, static initialisers included, and how long it takes: no class is run for a mutant that it does not reach.
+var reaches = new ConcurrentBag<Reach>();
+Each(Lines("-list", "classes").Where(l => classes.IsMatch(l)), name =>
 {
-    // Quick tests first: a word of a record is on the generated page, code has tests in a folder of its name. What they let live meets all tests.
-    var fate = mutant.IsWord ? Run(mutant.Id, "-class", $"{Namespace}.Formulas.MetallurgyPageTests")
-        : mutant.File.Contains('/', StringComparison.Ordinal) ? Run(mutant.Id, "-namespace", $"{Namespace}.{mutant.File.Split('/')[0]}")
-        : Fate.Lives;
-    if (fate == Fate.Lives) fate = Run(mutant.Id);
-    lock (lines)
+    var place = Directory.CreateTempSubdirectory("meltshop-reach-");
+    var (fate, seconds) = Run("-1", 300, place.FullName, name);
+    reaches.Add(new(name, fate, seconds, [.. place.EnumerateFiles("reach-*").SelectMany(f => File.ReadAllText(f.FullName).Split(',', ';'))]));
+    place.Delete(recursive: true);
+});
+if (reaches.Where(r => r.Fate != Fate.Lives).Select(r => r.Name).ToArray() is { Length: > 0 } bad) return Fail($"Without any mutant these fail: {string.Join(", ", bad)}.");
+foreach (var reach in reaches.OrderBy(r => r.Seconds)) Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{reach.Seconds:F1} s of {reach.Name} reach {reach.Mutants.Count} mutants"));
+
+var gate = new Lock();
+Each(mutants.Where(m => fates.GetValueOrDefault(m.Id, Fate.Lives) == Fate.Lives).ToArray(), mutant =>
+{
+    var fate = Judge(mutant);
+    lock (gate)
     {
-        count[(mutant.IsWord, fate)] = count.GetValueOrDefault((mutant.IsWord, fate)) + 1;
-        if (fate != Fate.Dies) lines.Add($"| {mutant.File}:{mutant.Line} | {mutant.Kind} | `{mutant.Before}` | `{mutant.After}` | {fate} |");
-        if (fate != Fate.Dies) Console.WriteLine(lines[^1]);
-        if (count.Values.Sum() % 100 == 0) Console.WriteLine(Summary());
+        fates[mutant.Id] = fate;
+        File.AppendAllText(verdicts, $"{mutant.Id} {fate}\n");
+        if (fate != Fate.Dies) Console.WriteLine(Row(mutant));
+        if (fates.Count % 20 == 0) Report();
     }
 });
+Report();
+return Score(word: false) >= least ? 0 : 1;
 
-lines.Sort(StringComparer.Ordinal);
-File.WriteAllText(page, $"{Summary()}\n\n| Where | Kind | Before | After | Fate |\n| --- | --- | --- | --- | --- |\n{string.Join('\n', lines)}\n");
-Console.WriteLine(Summary());
-return Score(word: false) >= Least ? 0 : 1;
-
-string Summary() => string.Create(CultureInfo.InvariantCulture,
-    $"{Total(false) - Of(false, Fate.Lives)} of {Total(false)} mutants of code die ({Of(false, Fate.Hangs)} hang): {Score(false):F1} %. {Total(true) - Of(true, Fate.Lives)} of {Total(true)} mutants of words die: {Score(true):F1} %.");
-
-int Of(bool word, Fate fate) => count.GetValueOrDefault((word, fate));
-int Total(bool word) => count.Where(c => c.Key.Word == word).Sum(c => c.Value);
-double Score(bool word) => Total(word) == 0 ? 100 : 100.0 * (Total(word) - Of(word, Fate.Lives)) / Total(word);
-
-int Fail(string why)
+// One whose name says that it is about this file first, else the quickest; then all quick ones, then the slow ones, and those on a server last.
+Fate Judge(Mutant mutant)
 {
-    Console.Error.WriteLine(why);
-    return 1;
+    var near = mutant.IsWord ? words : Path.GetFileNameWithoutExtension(mutant.File);
+    var reaching = reaches.Where(r => r.Mutants.Contains(mutant.Id)).OrderBy(r => !r.Name.Contains(near, StringComparison.Ordinal)).ThenBy(r => r.Seconds).ToList();
+    var here = reaching.Where(r => !r.IsOnServer).ToList();
+    foreach (var some in new[] { here.Take(1), here.Skip(1).Where(r => r.Seconds < Quick), here.Skip(1).Where(r => r.Seconds >= Quick), reaching.Where(r => r.IsOnServer) })
+    {
+        if (!some.Any()) continue;
+        var (fate, _) = Run(mutant.Id, 30 + 5 * some.Sum(r => r.Seconds), null, [.. some.Select(r => r.Name)]);
+        if (fate != Fate.Lives) return fate;
+    }
+
+    return Fate.Lives;
 }
 
-Fate Run(string mutant, params string[] more)
+// Time is the processor's, so that a busy machine kills nobody; who waits for ever uses none, and is given five times as long by the clock.
+(Fate Fate, double Seconds) Run(string mutant, double mostSeconds, string? reach, params string[] names)
 {
-    var start = new ProcessStartInfo("dotnet") { RedirectStandardOutput = true, RedirectStandardError = true };
-    foreach (var argument in new[] { tests, "-noColor", "-noLogo", "-noAutoReporters", "-stopOnFail" }.Concat(more)) start.ArgumentList.Add(argument);
+    var scratch = Directory.CreateTempSubdirectory("meltshop-mutant-").FullName;
+    var start = Start([.. names.SelectMany(n => new[] { "-class", n }), "-stopOnFail"]);
+    start.Environment["TMPDIR"] = reach ?? scratch;
+    if (reach is not null) start.Environment["STRYKER_COVERAGE_FILE"] = "reach";
     start.Environment["STRYKER_MUTANT_ID_CONTROL_VAR"] = "MELTSHOP_MUTANT";
     start.Environment["MELTSHOP_MUTANT"] = mutant;
     using var process = Process.Start(start)!;
@@ -63,15 +84,69 @@ Fate Run(string mutant, params string[] more)
     process.ErrorDataReceived += (_, _) => { };
     process.BeginOutputReadLine();
     process.BeginErrorReadLine();
-    if (process.WaitForExit(TimeSpan.FromSeconds(Seconds))) return process.ExitCode == 0 ? Fate.Lives : Fate.Dies;
-    process.Kill(entireProcessTree: true);
-    return Fate.Hangs;
+    var (clock, seconds, fate) = (Stopwatch.StartNew(), 0.0, Fate.Hangs);
+    while (seconds < mostSeconds && clock.Elapsed.TotalSeconds < 5 * mostSeconds)
+    {
+        if (process.WaitForExit(100))
+        {
+            fate = process.ExitCode == 0 ? Fate.Lives : Fate.Dies;
+            break;
+        }
+
+        try
+        {
+            seconds = process.TotalProcessorTime.TotalSeconds;
+        }
+        catch (InvalidOperationException)
+        {
+            // it ended just now
+        }
+    }
+
+    if (fate == Fate.Hangs) process.Kill(entireProcessTree: true);
+    Directory.Delete(scratch, recursive: true);
+    return (fate, seconds);
+}
+
+ProcessStartInfo Start(params IEnumerable<string> arguments) =>
+    new("dotnet", [tests, "-noColor", "-noLogo", "-noAutoReporters", .. arguments]) { RedirectStandardOutput = true, RedirectStandardError = true };
+
+string[] Lines(params string[] arguments)
+{
+    using var process = Process.Start(Start(arguments))!;
+    return process.StandardOutput.ReadToEnd().Split('\n', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries);
+}
+
+static void Each<T>(IEnumerable<T> all, Action<T> act) =>
+    Parallel.ForEach(Partitioner.Create(all, EnumerablePartitionerOptions.NoBuffering), new ParallelOptions { MaxDegreeOfParallelism = AtOnce }, act);
+
+void Report()
+{
+    var lines = mutants.Where(m => fates.TryGetValue(m.Id, out var fate) && fate != Fate.Dies).Select(Row).Order(StringComparer.Ordinal);
+    var summary = $"{Sum(false)} of code. {Sum(true)} of words.";
+    File.WriteAllText(Path.Combine(folder, "mutants.md"), $"{summary}\n\n| Where | Kind | Before | After | Fate |\n| --- | --- | --- | --- | --- |\n{string.Join('\n', lines)}\n");
+    Console.WriteLine(summary);
+}
+
+string Row(Mutant m) => $"| {m.File}:{m.Line} | {m.Kind} | `{m.Before}` | `{m.After}` | {fates[m.Id]}{(reaches.Any(r => r.Mutants.Contains(m.Id)) ? "" : ", no test reaches it")} |";
+
+string Sum(bool word) => string.Create(CultureInfo.InvariantCulture,
+    $"{Of(word, Fate.Dies) + Of(word, Fate.Hangs)} of {Judged(word)} mutants die ({Of(word, Fate.Hangs)} hang), {Score(word):F1} %, {mutants.Count(m => m.IsWord == word)} there are");
+
+int Of(bool word, Fate fate) => mutants.Count(m => m.IsWord == word && fates.TryGetValue(m.Id, out var its) && its == fate);
+int Judged(bool word) => mutants.Count(m => m.IsWord == word && fates.ContainsKey(m.Id));
+double Score(bool word) => Judged(word) == 0 ? 100 : 100.0 - 100.0 * Of(word, Fate.Lives) / Judged(word);
+
+int Fail(string why)
+{
+    Console.Error.WriteLine(why);
+    return 1;
 }
 
 // Mutants that do not compile, or lie in a block whose removal is a mutant too, are left out, as Stryker leaves them out.
 IEnumerable<Mutant> Mutants()
 {
-    using var document = JsonDocument.Parse(File.ReadAllText(report));
+    using var document = JsonDocument.Parse(File.ReadAllText(Path.Combine(folder, "stryker/reports/mutation-report.json")));
     foreach (var file in document.RootElement.GetProperty("files").EnumerateObject())
     {
         var source = file.Value.GetProperty("source").GetString()!.Split('\n');
@@ -83,9 +158,9 @@ IEnumerable<Mutant> Mutants()
             var (line, column) = (from.GetProperty("line").GetInt32(), from.GetProperty("column").GetInt32());
             var text = source[line - 1][(column - 1)..];
             if (to.GetProperty("line").GetInt32() == line) text = text[..(to.GetProperty("column").GetInt32() - column)];
-            var name = file.Name.Replace('\\', '/');
+            var (path, home) = (file.Name.Replace('\\', '/'), $"{room}/");
             yield return new(
-                mutant.GetProperty("id").GetString()!, name[(name.IndexOf("MeltShop.Metallurgy/", StringComparison.Ordinal) is var at and >= 0 ? at + 20 : 0)..], line, kind,
+                mutant.GetProperty("id").GetString()!, path[(path.IndexOf(home, StringComparison.Ordinal) is var at and >= 0 ? at + home.Length : 0)..], line, kind,
                 Short(text), Short(mutant.GetProperty("replacement").GetString() ?? ""), kind.StartsWith("String", StringComparison.Ordinal));
         }
     }
@@ -107,3 +182,9 @@ internal enum Fate
 }
 
 internal sealed record Mutant(string Id, string File, int Line, string Kind, string Before, string After, bool IsWord);
+
+/// <summary>What a class of tests reaches.</summary>
+internal sealed record Reach(string Name, Fate Fate, double Seconds, HashSet<string> Mutants)
+{
+    public bool IsOnServer => Name.EndsWith("OnPostgres", StringComparison.Ordinal);
+}

@@ -4,7 +4,7 @@ namespace MeltShop.Records.Tests.Databases;
 
 public sealed class SqliteDatabase : Database
 {
-    // Migrated once, copied for each class.
+    // Migrated once, copied for each class. A mutation run, with a process for each mutant, names a file where it is kept.
     private static readonly Lazy<Task<byte[]>> Migrated = new(Migrate);
 
     private readonly string folder = Directory.CreateTempSubdirectory("meltshop-records-").FullName;
@@ -28,10 +28,13 @@ public sealed class SqliteDatabase : Database
 
     private static async Task<byte[]> Migrate()
     {
+        var kept = Environment.GetEnvironmentVariable("MELTSHOP_TEST_TEMPLATE");
+        if (System.IO.File.Exists(kept)) return await System.IO.File.ReadAllBytesAsync(kept);
         var folder = Directory.CreateTempSubdirectory("meltshop-template-");
         var file = Path.Combine(folder.FullName, "template.db");
         await RecordsDatabase.MigrateAsync(OptionsFor(file) with { ConnectionString = $"Data Source={file};Pooling=False" });
         var bytes = await System.IO.File.ReadAllBytesAsync(file); // the last connection is closed: nothing is left in the log beside it
+        if (kept is not null) System.IO.File.Move(file, kept, overwrite: true);
         folder.Delete(recursive: true);
         return bytes;
     }
