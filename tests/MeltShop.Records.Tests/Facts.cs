@@ -67,10 +67,10 @@ public static class Facts
         MaterialId = materialId, PricePerTonne = price,
     };
 
-    public static StockFact Stock(this Stamp stamp, long materialId, double kg) => new()
+    public static StockFact Stock(this Stamp stamp, long materialId, double kg, StockKind kind = StockKind.Received) => new()
     {
         EntryKey = stamp.EntryKey, PersonId = stamp.PersonId, ObservedAt = stamp.ObservedAt, EnteredAt = stamp.EnteredAt,
-        MaterialId = materialId, Kind = StockKind.Received, Kg = kg,
+        MaterialId = materialId, Kind = kind, Kg = kg,
     };
 
     public static Weighing Weighing(this Stamp stamp, long heatId, long materialId, double kg, long? supersedes = null, bool intoBath = false) => new()

@@ -1,4 +1,4 @@
-// Runs the tests of a room against the mutants that Stryker wrote, each in a process of its own, and counts who lives.
+// Runs the tests of a room against the mutants that Stryker wrote and counts who lives.
 // Arguments: the room's project; the folder with Stryker's report and the tests beside the mutated assembly; the least score; patterns of the files
 // that are judged, of the test classes that judge, and of the class that reads words (- for none); a part of a path (may be empty).
 using System.Collections.Concurrent;
@@ -11,6 +11,7 @@ using System.Text.RegularExpressions;
 const int Seed = 1126;
 const int AtOnce = 2;
 const double Quick = 4; // seconds of the processor
+const long MostBytes = 1_500_000_000;
 var (room, folder, least) = (args[0], args[1], double.Parse(args[2], CultureInfo.InvariantCulture));
 var (code, classes, words, part) = (new Regex(args[3]), new Regex(args[4]), args[5], args[6]);
 var (tests, verdicts) = (Path.Combine(folder, "tests", $"{room}.Tests.dll"), Path.Combine(folder, "verdicts"));
@@ -33,14 +34,16 @@ Each(Lines("-list", "classes").Where(l => classes.IsMatch(l)), name =>
 {
     var place = Directory.CreateTempSubdirectory("meltshop-reach-");
     var (fate, seconds) = Run("-1", 300, place.FullName, name);
-    reaches.Add(new(name, fate, seconds, [.. place.EnumerateFiles("reach-*").SelectMany(f => File.ReadAllText(f.FullName).Split(',', ';'))]));
+    var lists = place.EnumerateFiles("reach-*").Select(f => File.ReadAllText(f.FullName).Split(';')).ToList();
+    reaches.Add(new(name, fate, seconds, [.. lists.SelectMany(l => l).SelectMany(l => l.Split(','))], [.. lists.SelectMany(l => l[1].Split(','))]));
     place.Delete(recursive: true);
 });
 if (reaches.Where(r => r.Fate != Fate.Lives).Select(r => r.Name).ToArray() is { Length: > 0 } bad) return Fail($"Without any mutant these fail: {string.Join(", ", bad)}.");
 foreach (var reach in reaches.OrderBy(r => r.Seconds)) Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{reach.Seconds:F1} s of {reach.Name} reach {reach.Mutants.Count} mutants"));
 
 var gate = new Lock();
-Each(mutants.Where(m => fates.GetValueOrDefault(m.Id, Fate.Lives) == Fate.Lives).ToArray(), mutant =>
+var warm = new ConcurrentBag<Process>();
+Each(mutants.Where(m => fates.GetValueOrDefault(m.Id, Fate.Lives) == Fate.Lives).OrderBy(m => fates.ContainsKey(m.Id)).ToArray(), mutant =>
 {
     var fate = Judge(mutant);
     lock (gate)
@@ -51,6 +54,7 @@ Each(mutants.Where(m => fates.GetValueOrDefault(m.Id, Fate.Lives) == Fate.Lives)
         if (fates.Count % 20 == 0) Report();
     }
 });
+foreach (var process in warm) process.Kill(entireProcessTree: true);
 Report();
 return Score(word: false) >= least ? 0 : 1;
 
@@ -60,14 +64,48 @@ Fate Judge(Mutant mutant)
     var near = mutant.IsWord ? words : Path.GetFileNameWithoutExtension(mutant.File);
     var reaching = reaches.Where(r => r.Mutants.Contains(mutant.Id)).OrderBy(r => !r.Name.Contains(near, StringComparison.Ordinal)).ThenBy(r => r.Seconds).ToList();
     var here = reaching.Where(r => !r.IsOnServer).ToList();
+    var isStatic = reaching.Any(r => r.Statics.Contains(mutant.Id));
     foreach (var some in new[] { here.Take(1), here.Skip(1).Where(r => r.Seconds < Quick), here.Skip(1).Where(r => r.Seconds >= Quick), reaching.Where(r => r.IsOnServer) })
     {
         if (!some.Any()) continue;
-        var (fate, _) = Run(mutant.Id, 30 + 5 * some.Sum(r => r.Seconds), null, [.. some.Select(r => r.Name)]);
+        string[] names = [.. some.Select(r => r.Name)];
+        var seconds = 10 + 3 * some.Sum(r => r.Seconds);
+        var fate = isStatic ? Run(mutant.Id, seconds, null, names).Fate : Warm(mutant.Id, seconds, names);
         if (fate != Fate.Lives) return fate;
     }
 
     return Fate.Lives;
+}
+
+// What dies in a warm process died by itself where the tests pass again right after it; else, and where the process ends, it gets one of its own.
+Fate Warm(string mutant, double mostSeconds, string[] names)
+{
+    if (!warm.TryTake(out var process)) process = Process.Start(new ProcessStartInfo("dotnet", Host()) { RedirectStandardInput = true, RedirectStandardOutput = true, RedirectStandardError = true })!;
+    process.ErrorDataReceived += (_, _) => { };
+    var fate = Answer(process, mutant, mostSeconds, names);
+    var isSure = fate == Fate.Lives || fate == Fate.Hangs && !process.HasExited || fate == Fate.Dies && Answer(process, "-1", mostSeconds, names) == Fate.Lives;
+    if (isSure && fate != Fate.Hangs && process.WorkingSet64 < MostBytes) warm.Add(process);
+    else process.Kill(entireProcessTree: true);
+    return isSure ? fate : Run(mutant, mostSeconds, null, names).Fate;
+}
+
+string[] Host() =>
+    ["exec", "--depsfile", Path.ChangeExtension(tests, ".deps.json"), "--runtimeconfig", Path.ChangeExtension(tests, ".runtimeconfig.json"), Path.Combine(folder, "tests", "warm.dll"), $"{room}.Tests", room];
+
+static Fate Answer(Process process, string mutant, double mostSeconds, string[] names)
+{
+    process.StandardInput.WriteLine($"{mutant} {string.Join(' ', names)}");
+    process.StandardInput.Flush();
+    string? said = null;
+    var answer = Task.Run(() => said = process.StandardOutput.ReadLine());
+    var (clock, before) = (Stopwatch.StartNew(), process.TotalProcessorTime.TotalSeconds);
+    while (!answer.Wait(100))
+    {
+        process.Refresh();
+        if (process.HasExited || clock.Elapsed.TotalSeconds > 5 * mostSeconds || process.TotalProcessorTime.TotalSeconds - before > mostSeconds) return Fate.Hangs;
+    }
+
+    return said switch { "0" => Fate.Lives, null => Fate.Hangs, _ => Fate.Dies };
 }
 
 // Time is the processor's, so that a busy machine kills nobody; who waits for ever uses none, and is given five times as long by the clock.
@@ -183,8 +221,8 @@ internal enum Fate
 
 internal sealed record Mutant(string Id, string File, int Line, string Kind, string Before, string After, bool IsWord);
 
-/// <summary>What a class of tests reaches.</summary>
-internal sealed record Reach(string Name, Fate Fate, double Seconds, HashSet<string> Mutants)
+/// <summary>What a class of tests reaches, and what of it in static initialisers, which run once in a process.</summary>
+internal sealed record Reach(string Name, Fate Fate, double Seconds, HashSet<string> Mutants, HashSet<string> Statics)
 {
     public bool IsOnServer => Name.EndsWith("OnPostgres", StringComparison.Ordinal);
 }

@@ -70,6 +70,61 @@ public abstract class BulkRowsTests(Database database)
     }
 
     [Fact]
+    public async Task InsertAll_OfAValueThatIsTaken_IsAFindingAtItsField()
+    {
+        var foundry = await Foundry.Found(database);
+        var story = await HeatStory.Tell(foundry, HeatState.Closed);
+        await Bulk(foundry, story, 2);
+
+        var recorded = await database.Recorder.Record(foundry.Entry("Bulk"), async (db, _, ct) => Written<IReadOnlyList<long>>.Of(await Rows(db, story, 2, ct)), Ct);
+
+        Assert.Equal(("ordinal", "unique.taken"), (Assert.Single(recorded.Findings).Path, recorded.Findings[0].Code));
+    }
+
+    [Fact]
+    public async Task InsertAll_ThatIsCancelled_StopsAndLeavesNothing()
+    {
+        var foundry = await Foundry.Found(database);
+        var story = await HeatStory.Tell(foundry, HeatState.Closed);
+        using var stopping = CancellationTokenSource.CreateLinkedTokenSource(Ct);
+        var entry = foundry.Entry("Bulk");
+
+        await Assert.ThrowsAnyAsync<OperationCanceledException>(() => database.Recorder.Record(entry, async (db, _, ct) =>
+        {
+            var ids = await db.FreeIds<Burn>(3, ct);
+            await db.InsertAll(new Stopping<Burn>([.. ids.Select((id, i) => new Burn { Id = id, SampleId = story.Bath.Id, Ordinal = 40 + i })], stopping), ct);
+            return Written<int>.Of(0);
+        }, stopping.Token));
+
+        await using var db = database.Open();
+        Assert.Equal((0, 0), (await db.Burns.CountAsync(b => b.Ordinal >= 40 && b.SampleId == story.Bath.Id, Ct), await db.Entries.CountAsync(e => e.Key == entry.Key, Ct)));
+    }
+
+    [Fact]
+    public async Task InsertAll_OfNoRows_IsNoPartOfTheTrail()
+    {
+        var foundry = await Foundry.Found(database);
+        var entry = foundry.Entry("Bulk");
+
+        await database.Recorder.Record(entry, async (db, _, ct) =>
+        {
+            await db.InsertAll<Burn>([], ct);
+            return Written<int>.Of(0);
+        }, Ct);
+
+        await using var db = database.Open();
+        Assert.EndsWith("\"rows\":[]}", (await db.TrailRows.SingleAsync(r => r.EntryKey == entry.Key, Ct)).Payload, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task FreeIds_OutsideATransaction_AreRefused()
+    {
+        await using var db = database.Open();
+
+        await Assert.ThrowsAsync<InvalidOperationException>(() => db.FreeIds<Burn>(1, Ct));
+    }
+
+    [Fact]
     public async Task FreeIds_AskedForTwice_AreOthers()
     {
         var foundry = await Foundry.Found(database);
@@ -88,6 +143,23 @@ public abstract class BulkRowsTests(Database database)
         await db.InsertAll(
             [.. readings.Select((id, i) => new Laboratory.Reading { Id = id, BurnId = burns[i], Element = Element.C, Percent = 3.5 + (i * 0.001), BelowDetection = i % 2 == 0, InstrumentText = $"text \"{i}\"\t\\n ü" })], ct);
         return burns;
+    }
+
+    /// <summary>Rows of which the second is read when somebody has just cancelled.</summary>
+    private sealed class Stopping<TRow>(IReadOnlyList<TRow> rows, CancellationTokenSource stopping) : IReadOnlyCollection<TRow>
+    {
+        public int Count => rows.Count;
+
+        public IEnumerator<TRow> GetEnumerator()
+        {
+            foreach (var row in rows)
+            {
+                yield return row;
+                stopping.Cancel();
+            }
+        }
+
+        System.Collections.IEnumerator System.Collections.IEnumerable.GetEnumerator() => GetEnumerator();
     }
 }
 

@@ -44,6 +44,37 @@ public sealed class ChangeNoticesTests
     }
 
     [Fact]
+    public async Task Notices_WhileTheyGather_AreOneBundle()
+    {
+        var clock = new HeldClock();
+        var notices = new ChangeNotices(clock);
+        await using var listener = notices.Listen(Ct).GetAsyncEnumerator(Ct);
+        var next = listener.MoveNextAsync();
+
+        notices.Publish(new ChangeNotice(ChangeKind.Heat, 1));
+        Assert.Equal(ChangeNotices.Gathering, await clock.Asked.WaitAsync(TimeSpan.FromSeconds(60), Ct));
+        notices.Publish(new ChangeNotice(ChangeKind.Heat, 2));
+        clock.GoOn();
+
+        Assert.True(await next);
+        Assert.Equal([1, 2], listener.Current.Select(c => c.Id));
+    }
+
+    [Fact]
+    public async Task Notices_ToAListenerThatLeavesWhileTheyGather_AreNotGiven()
+    {
+        var notices = new ChangeNotices(TimeProvider.System);
+        using var leaving = CancellationTokenSource.CreateLinkedTokenSource(Ct);
+        await using var leaver = notices.Listen(leaving.Token).GetAsyncEnumerator(Ct);
+        var next = leaver.MoveNextAsync();
+
+        notices.Publish(new ChangeNotice(ChangeKind.Heat, 1));
+        await leaving.CancelAsync();
+
+        Assert.False(await next);
+    }
+
+    [Fact]
     public async Task Notices_WithoutAListener_GoNowhereAndBlockNobody()
     {
         var notices = new ChangeNotices(TimeProvider.System);
@@ -61,4 +92,22 @@ public sealed class ChangeNoticesTests
         await foreach (var bundle in changes) all.AddRange(bundle);
         return all;
     });
+
+    /// <summary>A wait on this clock ends when the test says so.</summary>
+    private sealed class HeldClock : TimeProvider
+    {
+        private readonly TaskCompletionSource<TimeSpan> asked = new(TaskCreationOptions.RunContinuationsAsynchronously);
+        private Action? end;
+
+        public Task<TimeSpan> Asked => asked.Task;
+
+        public void GoOn() => end!();
+
+        public override ITimer CreateTimer(TimerCallback callback, object? state, TimeSpan dueTime, TimeSpan period)
+        {
+            end = () => callback(state);
+            asked.TrySetResult(dueTime);
+            return System.CreateTimer(_ => { }, null, Timeout.InfiniteTimeSpan, Timeout.InfiniteTimeSpan);
+        }
+    }
 }

@@ -84,6 +84,25 @@ public abstract class EntryKeyTests(Database database)
     }
 
     [Fact]
+    public async Task EntryKey_BeforeAnythingIsWritten_IsClaimed()
+    {
+        var foundry = await Foundry.Found(database);
+        var entry = foundry.Entry("WeighIn");
+
+        var claimed = await database.Recorder.Record(entry, async (db, _, ct) => Written<int>.Of(await db.Entries.CountAsync(e => e.Key == entry.Key, ct)), Ct);
+
+        Assert.Equal(1, claimed.Value);
+    }
+
+    [Fact]
+    public async Task EntryKey_ThatIsEmpty_IsRefused()
+    {
+        var foundry = await Foundry.Found(database);
+
+        await Assert.ThrowsAsync<ArgumentException>(() => database.Recorder.Record(foundry.Entry("WeighIn", Guid.Empty), (_, _, _) => Task.FromResult(Written<int>.Of(0)), Ct));
+    }
+
+    [Fact]
     public async Task EntryKey_OfAnotherOperation_IsRefused()
     {
         var foundry = await Foundry.Found(database);
@@ -93,7 +112,8 @@ public abstract class EntryKeyTests(Database database)
 
         var other = await database.Recorder.Record(entry with { Operation = "CloseHeat" }, WeighIn(foundry, heat, 1), Ct);
 
-        Assert.Equal("entryKey.used", Assert.Single(other.Findings).Code);
+        Assert.Equal(("entryKey", "entryKey.used"), (Assert.Single(other.Findings).Path, other.Findings[0].Code));
+        Assert.False(other.IsRepeat);
     }
 
     private static Func<RecordsContext, Stamp, CancellationToken, Task<Written<long>>> WeighIn(Foundry foundry, Heat heat, double kg) =>

@@ -51,6 +51,7 @@ public abstract class TrailTests(Database database)
         var image = Assert.Single(payload.RootElement.GetProperty("rows").EnumerateArray());
         Assert.Equal(("Weighings", $"{id}", "12.5"), (
             image.GetProperty("table").GetString(), image.GetProperty("key").GetString(), image.GetProperty("columns").GetProperty("Kg").GetString()));
+        Assert.False(image.TryGetProperty("was", out _)); // a new row was nothing before
     }
 
     [Theory]
@@ -58,6 +59,7 @@ public abstract class TrailTests(Database database)
     [InlineData("Station", "trail.hash")]
     [InlineData("Operation", "trail.hash")]
     [InlineData("Payload", "trail.hash")]
+    [InlineData("Payload", "trail.unreadable")]
     [InlineData("PreviousHash", "trail.previous")]
     [InlineData("Hash", "trail.hash")]
     public async Task TrailRow_OneByteFlipped_IsFound(string column, string code)
@@ -126,10 +128,92 @@ public abstract class TrailTests(Database database)
         Assert.Empty((await Check()).Faults);
     }
 
+    [Fact]
+    public async Task Row_TakenAwayThroughTheRecorder_IsGoneFromTheTrailWithWhatItHeld()
+    {
+        var foundry = await Foundry.Found(database);
+        await foundry.Write("AddWindow", (db, _) => db.GradeWindows.Add(new() { GradeId = foundry.Grade.Id, Stage = Grades.WindowStage.Furnace, Quantity = "Mn", Least = 0.25 }));
+        var entry = foundry.Entry("RemoveWindow");
+        await database.Recorder.Record(entry, (db, _, _) =>
+        {
+            db.GradeWindows.Remove(db.GradeWindows.Single(w => w.GradeId == foundry.Grade.Id));
+            return Task.FromResult(Written<int>.Of(0));
+        }, Ct);
+
+        var image = Assert.Single(await Images(entry), i => i.Table == "GradeWindows");
+        Assert.Null(image.Columns);
+        Assert.Equal(("Mn", "0.25"), (image.Was!["Quantity"], image.Was["Least"]));
+        Assert.Empty((await Check()).Faults);
+    }
+
+    [Fact]
+    public async Task PartOfARow_TakenAway_LeavesItsColumnsEmpty()
+    {
+        var foundry = await Foundry.Found(database);
+        await foundry.Write("SetRecipe", (db, _) => db.Grades.Single(g => g.Id == foundry.Grade.Id).Recipe = new() { TargetMgPercent = 0.045, InoculantCode = "FeSi75", MinutesToLastMould = 10 });
+        var entry = foundry.Entry("RemoveRecipe");
+        await database.Recorder.Record(entry, (db, _, _) =>
+        {
+            db.Grades.Single(g => g.Id == foundry.Grade.Id).Recipe = null;
+            return Task.FromResult(Written<int>.Of(0));
+        }, Ct);
+
+        var image = Assert.Single(await Images(entry), i => i.Was?.Values.Contains("FeSi75") == true);
+        Assert.All(image.Columns!.Values, Assert.Null);
+        Assert.Empty((await Check()).Faults);
+    }
+
+    [Fact]
+    public async Task RowThatChanged_IsKeptWithWhatChangedOnly()
+    {
+        var foundry = await Foundry.Found(database);
+        var entry = foundry.Entry("ChangePrice");
+        await database.Recorder.Record(entry, (db, _, _) =>
+        {
+            db.Materials.Single(m => m.Id == foundry.Steel.Id).PricePerTonne = 250m;
+            return Task.FromResult(Written<int>.Of(0));
+        }, Ct);
+
+        var image = Assert.Single(await Images(entry));
+        Assert.Equal(["PricePerTonne", "Version"], image.Was!.Keys.Order(StringComparer.Ordinal));
+        Assert.Equal(("Steel scrap", false), (image.Columns!["Name"], image.Columns.ContainsKey("StockKg")));
+    }
+
+    [Theory]
+    [InlineData(1000.0, 1000.0, true)]
+    [InlineData(1000.0, 1000.0 + 1e-7, true)]
+    [InlineData(1000.0, 1000.01, false)]
+    [InlineData(1000.0, null, false)]
+    [InlineData(null, 5.0, false)]
+    [InlineData(null, null, true)]
+    public async Task Stock_ThatIsNotTheSumOfItsLedger_IsFound(double? counted, double? stock, bool holds)
+    {
+        var foundry = await Foundry.Found(database);
+        await foundry.Write("Count", (db, stamp) =>
+        {
+            if (counted is { } kg) db.StockFacts.Add(stamp.Stock(foundry.Steel.Id, kg, Yard.StockKind.Counted));
+        });
+        await using var db = database.Open();
+
+        await db.Materials.Where(m => m.Id == foundry.Steel.Id).ExecuteUpdateAsync(m => m.SetProperty(x => x.StockKg, stock), Ct);
+        var report = await Check();
+        await db.Materials.Where(m => m.Id == foundry.Steel.Id).ExecuteUpdateAsync(m => m.SetProperty(x => x.StockKg, counted), Ct);
+
+        Assert.Equal(holds ? [] : [("row.changed", "Materials", $"{foundry.Steel.Id}", "StockKg")], report.Faults.Select(f => (f.Code, f.Table!, f.Key!, f.Column!)));
+        Assert.Empty((await Check()).Faults);
+    }
+
+    private async Task<List<RowImage>> Images(EntryStamp entry)
+    {
+        await using var db = database.Open();
+        using var payload = JsonDocument.Parse((await db.TrailRows.SingleAsync(r => r.EntryKey == entry.Key, Ct)).Payload);
+        return payload.RootElement.GetProperty("rows").Deserialize<List<RowImage>>(RecordsJson.Options)!;
+    }
+
     private Task<TrailReport> Check() => new TrailCheck(database.Contexts).Run(Ct);
 
     /// <summary>Does what somebody with the owner's rights could: takes the triggers off, writes, and puts them back.</summary>
-    private static async Task Unguarded(RecordsContext db, string table, string statement, params object[] values)
+    protected static async Task Unguarded(RecordsContext db, string table, string statement, params object[] values)
     {
         await using var transaction = await db.Database.BeginTransactionAsync(Ct);
         string[] drops = db.Database.ProviderName!.EndsWith("Sqlite", StringComparison.Ordinal)
@@ -142,6 +226,26 @@ public abstract class TrailTests(Database database)
     }
 }
 
-public sealed class TrailTestsOnSqlite(SqliteDatabase database) : TrailTests(database), IClassFixture<SqliteDatabase>;
+public sealed class TrailTestsOnSqlite(SqliteDatabase database) : TrailTests(database), IClassFixture<SqliteDatabase>
+{
+    private readonly Database database = database;
+
+    /// <summary>SQLite keeps whatever it is given; PostgreSQL refuses it.</summary>
+    [Fact]
+    public async Task TrailRow_OfAnotherType_IsUnreadableByItsNumber()
+    {
+        await Foundry.Found(database);
+        await using var db = database.Open();
+        var number = await db.TrailRows.MaxAsync(r => r.Number, TestContext.Current.CancellationToken);
+        var instant = await db.Ask<long>($"""SELECT "EnteredAt" AS "Value" FROM "TrailRows" WHERE "Number" = {number}""");
+
+        await Unguarded(db, "TrailRows", $"""UPDATE "TrailRows" SET "EnteredAt" = 'noon' WHERE "Number" = {number}""");
+        var broken = await new TrailCheck(database.Contexts).Run(TestContext.Current.CancellationToken);
+        await Unguarded(db, "TrailRows", $"""UPDATE "TrailRows" SET "EnteredAt" = {instant} WHERE "Number" = {number}""");
+
+        Assert.Contains(broken.Faults, f => f.Code == "trail.unreadable" && f.Number == number);
+        Assert.True((await new TrailCheck(database.Contexts).Run(TestContext.Current.CancellationToken)).Holds);
+    }
+}
 
 public sealed class TrailTestsOnPostgres(PostgresDatabase database) : TrailTests(database), IClassFixture<PostgresDatabase>;
