@@ -30,7 +30,7 @@ Console.WriteLine($"{mutants.Count(m => !m.IsWord)} mutants of code, {mutants.Co
 
 // Which mutants a class of tests reaches, static initialisers included, and how long it takes: no class is run for a mutant that it does not reach.
 var reaches = new ConcurrentBag<Reach>();
-Each(Lines("-list", "classes").Where(l => classes.IsMatch(l)), name =>
+Each(Lines("-list", "classes").Where(l => !l.Contains(' ') && classes.IsMatch(l)), name =>
 {
     var place = Directory.CreateTempSubdirectory("meltshop-reach-");
     var (fate, seconds) = Run("-1", 300, place.FullName, name);
@@ -38,7 +38,10 @@ Each(Lines("-list", "classes").Where(l => classes.IsMatch(l)), name =>
     reaches.Add(new(name, fate, seconds, [.. lists.SelectMany(l => l).SelectMany(l => l.Split(','))], [.. lists.SelectMany(l => l[1].Split(','))]));
     place.Delete(recursive: true);
 });
-if (reaches.Where(r => r.Fate != Fate.Lives).Select(r => r.Name).ToArray() is { Length: > 0 } bad) return Fail($"Without any mutant these fail: {string.Join(", ", bad)}.");
+// To note what is reached makes a class slow: one that has not the time for that judges nothing.
+foreach (var reach in reaches.Where(r => r.Fate != Fate.Lives)) Console.WriteLine($"{reach.Name} {reach.Fate} without any mutant and is left out.");
+reaches = [.. reaches.Where(r => r.Fate == Fate.Lives)];
+if (reaches.IsEmpty) return Fail("No tests pass without any mutant.");
 foreach (var reach in reaches.OrderBy(r => r.Seconds)) Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{reach.Seconds:F1} s of {reach.Name} reach {reach.Mutants.Count} mutants"));
 
 var gate = new Lock();
