@@ -13,12 +13,14 @@ public static class ChargeMaterials
 {
     /// <summary>
     /// Why a material cannot be planned, as the code of a finding; null where it can. Not measured is not zero: without an analysis it would
-    /// count as pure iron, and magnesium without a recovery would count as if all of it stayed.
+    /// count as pure iron, without a yield nobody can say how much metal it makes, and magnesium without a recovery would count as if all
+    /// of it stayed.
     /// </summary>
     public static string? Gap(MaterialView material)
     {
         ArgumentNullException.ThrowIfNull(material);
         if (material.Analysis is not { } analysis) return "material.noAnalysis";
+        if (material.MetallicYieldPercent is null) return "material.noYield";
         return analysis.Percents.Any(p => p.Element == Element.Mg && p.Percent > PocketQuestion.MgOfBaseIron && p.RecoveryPercent is null)
             ? "material.noMgRecovery" : null;
     }
@@ -75,7 +77,7 @@ public static class ChargeMaterials
     /// <summary>Slag is what the yield leaves over: dirt, rust and sand (common practice, no source).</summary>
     private static ChargeMaterial Priced(this ChargeWishes wishes, ChargeMaterial taken, MaterialView material) => taken with
     {
-        SlagPercent = 100 - material.MetallicYieldPercent,
+        SlagPercent = 100 - taken.Composition.MetallicYieldPercent,
         MeltingKWhPerTonne = wishes.MeltingKWhPerTonne ?? 0,
         UseUpBonusPerTonne = material.Kind is MaterialKind.Returns ? wishes.UseUpBonusPerTonne ?? 0 : 0,
     };

@@ -74,5 +74,5 @@ internal static class PouredTarget
     }
 
     private static MaterialView? Material(ChargeView data, string? code) =>
-        data.RouteMaterials.FirstOrDefault(material => material.Code == code) is { Analysis: not null } material ? material : null;
+        data.RouteMaterials.FirstOrDefault(material => material.Code == code) is { Analysis: not null, MetallicYieldPercent: not null } material ? material : null;
 }

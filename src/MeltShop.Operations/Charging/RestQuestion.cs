@@ -49,8 +49,8 @@ public static class RestQuestion
         ArgumentNullException.ThrowIfNull(yard);
         var known = asked.Materials.Select(material => material.Code).ToHashSet();
         var extra = weighedKg.Keys.Where(code => !known.Contains(code)).ToDictionary(code => code, code => yard.FirstOrDefault(item => item.Code == code));
-        // Not measured is not zero: without an analysis it would count as pure iron.
-        List<string> unknown = [.. extra.Where(item => item.Value?.Analysis is null).Select(item => item.Key)];
+        // Not measured is not zero: without an analysis it would count as pure iron, without a yield nobody knows how much metal it made.
+        List<string> unknown = [.. extra.Where(item => item.Value is not { Analysis: not null, MetallicYieldPercent: not null }).Select(item => item.Key)];
         if (unknown.Count > 0) return new(RestStanding.NoAnalysis, null) { Unknown = unknown };
 
         var begun = Begun(asked, plannedKg, weighedKg, yard, extra.Values.Select(item => item!));

@@ -51,6 +51,13 @@ public sealed class FieldCheck
         if (percent is { } given) Percent(path, given);
     }
 
+    /// <summary>What of a material becomes metal, above 0 to 100 %: <c>yield.zero</c> and what <see cref="Percent(string, double)"/> finds.</summary>
+    public void Yield(string path, double percent)
+    {
+        Percent(path, percent);
+        if (percent == 0) Add(path, "yield.zero");
+    }
+
     /// <summary>Finite and not negative, of any unit: <c>number.negative</c>.</summary>
     public void NotNegative(string path, double value)
     {

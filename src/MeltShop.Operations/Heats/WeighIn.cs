@@ -35,7 +35,7 @@ public sealed class WeighIn(Recorder recorder, TimeProvider time) : Operation<We
         if (heat is null) return Refuse("heatId", "heat.unknown");
         if (!heat.IsInFurnace()) return Refuse("heatId", "state.wrong", heat.State.ToString());
         var composition = await writing.Db.CompositionOf(command.MaterialId, cancellation);
-        if (composition is null) return Refuse("materialId", "material.unknown");
+        if (composition is null) return Written<long>.Refused(await writing.Db.NoComposition("materialId", command.MaterialId, cancellation));
 
         var weighing = new Weighing
         {

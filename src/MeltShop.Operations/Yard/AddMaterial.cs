@@ -9,6 +9,7 @@ namespace MeltShop.Operations.Yard;
 /// <summary>Takes a new material into the yard, with its analysis and its first price.</summary>
 public sealed class AddMaterial(Recorder recorder, TimeProvider time) : Operation<AddMaterial.Command, long>(recorder, time)
 {
+    /// <param name="MetallicYieldPercent">Above 0 to 100 %; null where nobody knows: then it is in the yard, and in no plan.</param>
     public sealed record Command(
         Guid EntryKey,
         DateTimeOffset ObservedAt,
@@ -17,7 +18,7 @@ public sealed class AddMaterial(Recorder recorder, TimeProvider time) : Operatio
         MaterialKind Kind,
         MaterialUses Uses,
         decimal PricePerTonne,
-        double MetallicYieldPercent,
+        double? MetallicYieldPercent,
         IReadOnlyList<MaterialPercentInput> Percents,
         string Source,
         string SourceKind,
@@ -35,8 +36,7 @@ public sealed class AddMaterial(Recorder recorder, TimeProvider time) : Operatio
         fields.Text("name", command.Name);
         fields.Choice("kind", command.Kind);
         fields.Money("pricePerTonne", command.PricePerTonne);
-        fields.Percent("metallicYieldPercent", command.MetallicYieldPercent);
-        if (command.MetallicYieldPercent == 0) fields.Add("metallicYieldPercent", "yield.zero");
+        if (command.MetallicYieldPercent is { } yield) fields.Yield("metallicYieldPercent", yield);
         if (command.PieceKg is { } piece) fields.Mass("pieceKg", piece);
         if (command.BulkDensityTonnesPerM3 is { } density) fields.Positive("bulkDensityTonnesPerM3", density);
         fields.Percent("maxSharePercent", command.MaxSharePercent);

@@ -20,7 +20,8 @@ public sealed class Material : IVersioned
     /// <summary>The analysis in force.</summary>
     public long? AnalysisId { get; set; }
 
-    public required double MetallicYieldPercent { get; set; }
+    /// <summary>What of it becomes metal, %; null where nobody knows: then it is not planned from and not weighed in.</summary>
+    public required double? MetallicYieldPercent { get; set; }
 
     /// <summary>Whole pieces of this mass only, kg; null where it can be weighed to any mass.</summary>
     public double? PieceKg { get; set; }

@@ -98,10 +98,15 @@ public sealed class ChargeQuestionTests(OneShop one) : IClassFixture<OneShop>, I
         Assert.DoesNotContain(Plan(choice with { Materials = [new("carbon", Include: false)] }).Lines, l => l.Code == "carbon");
     }
 
-    [Fact]
-    public void Build_MaterialWithoutAnAnalysis_IsLeftOutAndRefusedWhereItIsAskedFor()
+    [Theory]
+    [InlineData("material.noAnalysis")]
+    [InlineData("material.noYield")]
+    public void Build_MaterialWithoutAnAnalysisOrAYield_IsLeftOutAndRefusedWhereItIsAskedFor(string code)
     {
-        var unknown = data with { Materials = [.. data.Materials.Select(m => m.Code == "steel" ? m with { Analysis = null } : m)] };
+        var unknown = data with
+        {
+            Materials = [.. data.Materials.Select(m => m.Code != "steel" ? m : code == "material.noYield" ? m with { MetallicYieldPercent = null } : m with { Analysis = null })],
+        };
 
         var (problem, findings) = ChargeQuestion.Build(unknown, choice);
         Assert.Empty(findings);
@@ -111,8 +116,11 @@ public sealed class ChargeQuestionTests(OneShop one) : IClassFixture<OneShop>, I
         foreach (var asked in new MaterialChoice[] { new("steel", Include: true), new("steel", MinKg: 100) })
         {
             var finding = Assert.Single(ChargeQuestion.Build(unknown, choice with { Materials = [asked] }).Findings);
-            Assert.Equal(("materials.steel", "material.noAnalysis"), (finding.Path, finding.Code));
+            Assert.Equal(("materials.steel", code), (finding.Path, finding.Code));
         }
+
+        var byHand = ChargeQuestion.Build(unknown, choice with { ByHand = [new("steel", 100)] }).Findings;
+        Assert.Equal(("byHand.steel", code), (Assert.Single(byHand).Path, byHand[0].Code));
     }
 
     [Fact]

@@ -82,7 +82,7 @@ public sealed class LadlePage
     // Nearly pure copper or tin: what else the yard has for the bath brings other elements along.
     private static bool IsPearliteFormer(MaterialView material)
     {
-        var analysis = material.Composition().Analysis;
+        if (material.Analysis?.Analysis() is not { } analysis) return false;
         return analysis.OrZero(Element.Cu) + analysis.OrZero(Element.Sn) >= 90;
     }
 

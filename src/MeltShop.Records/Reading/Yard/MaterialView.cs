@@ -7,21 +7,23 @@ namespace MeltShop.Records.Reading.Yard;
 /// <summary>A material with its analysis in force. Masses in kg, prices per 1000 kg weighed.</summary>
 /// <param name="Uses">Where it may go.</param>
 /// <param name="StockKg">Null where it was never counted: unknown, not none.</param>
+/// <param name="MetallicYieldPercent">Null where nobody knows.</param>
 /// <param name="Cautions">Caution codes.</param>
 /// <param name="Analysis">Null where none was ever given.</param>
 public sealed record MaterialView(
     long Id, Guid Version, string Code, string Name, MaterialKind Kind, MaterialUses Uses, decimal PricePerTonne, double? StockKg,
-    double MetallicYieldPercent, double? PieceKg, double? BulkDensityTonnesPerM3, double? MaxSharePercent, IReadOnlyList<string> Cautions,
+    double? MetallicYieldPercent, double? PieceKg, double? BulkDensityTonnesPerM3, double? MaxSharePercent, IReadOnlyList<string> Cautions,
     bool IsDemo, bool IsActive, MaterialAnalysisView? Analysis)
 {
     /// <summary>Its lots, the oldest first, used-up ones included; empty where nobody booked one, and where they were not asked for.</summary>
     public IReadOnlyList<LotView> Lots { get; init; } = [];
 
-    /// <summary>What the balances need of it.</summary>
+    /// <summary>What the balances need of it. Whoever asks has looked whether the yield is known.</summary>
+    /// <exception cref="InvalidOperationException">Its yield is not known.</exception>
     public MaterialComposition Composition() => new()
     {
         Analysis = Analysis?.Analysis() ?? Metallurgy.Elements.Analysis.Empty,
-        MetallicYieldPercent = MetallicYieldPercent,
+        MetallicYieldPercent = MetallicYieldPercent ?? throw new InvalidOperationException($"The yield of {Code} is not known."),
         RecoveryPercent = Percents.Where(p => p.RecoveryPercent is not null).ToDictionary(p => p.Element, p => p.RecoveryPercent!.Value),
     };
 

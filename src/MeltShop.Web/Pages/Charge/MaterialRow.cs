@@ -25,6 +25,9 @@ public enum MaterialStanding
     /// <summary>It has no analysis, and what is not measured is not zero.</summary>
     NoAnalysis,
 
+    /// <summary>Nobody knows how much of it becomes metal.</summary>
+    NoYield,
+
     /// <summary>It holds magnesium, and nobody says how much of that stays.</summary>
     NoMgRecovery,
 }
@@ -76,7 +79,13 @@ public sealed record MaterialRow(
         if (asked is null)
         {
             var standing = draft.Material(material.Code).IsLeftOut ? MaterialStanding.LeftOut
-                : ChargeMaterials.Gap(material) switch { null => MaterialStanding.NoneThere, "material.noAnalysis" => MaterialStanding.NoAnalysis, _ => MaterialStanding.NoMgRecovery };
+                : ChargeMaterials.Gap(material) switch
+                {
+                    null => MaterialStanding.NoneThere,
+                    "material.noAnalysis" => MaterialStanding.NoAnalysis,
+                    "material.noYield" => MaterialStanding.NoYield,
+                    _ => MaterialStanding.NoMgRecovery,
+                };
             return new(material, standing, 0, 0, 0, 0, [], [], null, (double)material.PricePerTonne);
         }
 

@@ -66,6 +66,7 @@ public sealed partial class PlanMaterials
         MaterialStanding.LeftOut => Text["LeftOut"],
         MaterialStanding.NoneThere => Text["NoneThere"],
         MaterialStanding.NoAnalysis => Text["NoAnalysis"],
+        MaterialStanding.NoYield => Text["NoYield"],
         MaterialStanding.NoMgRecovery => Text["NoMgRecovery"],
         _ when !IsWhyShown => "",
         _ when !Planned.IsReached => Text["NoPlan"],

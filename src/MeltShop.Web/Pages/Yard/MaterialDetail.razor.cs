@@ -18,6 +18,9 @@ public sealed partial class MaterialDetail
     private ChangePrice Price { get; set; } = null!;
 
     [Inject]
+    private TellYield Yield { get; set; } = null!;
+
+    [Inject]
     private BookStock Stock { get; set; } = null!;
 
     [Inject]

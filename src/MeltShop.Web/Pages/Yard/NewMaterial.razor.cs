@@ -24,7 +24,7 @@ public sealed partial class NewMaterial
         (code, name) = (form.Words("code", isRequired: true), form.Words("name", isRequired: true));
         (kind, uses) = (form.Choice("kind", isRequired: true), form.Choice("uses", isRequired: true));
         price = form.Quantity("pricePerTonne", -MostPrice, MostPrice, isRequired: true);
-        yield = form.Quantity("metallicYieldPercent", 0, 100, isRequired: true);
+        yield = form.Quantity("metallicYieldPercent", 0, 100);
         piece = form.Mass("pieceKg", 0);
         density = form.Quantity("bulkDensityTonnesPerM3", 0, 25);
         share = form.Quantity("maxSharePercent", 0, 100);
@@ -81,7 +81,7 @@ public sealed partial class NewMaterial
             form,
             made => Operation.Run(made.By, new(
                 made.Key, made.ObservedAt, code.Value!, name.Value!, Enum.Parse<MaterialKind>(kind.Value!), Enum.Parse<MaterialUses>(uses.Value!),
-                (decimal)price.Needed, yield.Needed, [.. rows.Select(row => row.Input())], source.Value!, sourceKind.Value!,
+                (decimal)price.Needed, yield.Value, [.. rows.Select(row => row.Input())], source.Value!, sourceKind.Value!,
                 piece.Value, density.Value, share.Value, string.Join(' ', MaterialCautions.All.Where(cautions.Contains)))),
             () => AnalysisRows.Twice(rows));
         if (outcome?.Succeeded == true) Addresses.NavigateTo(Back ?? $"/yard/{outcome.Value}");

@@ -72,6 +72,23 @@ public sealed class BadInputTests : ChargeTest
     }
 
     [Fact]
+    public async Task Material_WhoseYieldIsUnknown_SaysThatItCannotBePlannedAndWhereToPutThatRight()
+    {
+        await Add("turnings", MaterialKind.SteelScrap, 10, null, new("C", 0.3), new("Si", 0.3));
+
+        Assert.Contains("its yield is not known: it cannot be planned; say it in the yard", OpenPlanned().Find("[data-material=turnings]").TextContent, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Material_OfLots_SaysFromWhichToTake()
+    {
+        await The<BookStock>().Run(Founder, new(Guid.NewGuid(), Now, MaterialIds["steel"], StockKind.Received, 250) { Lot = "S 1" }, Cancellation);
+        await The<BookStock>().Run(Founder, new(Guid.NewGuid(), Now.AddMinutes(1), MaterialIds["steel"], StockKind.Received, 9000) { Lot = "S 2" }, Cancellation);
+
+        Assert.Contains("250 kg from lot S 1, ", OpenPlanned().Find("[data-testid=in-plan] tr[data-material=steel] [data-testid=from-lots]").TextContent, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task Returns_WithMagnesiumAndNoRecoveryForIt_SayWhatToEnter()
     {
         await Add("returns", MaterialKind.Returns, 200, 97, new("C", 3.6), new("Si", 2.5), new("Mg", 0.04));

@@ -52,7 +52,7 @@ public abstract class MeltingShop : ShopTest
         await db.Materials.Where(m => m.Code == code).ExecuteUpdateAsync(set => set.SetProperty(m => m.AnalysisId, (long?)null), Cancellation);
     }
 
-    protected async Task Add(string code, MaterialKind kind, decimal price, double yield, params MaterialPercentInput[] percents)
+    protected async Task Add(string code, MaterialKind kind, decimal price, double? yield, params MaterialPercentInput[] percents)
     {
         var id = (await The<AddMaterial>().Run(Founder, new(
             Guid.NewGuid(), Now, code, "Test " + code, kind, MaterialUses.Charge | MaterialUses.BathAddition, price, yield, percents, "Test figures", "memory",

@@ -30,17 +30,31 @@ public sealed class NewMaterialTests : ShopTest
     }
 
     [Fact]
-    public async Task Yield_NotKnown_IsAskedForAtItsFieldAndNothingIsLost()
+    public async Task Yield_OfNothing_IsRefusedAtItsFieldAndNothingIsLost()
+    {
+        var page = Open("/yard/new");
+        Fill(page);
+        Type(page, "metallicYieldPercent", "0");
+        page.Find("form").Submit();
+
+        page.WaitForAssertion(() => Assert.Equal("yield.zero", page.Find("[data-field=metallicYieldPercent] .field-error").GetAttribute("data-code")), Patience);
+        Assert.Equal("clippings", page.Find("[data-field=code] input").GetAttribute("value"));
+        await using var db = await The<IDbContextFactory<RecordsContext>>().CreateDbContextAsync(Cancellation);
+        Assert.Empty(await db.Materials.ToListAsync(Cancellation));
+    }
+
+    [Fact]
+    public async Task Yield_LeftEmpty_IsNotKnownAndNoFigureIsMadeUp()
     {
         var page = Open("/yard/new");
         Fill(page);
         Type(page, "metallicYieldPercent", "");
         page.Find("form").Submit();
 
-        page.WaitForAssertion(() => Assert.Equal("number.missing", page.Find("[data-field=metallicYieldPercent] .field-error").GetAttribute("data-code")), Patience);
-        Assert.Equal("clippings", page.Find("[data-field=code] input").GetAttribute("value"));
+        page.WaitForAssertion(() => Assert.Contains("/yard/", Addresses.Uri, StringComparison.Ordinal), Patience);
+        page.WaitForAssertion(() => Assert.DoesNotContain("/new", Addresses.Uri, StringComparison.Ordinal), Patience);
         await using var db = await The<IDbContextFactory<RecordsContext>>().CreateDbContextAsync(Cancellation);
-        Assert.Empty(await db.Materials.ToListAsync(Cancellation));
+        Assert.Null((await db.Materials.SingleAsync(Cancellation)).MetallicYieldPercent);
     }
 
     [Fact]
