@@ -40,7 +40,7 @@ public sealed class CorrectWeighing(Recorder recorder, TimeProvider time) : Oper
         if (heat is null) return Refuse("heatId", "heat.unknown");
         if (heat.Id != wrong!.HeatId && heat.State == HeatState.Cancelled) return Refuse("heatId", "state.wrong", heat.State.ToString());
         var composition = await db.CompositionOf(command.MaterialId, cancellation);
-        if (composition is null) return Refuse("materialId", "material.unknown");
+        if (composition is null) return Written<long>.Refused(await db.NoComposition("materialId", command.MaterialId, cancellation));
         var at = command.HappenedAt ?? wrong.ObservedAt;
         if ((wrong.HeatId, wrong.MaterialId, wrong.Kg, wrong.IntoBath, wrong.ObservedAt) == (heat.Id, command.MaterialId, command.Kg, command.IntoBath, at))
         {

@@ -1,6 +1,7 @@
 using System.Text;
 using System.Text.RegularExpressions;
 using MeltShop.Browser.Tests.Running;
+using Microsoft.Playwright;
 
 namespace MeltShop.Browser.Tests.Charge;
 
@@ -20,7 +21,7 @@ public sealed class WeighingSheetTests(Chromium chromium, RunningApp app)
         Assert.Single(Regex.Matches(paper, @"/Type\s*/Page\b(?!s)"));
 
         // As on the screen below: figures of 10 mm, while the charge is of few materials. On paper a pixel is a 96th of an inch.
-        await page.EmulateMediaAsync(new() { Media = Microsoft.Playwright.Media.Print });
+        await page.EmulateMediaAsync(new() { Media = Media.Print });
         var masses = await page.Locator(".loading-kg").AllAsync();
         Assert.InRange(masses.Count, 1, 8);
         foreach (var kg in masses)
@@ -35,11 +36,27 @@ public sealed class WeighingSheetTests(Chromium chromium, RunningApp app)
         await page.OpenAsync("/heats/1/weighing");
         await page.WaitForSelectorAsync("[data-testid=loading-sheet]");
 
-        // Figures of a two-hundredth of the distance are read with ease (common practice, no source): 10 mm at two metres. A tablet of 1180 px
-        // is some 245 mm wide, so a pixel is 0.2 mm, and figures are 0.7 of the size of their type: 72 px.
-        foreach (var kg in await page.Locator(".loading-kg").AllAsync())
-            Assert.True(await kg.EvaluateAsync<double>("e => parseFloat(getComputedStyle(e).fontSize)") >= 72);
+        // ISO 9241-303, Ergonomics of human-system interaction: requirements for electronic visual displays (International Organization for
+        // Standardization, 2011), Latin characters at least 16 minutes of arc high (from memory): 9.3 mm at two metres. A tablet of 1180 px is some
+        // 245 mm wide, so a pixel is 0.208 mm, and capitals and figures are 0.7 of the size of their type. What is to be weighed now, how much
+        // of it, and every target keep that.
+        Assert.All(await Minutes(page, ".loading-kg"), minutes => Assert.InRange(minutes, 16, 60));
+        // The other words of the card: twice the 5 minutes that a person of normal sight just reads (ISO 8596, visual acuity testing, 2017; from memory).
+        Assert.All(await Minutes(page, ".loading-order tbody th, .loading-order tbody td"), minutes => Assert.InRange(minutes, 10, 60));
         foreach (var row in await page.Locator(".loading-order tbody tr").AllAsync())
             Assert.True((await row.BoundingBoxAsync())!.Height >= 72);
+
+        // The demo's heat is charged; what is next to weigh stands on the card of the page of parts.
+        await page.VisitAsync("/parts");
+        Assert.All(await Minutes(page, ".loading-now .loading-name, .loading-now .loading-left"), minutes => Assert.InRange(minutes, 16, 60));
+        Assert.All(await Minutes(page, ".loading-now .from-lots"), minutes => Assert.InRange(minutes, 10, 60));
+    }
+
+    /// <summary>How high the capitals of each place are, minutes of arc at two metres.</summary>
+    private static async Task<IReadOnlyList<double>> Minutes(IPage page, string places)
+    {
+        var sizes = await page.Locator(places).EvaluateAllAsync<double[]>("all => all.map(e => parseFloat(getComputedStyle(e).fontSize))");
+        Assert.NotEmpty(sizes);
+        return [.. sizes.Select(px => Math.Atan(px * 0.7 * 245 / 1180 / 2000) * 180 / Math.PI * 60)];
     }
 }

@@ -24,7 +24,7 @@ public sealed class ChargePage(IDbContextFactory<RecordsContext> contexts)
             db, db.Materials.Where(m => m.IsActive && (m.Uses & MaterialUses.Charge) != 0).OrderBy(m => m.Code).Take(YardPage.Most + 1), ct);
         var currency = await db.Sites.Select(s => s.Currency).FirstOrDefaultAsync(ct);
         return new(
-            furnaces, [.. grades.Take(GradesPage.Most)], [.. materials.Take(YardPage.Most)], currency,
+            furnaces, [.. grades.Take(GradesPage.Most)], await db.WithLots([.. materials.Take(YardPage.Most)], ct), currency,
             grades.Count > GradesPage.Most || materials.Count > YardPage.Most)
         {
             RouteMaterials = await RouteMaterials(db, grades, ct),

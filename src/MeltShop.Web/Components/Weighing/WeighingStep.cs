@@ -1,3 +1,5 @@
+using MeltShop.Records.Reading.Yard;
+
 namespace MeltShop.Web.Components.Weighing;
 
 /// <summary>Where a step of a weighing card stands.</summary>
@@ -21,6 +23,9 @@ public enum WeighingStanding
 /// <param name="ActualKg">What was weighed; null where nothing was.</param>
 public sealed record WeighingStep(string Code, string Name, double TargetKg, double? ActualKg, WeighingStanding Standing)
 {
+    /// <summary>From which lots what is left is taken, the oldest first; empty where the yard has none.</summary>
+    public IReadOnlyList<LotShare> Lots { get; init; } = [];
+
     /// <summary>Still to be weighed; negative where there is too much.</summary>
     public double LeftKg => TargetKg - (ActualKg ?? 0);
 }

@@ -19,6 +19,9 @@ public sealed record WeighingRow(long? MaterialId, string Code, string Name, Mat
     /// <summary>What the plan that the heat was started from wanted; 0 where it did not.</summary>
     public double PlannedKg { get; init; } = TargetKg;
 
+    /// <summary>From which lots what is left is taken, the oldest first; empty where the yard has none.</summary>
+    public IReadOnlyList<LotShare> Lots { get; init; } = [];
+
     /// <summary>What is still to be weighed in; negative where there is too much.</summary>
     public double LeftKg => TargetKg - ActualKg;
 
@@ -37,7 +40,7 @@ public sealed record WeighingRow(long? MaterialId, string Code, string Name, Mat
     /// <param name="isNext">Whether it is the next one to weigh.</param>
     public WeighingStep Step(bool isNext) => new(
         Code, Name, TargetKg, Entries == 0 ? null : ActualKg,
-        IsDone ? WeighingStanding.Done : IsOver ? WeighingStanding.Over : isNext ? WeighingStanding.Next : WeighingStanding.Later);
+        IsDone ? WeighingStanding.Done : IsOver ? WeighingStanding.Over : isNext ? WeighingStanding.Next : WeighingStanding.Later) { Lots = IsOpen ? Lots : [] };
 
     private bool IsNear => Math.Abs(LeftKg) <= TargetKg * NearPercent / 100;
 
@@ -63,7 +66,10 @@ public sealed record WeighingRow(long? MaterialId, string Code, string Name, Mat
     /// <summary>One row: what was planned of a material, and what of it was weighed.</summary>
     internal static WeighingRow For(string code, MaterialView? material, double targetKg, IReadOnlyList<WeighingView> weighings) => new(
         material?.Id, code, material?.Name ?? (weighings.Count > 0 ? weighings[0].MaterialName : code), material?.Kind, targetKg,
-        weighings.Sum(weighing => weighing.Kg), weighings.Count);
+        weighings.Sum(weighing => weighing.Kg), weighings.Count)
+    {
+        Lots = LotShare.Of(material?.Lots ?? [], targetKg - weighings.Sum(weighing => weighing.Kg)),
+    };
 
     private static int Place(MaterialKind? kind) => kind switch
     {

@@ -9,7 +9,7 @@ public sealed partial class PartsWeighing
     [
         new("done", Text["First"], 110, 110, WeighingStanding.Done),
         new("over", Text["Second"], 1766, 1981, WeighingStanding.Over),
-        new("next", Text["Third"], 2175.5, 400, WeighingStanding.Next),
+        new("next", Text["Third"], 2175.5, 400, WeighingStanding.Next) { Lots = [new("A-0417", 1200), new("B 3", 575.5)] },
         new("later", Text["LongName"], 11750, null, WeighingStanding.Later),
         new("unwanted", Text["Second"], 0, 35, WeighingStanding.Over),
     ];

@@ -31,6 +31,25 @@ public sealed class WeighingCardTests : ComponentTest
     }
 
     [Fact]
+    public void Step_ThatIsNext_StandsAboveTheCardWithWhatIsLeftAndTheLotsToTakeItFrom()
+    {
+        var card = Draw(
+            new("a", "First", 10, 10, WeighingStanding.Done),
+            new("b", "Second", 700, 100, WeighingStanding.Next) { Lots = [new("L 1", 400), new("L 2", 150), new(null, 50)] },
+            new("c", "Third", 20, null, WeighingStanding.Later) { Lots = [new("T 1", 20)] });
+
+        var now = card.Find("[data-testid=loading-now]");
+        Assert.Equal(("Second", "600 kg"), (now.QuerySelector(".loading-name")!.TextContent, now.QuerySelector(".loading-left")!.TextContent));
+        Assert.Equal("400 kg from lot L 1, 150 kg from lot L 2, 50.0 kg without a lot", now.QuerySelector("[data-testid=from-lots]")!.TextContent);
+        Assert.Equal("from lot T 1", card.Find("[data-material=c] [data-testid=from-lots]").TextContent);
+        Assert.Empty(card.FindAll("[data-material=a] [data-testid=from-lots]"));
+    }
+
+    [Fact]
+    public void Card_OfWhichAllIsIn_NamesNothingToWeighNext() =>
+        Assert.Empty(Draw(new WeighingStep("a", "First", 10, 10, WeighingStanding.Done)).FindAll("[data-testid=loading-now]"));
+
+    [Fact]
     public void Figures_OfAStep_CarryTheirHeadingsForANarrowScreen()
     {
         var card = Draw(new("a", "First", 10, 4, WeighingStanding.Next), new("b", "Second", 20, null, WeighingStanding.Later));
