@@ -21,11 +21,12 @@ public sealed class CorrectSample(Recorder recorder, TimeProvider time) : Operat
     /// <param name="Burns">The burns as they should read; null keeps them, with those that are set aside.</param>
     /// <param name="HappenedAt">When the coin was taken; null where that was right.</param>
     /// <param name="GreyFracture">Whether the coin broke grey; null where that was right.</param>
+    /// <param name="InstrumentId">What measured it; null where that was right.</param>
     /// <param name="Figures">Of a cup or a chill wedge, as they should read; null keeps them.</param>
     public sealed record Command(
         Guid EntryKey, DateTimeOffset ObservedAt, long SampleId, long HeatId, long? TreatedLadleId, SampleKind Kind,
         IReadOnlyList<IReadOnlyList<ReadingInput>>? Burns, string? CoinNumber, string? Remarks, string Reason, DateTimeOffset? HappenedAt = null,
-        bool? GreyFracture = null, IReadOnlyList<FigureInput>? Figures = null)
+        bool? GreyFracture = null, IReadOnlyList<FigureInput>? Figures = null, long? InstrumentId = null)
         : Operations.Command(EntryKey, ObservedAt);
 
     public override IReadOnlyList<string> Roles { get; } = [Role.Melter, Role.Metallurgist, Role.Supervisor, Role.Inspector];
@@ -55,6 +56,11 @@ public sealed class CorrectSample(Recorder recorder, TimeProvider time) : Operat
             return Refuse("kind", "sample.otherFigures");
         }
 
+        if (command.InstrumentId is { } instrument && instrument != wrong.InstrumentId && !await db.Instruments.AnyAsync(i => i.Id == instrument && i.IsActive, cancellation))
+        {
+            return Refuse("instrumentId", "instrument.unknown");
+        }
+
         var right = Right(writing.Stamp, wrong, command);
         if (right.IsSameAs(wrong)) return Refuse("", "correction.nothing");
         db.Add(right);
@@ -72,6 +78,7 @@ public sealed class CorrectSample(Recorder recorder, TimeProvider time) : Operat
         return Done(right.Id,
         [
             new(ChangeKind.Sample, wrong.Id), new(ChangeKind.Sample, right.Id), .. held,
+            .. right.InstrumentId == wrong.InstrumentId ? Array.Empty<ChangeNotice>() : [.. new[] { wrong.InstrumentId, right.InstrumentId }.OfType<long>().Select(i => new ChangeNotice(ChangeKind.Instrument, i))],
             .. heats.Distinct().Select(h => new ChangeNotice(ChangeKind.Heat, h)),
             .. ladles.OfType<long>().Distinct().Select(l => new ChangeNotice(ChangeKind.TreatedLadle, l)),
         ]);
@@ -99,7 +106,7 @@ public sealed class CorrectSample(Recorder recorder, TimeProvider time) : Operat
             Kind = command.Kind,
             CoinNumber = command.CoinNumber,
             Remarks = command.Remarks,
-            InstrumentId = wrong.InstrumentId,
+            InstrumentId = command.InstrumentId ?? wrong.InstrumentId,
             GreyFracture = command.GreyFracture ?? wrong.GreyFracture,
             IsMeanOnly = wrong.IsMeanOnly,
             CoinOnItsWayId = wrong.CoinOnItsWayId,

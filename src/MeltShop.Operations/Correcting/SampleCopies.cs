@@ -28,14 +28,17 @@ internal static class SampleCopies
 
     /// <summary>Nothing at all was changed.</summary>
     public static bool IsSameAs(this Sample right, Sample wrong) =>
-        (right.HeatId, right.TreatedLadleId, right.Kind, right.CoinNumber, right.Remarks, right.ObservedAt, right.GreyFracture)
-        == (wrong.HeatId, wrong.TreatedLadleId, wrong.Kind, wrong.CoinNumber, wrong.Remarks, wrong.ObservedAt, wrong.GreyFracture)
+        (right.HeatId, right.TreatedLadleId, right.Kind, right.CoinNumber, right.Remarks, right.ObservedAt, right.GreyFracture, right.InstrumentId)
+        == (wrong.HeatId, wrong.TreatedLadleId, wrong.Kind, wrong.CoinNumber, wrong.Remarks, wrong.ObservedAt, wrong.GreyFracture, wrong.InstrumentId)
         && Texts(right).SequenceEqual(Texts(wrong));
 
-    /// <summary>It says the same of the same iron: another coin number or remark changes no judgement.</summary>
+    /// <summary>
+    /// It says the same of the same iron: another coin number or remark changes no judgement. Another instrument does: its guard band is
+    /// another, and what it says of carbon.
+    /// </summary>
     public static bool SpeaksAs(this Sample right, Sample wrong) =>
-        (right.HeatId, right.TreatedLadleId, right.Kind, right.ObservedAt, right.GreyFracture)
-        == (wrong.HeatId, wrong.TreatedLadleId, wrong.Kind, wrong.ObservedAt, wrong.GreyFracture)
+        (right.HeatId, right.TreatedLadleId, right.Kind, right.ObservedAt, right.GreyFracture, right.InstrumentId)
+        == (wrong.HeatId, wrong.TreatedLadleId, wrong.Kind, wrong.ObservedAt, wrong.GreyFracture, wrong.InstrumentId)
         && right.Means.OrderBy(m => m.Element).Select(m => (m.Element, m.Percent)).SequenceEqual(wrong.Means.OrderBy(m => m.Element).Select(m => (m.Element, m.Percent)));
 
     /// <summary>Brings a heat that is charging or sampled to the state that its samples in force say.</summary>

@@ -111,6 +111,31 @@ public sealed class WrongHeatTests
         Assert.Equal(HeatState.Charging, (await shop.Heat(heat.Id)).State);
     }
 
+    [Theory]
+    [MemberData(nameof(Shop.Databases), MemberType = typeof(Shop))]
+    public async Task Instrument_OfASampleCorrected_HoldsWhatRestedOnItAndLeavesBothInTheRecords(RecordsProvider provider)
+    {
+        await using var shop = await Shop.Open(provider);
+        var (spark, other) = (await Instrument(shop, "spark-1"), await Instrument(shop, "spark-2"));
+        var heat = await shop.Bath();
+        var ladle = await shop.Poured(heat, 700);
+        var id = (await Shop.Do(shop.Get<RecordSample>(), shop.Melter, new(
+            Guid.NewGuid(), shop.Now, heat.Id, ladle.Id, SampleKind.LastMetal, [.. Enumerable.Repeat(Shop.Burn(("C", 3.4), ("Si", 2.4), ("Mg", 0.041)), 3)], InstrumentId: spark))).Value;
+        Assert.True((await shop.Decide(shop.Inspector, await shop.Treated(ladle.Id), CastingVerdict.Release, id)).Succeeded);
+        CorrectSample.Command By(long? instrument) => new(
+            Guid.NewGuid(), shop.Now, id, heat.Id, ladle.Id, SampleKind.LastMetal, null, null, null, "measured at the other one", InstrumentId: instrument);
+        await shop.Refuses(shop.Get<CorrectSample>(), shop.Metallurgist, By(999), "instrumentId", "instrument.unknown");
+        await shop.Refuses(shop.Get<CorrectSample>(), shop.Metallurgist, By(null), "", "correction.nothing");
+
+        var right = await Shop.Do(shop.Get<CorrectSample>(), shop.Metallurgist, By(other));
+
+        var samples = (await View(shop, heat)).Samples;
+        Assert.Equal([("spark-1", true), ("spark-2", false)], samples.Where(s => s.Id == id || s.Id == right.Value).Select(s => (s.Instrument!.Code, s.Origin.IsCorrected)));
+        Assert.Equal(TreatedLadleState.Held, (await shop.Treated(ladle.Id)).State);
+        Assert.Equal((StaleKind.Sample, "The metallurgist", "measured at the other one"), Told(Assert.Single((await View(shop, heat)).Ladles[0].Decisions[0].Stale)));
+        Assert.True((await shop.Get<TrailCheck>().Run(Soon)).Holds);
+    }
+
     [Fact]
     public async Task CoinNumber_Corrected_HoldsNothing()
     {
@@ -151,4 +176,7 @@ public sealed class WrongHeatTests
         await shop.Close(first);
         return (first, await shop.StartHeat());
     }
+
+    private static async Task<long> Instrument(Shop shop, string code) =>
+        (await Shop.Do(shop.Get<AddInstrument>(), shop.Metallurgist, new(Guid.NewGuid(), shop.Now, code, code, InstrumentKind.Spark, false, []))).Value;
 }

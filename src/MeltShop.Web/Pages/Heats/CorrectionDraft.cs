@@ -34,6 +34,10 @@ public sealed class CorrectionDraft
     public TextEntry? Coin { get; private init; }
     public TextEntry? Remarks { get; private init; }
     public TextEntry? Fracture { get; private init; }
+
+    /// <summary>What measured a sample; one that is known can be another, and not be taken away.</summary>
+    public TextEntry? Instrument { get; private init; }
+
     public TextEntry? Verdict { get; private init; }
 
     /// <summary>Where it was a release.</summary>
@@ -81,7 +85,8 @@ public sealed class CorrectionDraft
         return draft.With(
             heat: draft.Choice("heatId", Id(fact.HeatId)), ladle: draft.Optional("treatedLadleId", fact.TreatedLadleId),
             kind: draft.Choice("kind", fact.Kind.ToString()), coin: draft.Form.Words("coinNumber").Showing(fact.CoinNumber),
-            remarks: draft.Form.Words("remarks").Showing(fact.Remarks), fracture: hasFigures ? null : draft.Choice("greyFracture", fact.GreyFracture.ToString()), burns: hasFigures ? null : SampleDraft.Of(draft.Form, fact));
+            remarks: draft.Form.Words("remarks").Showing(fact.Remarks), fracture: hasFigures ? null : draft.Choice("greyFracture", fact.GreyFracture.ToString()), burns: hasFigures ? null : SampleDraft.Of(draft.Form, fact),
+            instrument: draft.Form.Choice("instrumentId", isRequired: fact.Instrument is not null).Showing(fact.Instrument is { } measured ? Id(measured.Id) : null));
     }
 
     private static CorrectionDraft Tap(Records.Reading.Ladles.TapView fact)
@@ -116,10 +121,10 @@ public sealed class CorrectionDraft
     private CorrectionDraft With(
         TextEntry? heat = null, TextEntry? ladle = null, TextEntry? material = null, TextEntry? intoBath = null, QuantityEntry? kg = null,
         QuantityEntry? plusMinus = null, QuantityEntry? degrees = null, TextEntry? kind = null, TextEntry? coin = null, TextEntry? remarks = null,
-        TextEntry? verdict = null, TextEntry? fracture = null, SampleDraft? burns = null) => new(this)
+        TextEntry? verdict = null, TextEntry? fracture = null, SampleDraft? burns = null, TextEntry? instrument = null) => new(this)
         {
             Heat = heat, Ladle = ladle, Material = material, IntoBath = intoBath, Kg = kg, PlusMinus = plusMinus, Degrees = degrees, SampleKind = kind,
-            Coin = coin, Remarks = remarks, Verdict = verdict, Fracture = fracture, Burns = burns,
+            Coin = coin, Remarks = remarks, Verdict = verdict, Fracture = fracture, Burns = burns, Instrument = instrument,
         };
 
     private CorrectionDraft(CorrectionDraft begun) => (Form, Reason, Earlier) = (begun.Form, begun.Reason, begun.Earlier);

@@ -5,6 +5,7 @@ using MeltShop.Records.Heats;
 using MeltShop.Records.Laboratory;
 using MeltShop.Records.Ladles;
 using MeltShop.Records.Reading.Heats;
+using MeltShop.Records.Reading.Laboratory;
 using MeltShop.Records.Reading.Yard;
 using MeltShop.Web.Components.Fields;
 using Microsoft.AspNetCore.Components;
@@ -16,6 +17,7 @@ public sealed partial class FactCorrection
 {
     private IReadOnlyList<NearbyHeat> heats = [];
     private IReadOnlyList<MaterialView> yard = [];
+    private IReadOnlyList<InstrumentView> instruments = [];
     private CorrectionDraft? draft;
 
     [Parameter, EditorRequired]
@@ -38,6 +40,9 @@ public sealed partial class FactCorrection
     private YardPage Yard { get; set; } = null!;
 
     [Inject]
+    private InstrumentsPage Instruments { get; set; } = null!;
+
+    [Inject]
     private HandingIn HandingIn { get; set; } = null!;
 
     private CorrectionDraft? Draft => draft;
@@ -49,6 +54,8 @@ public sealed partial class FactCorrection
     private IEnumerable<Choice> LadleChoices => heats.FirstOrDefault(heat => CorrectionDraft.Id(heat.Id) == Draft?.Heat?.Value) is { } chosen
         ? chosen.Ladles.Select(ladle => new Choice(CorrectionDraft.Id(ladle.Id), Text["LadleOf", ladle.Ordinal])).Prepend(new("", Text["NoLadleBath"]))
         : [];
+
+    private IEnumerable<Choice> InstrumentChoices => instruments.Select(instrument => new Choice(CorrectionDraft.Id(instrument.Id), instrument.Name));
 
     private IEnumerable<Choice> FractureChoices => [new(bool.FalseString, Text["Fracture.White"]), new(bool.TrueString, Text["Fracture.Grey"])];
 
@@ -67,6 +74,8 @@ public sealed partial class FactCorrection
         var begun = CorrectionDraft.Of(Heat, Row);
         if (begun.Heat is not null) heats = await Nearby.Load(Heat.Heat.Id);
         if (begun.Material is not null) yard = (await Yard.Load(null)).Materials;
+        // Those in use, and the one that stands there.
+        if (begun.Instrument is { } entry) instruments = [.. (await Instruments.Load(CancellationToken.None)).Where(i => i.IsActive || CorrectionDraft.Id(i.Id) == entry.Value)];
         draft = begun;
     }
 
@@ -91,7 +100,7 @@ public sealed partial class FactCorrection
                 made.Key, made.ObservedAt, id, Id(with.Heat)!.Value, Id(with.Ladle), with.Degrees!.Needed, reason, at)),
             TimelineKind.Sample => The<CorrectSample>().Run(made.By, new(
                 made.Key, made.ObservedAt, id, Id(with.Heat)!.Value, Id(with.Ladle), Enum.Parse<SampleKind>(with.SampleKind!.Value!), with.Burns?.Changed(),
-                with.Coin!.Value, with.Remarks!.Value, reason, at, with.Fracture?.Value is { } fracture ? bool.Parse(fracture) : null)),
+                with.Coin!.Value, with.Remarks!.Value, reason, at, with.Fracture?.Value is { } fracture ? bool.Parse(fracture) : null, InstrumentId: Id(with.Instrument))),
             TimelineKind.Tap => The<CorrectTap>().Run(made.By, new(made.Key, made.ObservedAt, id, with.Kg!.Needed, with.Degrees!.Value, reason, at)),
             TimelineKind.Metal => The<CorrectMetal>().Run(made.By, new(made.Key, made.ObservedAt, id, with.Kg!.Needed, with.PlusMinus?.Value, reason, at)),
             _ => The<CorrectDecision>().Run(made.By, new(made.Key, made.ObservedAt, id, Enum.Parse<CastingVerdict>(with.Verdict!.Value!), Seen(), reason) { Password = with.Password!.Value }),
