@@ -79,6 +79,7 @@ public abstract class RecordsContext(DbContextOptions options)
     public DbSet<ImportMap> ImportMaps => Set<ImportMap>();
     public DbSet<ImportedFile> ImportedFiles => Set<ImportedFile>();
     public DbSet<ImportedSample> ImportedSamples => Set<ImportedSample>();
+    public DbSet<ImportedCheck> ImportedChecks => Set<ImportedCheck>();
 
     public DbSet<Draft> Drafts => Set<Draft>();
     public DbSet<ApiKey> ApiKeys => Set<ApiKey>();

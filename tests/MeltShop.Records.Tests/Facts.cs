@@ -172,6 +172,16 @@ public static class Facts
         };
         db.Add(file);
         db.SaveChanges();
+        var reference = new ReferenceMaterial { Code = $"imported {instrumentId}", Name = "White iron block", Certificate = "invented for a test" };
+        db.Add(reference);
+        db.SaveChanges();
+        var check = new ControlSample
+        {
+            EntryKey = stamp.EntryKey, PersonId = stamp.PersonId, ObservedAt = stamp.ObservedAt, EnteredAt = stamp.EnteredAt, InstrumentId = instrumentId, ReferenceMaterialId = reference.Id,
+        };
+        db.Add(check);
+        db.SaveChanges();
+        db.Add(new ImportedCheck { ImportedFileId = file.Id, ControlSampleId = check.Id, Identity = $"{instrumentId}|#8", Line = 4, Text = "8;3,30" });
         db.Add(new ImportedSample { ImportedFileId = file.Id, SampleId = sampleId, Identity = $"{instrumentId}|#7", Line = 2, Text = "7;3,61" });
     }
 

@@ -8,11 +8,13 @@ namespace MeltShop.Operations.Laboratory;
 /// <param name="InstrumentText">What stood on the screen or in the file, letter by letter.</param>
 public sealed record FigureInput(FigureQuantity Quantity, double Value, string InstrumentText);
 
-internal static class FigureInputs
+/// <summary>What can be wrong with the figures of a cup or a chill wedge, whichever way they come.</summary>
+public static class FigureInputs
 {
     /// <summary>A wedge is not larger (common practice, no source).</summary>
     private const double LargestChillMm = 100;
 
+    /// <summary>Each finding at <c>figures.QUANTITY</c>.</summary>
     public static void Check(SampleKind kind, IReadOnlyList<FigureInput> figures, FieldCheck fields)
     {
         if (SampleKinds.OfFigures.Contains(kind) && figures.Count == 0) fields.Add("figures", "sample.noFigures");
@@ -32,7 +34,7 @@ internal static class FigureInputs
         double? Of(FigureQuantity quantity) => figures.FirstOrDefault(f => f.Quantity == quantity)?.Value;
     }
 
-    public static List<SampleFigure> Rows(IEnumerable<FigureInput> figures) =>
+    internal static List<SampleFigure> Rows(IEnumerable<FigureInput> figures) =>
         [.. figures.Select(f => new SampleFigure { Quantity = f.Quantity, Value = f.Value, InstrumentText = f.InstrumentText })];
 
     private static SampleKind KindOf(FigureQuantity quantity) => quantity == FigureQuantity.ChillMm ? SampleKind.ChillWedge : SampleKind.Cup;

@@ -49,6 +49,23 @@ public sealed class ImportedFile : Fact
     public required string Refusals { get; init; }
 }
 
+/// <summary>Where an imported check of an instrument comes from, with the original text; kept as written.</summary>
+public sealed class ImportedCheck
+{
+    public long Id { get; init; }
+    public required long ImportedFileId { get; init; }
+    public required long ControlSampleId { get; init; }
+
+    /// <summary>Instrument and sender's number, or instrument, reference material and instant: unique, so no check comes in twice.</summary>
+    public required string Identity { get; init; }
+
+    /// <summary>Of its first row in the file, from 1.</summary>
+    public required int Line { get; init; }
+
+    /// <summary>Its rows, letter by letter.</summary>
+    public required string Text { get; init; }
+}
+
 /// <summary>Where an imported sample comes from, with the original text; kept as written.</summary>
 public sealed class ImportedSample
 {

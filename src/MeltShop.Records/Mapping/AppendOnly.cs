@@ -11,7 +11,7 @@ public static class AppendOnly
     private static readonly HashSet<Type> Parts =
     [
         typeof(MaterialPercent), typeof(HeelPercent), typeof(FurnaceMetalPercent), typeof(Laboratory.Reading), typeof(SampleFigure),
-        typeof(ControlReading), typeof(Importing.ImportedSample), typeof(TrailRow),
+        typeof(ControlReading), typeof(Importing.ImportedSample), typeof(Importing.ImportedCheck), typeof(TrailRow),
     ];
 
     /// <summary>True for a type whose rows are neither changed nor deleted.</summary>

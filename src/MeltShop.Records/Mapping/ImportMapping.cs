@@ -18,6 +18,14 @@ internal static class ImportMapping
             file.Refers<ImportedFile, ImportMap>(f => f.ImportMapId);
             file.HasIndex(f => f.Sha256);
         });
+        model.Entity<ImportedCheck>(check =>
+        {
+            check.Refers<ImportedCheck, ImportedFile>(c => c.ImportedFileId);
+            check.Refers<ImportedCheck, ControlSample>(c => c.ControlSampleId);
+            check.HasIndex(c => c.Identity).IsUnique();
+            check.HasIndex(c => c.ControlSampleId);
+            check.HasIndex(c => c.ImportedFileId);
+        });
         model.Entity<ImportedSample>(sample =>
         {
             sample.Refers<ImportedSample, ImportedFile>(s => s.ImportedFileId);

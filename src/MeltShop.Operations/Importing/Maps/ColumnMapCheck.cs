@@ -10,7 +10,7 @@ public static class ColumnMapCheck
     private static readonly ColumnRole[] Once =
     [
         ColumnRole.SampleNumber, ColumnRole.Heat, ColumnRole.Furnace, ColumnRole.Ladle, ColumnRole.Kind, ColumnRole.Coin, ColumnRole.Burn,
-        ColumnRole.Remarks, ColumnRole.Fracture,
+        ColumnRole.Remarks, ColumnRole.Fracture, ColumnRole.Reference,
     ];
 
     public static void Check(ColumnMap map, FieldCheck fields)
@@ -43,10 +43,12 @@ public static class ColumnMapCheck
         foreach (var column in map.Columns.GroupBy(c => c.Place).Where(g => g.Count() > 1)) fields.Add($"columns[{column.Key}]", "importMap.placeTwice");
         foreach (var column in map.Columns.Where(c => Once.Contains(c.Role)).GroupBy(c => c.Role).SelectMany(g => g.Skip(1)))
             fields.Add($"columns[{column.Place}]", "importMap.roleTwice");
-        if (!Has(ColumnRole.Heat) && !Has(ColumnRole.Furnace)) fields.Add("columns", "importMap.noHeat");
+        // A file of nothing but checks of the instrument names no heat, and no kind.
+        var isOfHeats = Has(ColumnRole.Heat) || Has(ColumnRole.Furnace);
+        if (!isOfHeats && !Has(ColumnRole.Reference)) fields.Add("columns", "importMap.noHeat");
         if (!Has(ColumnRole.TakenAt)) fields.Add("columns", "importMap.noTime");
-        if (!Has(ColumnRole.SampleNumber) && !Has(ColumnRole.Coin)) fields.Add("columns", "importMap.noNumber");
-        if (!Has(ColumnRole.Kind) && map.UsualKind is null) fields.Add("usualKind", "importMap.noKind");
+        if (isOfHeats && !Has(ColumnRole.SampleNumber) && !Has(ColumnRole.Coin)) fields.Add("columns", "importMap.noNumber");
+        if (isOfHeats && !Has(ColumnRole.Kind) && map.UsualKind is null) fields.Add("usualKind", "importMap.noKind");
         if (!Has(ColumnRole.Fracture)) return;
         fields.Text("greyText", map.GreyText, 60);
         fields.OptionalText("whiteText", map.WhiteText, 60);

@@ -42,6 +42,9 @@ public enum ColumnRole
 
     /// <summary>A figure of a cup or a chill wedge.</summary>
     Figure,
+
+    /// <summary>Code of a reference material: a row that has one is a check of the instrument, of no heat.</summary>
+    Reference,
 }
 
 public enum ElementUnit

@@ -12,6 +12,9 @@ public sealed record RowSubject(string? Number, string? Heat, string? Furnace, s
 {
     /// <summary>The coin broke grey.</summary>
     public bool IsGrey { get; init; }
+
+    /// <summary>Code of the reference material on which the instrument was checked; null for a sample of a heat.</summary>
+    public string? Reference { get; init; }
 }
 
 /// <summary>A row that can be read: a burn, a sample's mean, or a cup or wedge.</summary>

@@ -48,18 +48,35 @@ internal sealed class RowReader
         else if (row.Cells.Count < width) faults.Add(new(row.Line, "", row.Text, "importRow.short", row.Cells.Count, width));
         if (row.IsBroken || row.Cells.Count < width) return null;
 
-        var subject = new RowSubject(
-            Word(row, ColumnRole.SampleNumber, faults, isNeeded: true), Word(row, ColumnRole.Heat, faults), Word(row, ColumnRole.Furnace, faults),
-            Word(row, ColumnRole.Ladle, faults), Kind(row, faults), Word(row, ColumnRole.Coin, faults));
+        var subject = Word(row, ColumnRole.Reference, faults) is { } reference ? OfACheck(row, reference, faults) : OfAHeat(row, faults);
         var isOfFigures = SampleKinds.OfFigures.Contains(subject.Kind);
-        subject = subject with { IsGrey = IsGrey(row, isOfFigures, faults) };
-        if (subject.Heat is null && subject.Furnace is null) faults.Add(Fault(row, single.GetValueOrDefault(ColumnRole.Heat) ?? single[ColumnRole.Furnace], "importCell.missing"));
-        if (subject is { Number: null, Coin: null } && !single.ContainsKey(ColumnRole.SampleNumber)) faults.Add(Fault(row, single[ColumnRole.Coin], "importCell.missing"));
         return new(
             row.Line, subject, TakenAt(row, faults), Burn(row, faults), Word(row, ColumnRole.Remarks, faults, most: FileBounds.MostSigns), isOfFigures ? NoReadings(row, faults) : Readings(row, faults), row.Text)
         {
             Figures = figures.Read(row, subject.Kind, faults),
         };
+    }
+
+    /// <summary>It is of no heat, whatever stands in the other columns.</summary>
+    private RowSubject OfACheck(SheetRow row, string reference, List<RowFault> faults) =>
+        new(Word(row, ColumnRole.SampleNumber, faults, isNeeded: true), null, null, null, SampleKind.Bath, null) { Reference = reference };
+
+    private RowSubject OfAHeat(SheetRow row, List<RowFault> faults)
+    {
+        var number = Word(row, ColumnRole.SampleNumber, faults, isNeeded: true);
+        var heatColumn = single.GetValueOrDefault(ColumnRole.Heat) ?? single.GetValueOrDefault(ColumnRole.Furnace);
+        if (heatColumn is null)
+        {
+            // A map of checks alone: the row does not say of which material.
+            faults.Add(Fault(row, single[ColumnRole.Reference], "importCell.missing"));
+            return new(number, null, null, null, SampleKind.Bath, null);
+        }
+
+        var subject = new RowSubject(
+            number, Word(row, ColumnRole.Heat, faults), Word(row, ColumnRole.Furnace, faults), Word(row, ColumnRole.Ladle, faults), Kind(row, faults), Word(row, ColumnRole.Coin, faults));
+        if (subject.Heat is null && subject.Furnace is null) faults.Add(Fault(row, heatColumn, "importCell.missing"));
+        if (subject is { Number: null, Coin: null } && !single.ContainsKey(ColumnRole.SampleNumber)) faults.Add(Fault(row, single[ColumnRole.Coin], "importCell.missing"));
+        return subject with { IsGrey = IsGrey(row, SampleKinds.OfFigures.Contains(subject.Kind), faults) };
     }
 
     private static RowFault Fault(SheetRow row, MappedColumn column, string code, params object[] arguments) =>

@@ -4,8 +4,12 @@ namespace MeltShop.Operations.Importing.Subjects;
 
 /// <summary>A sample of a file with what it names in the records.</summary>
 /// <param name="Identity">The same for the same sample, whatever file it comes with.</param>
-/// <param name="KnownSampleId">The sample that it came in as before; null where it is new.</param>
-public sealed record FoundSample(ImportSample Sample, long HeatId, long? TreatedLadleId, string Identity, long? KnownSampleId = null);
+/// <param name="KnownSampleId">The sample, or the check, that it came in as before; null where it is new.</param>
+public sealed record FoundSample(ImportSample Sample, long HeatId, long? TreatedLadleId, string Identity, long? KnownSampleId = null)
+{
+    /// <summary>The reference material of a check of the instrument, which is of no heat; null for a sample of a heat.</summary>
+    public long? ReferenceId { get; init; }
+}
 
 /// <summary>What a file brings, looked up in the records as they are now.</summary>
 /// <param name="New">To be taken in.</param>

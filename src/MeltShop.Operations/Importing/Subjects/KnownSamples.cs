@@ -13,17 +13,35 @@ internal static class KnownSamples
     {
         var identities = samples.Select(s => s.Identity).ToList();
         var before = await db.ImportedSamples.Where(s => EF.Parameter(identities).Contains(s.Identity))
-            .Select(s => new { s.Identity, s.SampleId, s.Text }).ToDictionaryAsync(s => s.Identity, ct);
-        var (fresh, known, doubtful) = (new List<FoundSample>(), new List<FoundSample>(), new List<FoundSample>());
+            .Select(s => new Came(s.Identity, s.SampleId, s.Text, false)).ToDictionaryAsync(s => s.Identity, ct);
+        var checks = await db.ImportedChecks.Where(c => EF.Parameter(identities).Contains(c.Identity))
+            .Select(c => new Came(c.Identity, c.ControlSampleId, c.Text, true)).ToDictionaryAsync(c => c.Identity, ct);
+        var (fresh, known, doubtful, other) = (new List<FoundSample>(), new List<FoundSample>(), new List<FoundSample>(), new List<FoundSample>());
         foreach (var sample in samples)
         {
-            if (!before.TryGetValue(sample.Identity, out var first)) fresh.Add(sample);
-            else (first.Text == sample.Sample.Text ? known : doubtful).Add(sample with { KnownSampleId = first.SampleId });
+            if ((before.GetValueOrDefault(sample.Identity) ?? checks.GetValueOrDefault(sample.Identity)) is not { } first) fresh.Add(sample);
+            else if (first.IsCheck != sample.ReferenceId is not null) other.Add(sample); // a number is given once, to a coin or to a check
+            else (first.Text == sample.Sample.Text ? known : doubtful).Add(sample with { KnownSampleId = first.Id });
         }
 
-        var other = await Differing(db, doubtful, ct);
-        return (fresh, [.. known, .. doubtful.Except(other)], other);
+        var differing = await Differing(db, doubtful.FindAll(s => s.ReferenceId is null), ct);
+        differing.AddRange(await DifferingChecks(db, doubtful.FindAll(s => s.ReferenceId is not null), ct));
+        return (fresh, [.. known, .. doubtful.Except(differing)], [.. other, .. differing]);
     }
+
+    /// <summary>A check counts as the same where its values are, whatever text brought it.</summary>
+    private static async Task<List<FoundSample>> DifferingChecks(RecordsContext db, List<FoundSample> checks, CancellationToken ct)
+    {
+        if (checks.Count == 0) return [];
+        var ids = checks.Select(c => c.KnownSampleId!.Value).ToList();
+        var stored = await db.ControlSamples.AsNoTracking().Include(c => c.Readings).Where(c => EF.Parameter(ids).Contains(c.Id)).ToDictionaryAsync(c => c.Id, ct);
+        return checks.FindAll(check => !IsSame(check, stored[check.KnownSampleId!.Value]));
+    }
+
+    private static bool IsSame(FoundSample found, ControlSample stored) =>
+        (stored.ReferenceMaterialId, stored.ObservedAt) == (found.ReferenceId, found.Sample.TakenAt)
+        && stored.Readings.Select(r => (r.Ordinal, r.Element.Symbol, r.Percent, r.BelowDetection)).Order()
+            .SequenceEqual(found.Sample.Burns.SelectMany((row, i) => row.Readings.Select(v => (i + 1, v.Element, v.Percent, v.BelowDetection))).Order());
 
     /// <summary>The same sample may come by another way, as another text: its values say whether it is the same.</summary>
     private static async Task<List<FoundSample>> Differing(RecordsContext db, List<FoundSample> samples, CancellationToken ct)
@@ -33,6 +51,8 @@ internal static class KnownSamples
         var stored = await db.Samples.AsNoTracking().Include(s => s.Figures).Include(s => s.Burns).ThenInclude(b => b.Readings).Where(s => EF.Parameter(ids).Contains(s.Id)).ToDictionaryAsync(s => s.Id, ct);
         return samples.FindAll(s => !IsSame(s, stored[s.KnownSampleId!.Value]));
     }
+
+    private sealed record Came(string Identity, long Id, string Text, bool IsCheck);
 
     private static bool IsSame(FoundSample found, Sample stored)
     {

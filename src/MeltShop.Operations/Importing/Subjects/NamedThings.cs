@@ -12,18 +12,25 @@ internal sealed record NamedThings(
     IReadOnlyDictionary<string, NamedHeat> ByNumber, ILookup<long, NamedHeat> ByFurnace, IReadOnlyDictionary<string, long> Furnaces,
     IReadOnlyDictionary<string, long> Ladles, ILookup<long, TappedLadle> Tapped)
 {
+    /// <summary>Reference materials in use, by code; none where no row names one.</summary>
+    public IReadOnlyDictionary<string, long> References { get; private init; } = new Dictionary<string, long>();
+
     public static async Task<NamedThings> Load(RecordsContext db, IReadOnlyList<ImportSample> samples, CancellationToken ct)
     {
         var furnaces = await db.Furnaces.ToDictionaryAsync(f => f.Code, f => f.Id, ct);
         var ladles = await db.Ladles.ToDictionaryAsync(l => l.Code, l => l.Id, ct);
         var numbers = samples.Select(s => s.Subject.Heat).OfType<string>().Distinct().ToList();
         var byNumber = await Heats(db.Heats.Where(h => EF.Parameter(numbers).Contains(h.Number)), ct);
-        var inFurnace = samples.Where(s => s.Subject.Heat is null).ToList();
+        var inFurnace = samples.Where(s => s.Subject is { Heat: null, Furnace: not null }).ToList();
         var byFurnace = inFurnace.Count == 0 ? [] : await InFurnace(db, inFurnace, furnaces, ct);
         var heats = byNumber.Concat(byFurnace).Select(h => h.Id).Distinct().ToList();
         var needsLadles = samples.Any(s => s.Subject.Ladle is not null);
         var tapped = needsLadles ? await Tappings(db, heats, ct) : [];
-        return new(byNumber.ToDictionary(h => h.Number), byFurnace.ToLookup(h => h.FurnaceId), furnaces, ladles, tapped.ToLookup(t => t.HeatId));
+        return new(byNumber.ToDictionary(h => h.Number), byFurnace.ToLookup(h => h.FurnaceId), furnaces, ladles, tapped.ToLookup(t => t.HeatId))
+        {
+            References = samples.Any(s => s.Subject.Reference is not null)
+                ? await db.ReferenceMaterials.Where(r => r.IsActive).ToDictionaryAsync(r => r.Code, r => r.Id, ct) : new Dictionary<string, long>(),
+        };
     }
 
     /// <summary>The heats that were in the furnaces while the coins were taken, and a day before: their ladles are poured when they are closed already.</summary>

@@ -11,6 +11,7 @@ internal sealed class SubjectFinder(NamedThings named, long instrumentId)
     public (FoundSample? Found, string? Code, object[] Arguments) Find(ImportSample sample)
     {
         var subject = sample.Subject;
+        if (subject.Reference is { } reference) return OfACheck(sample, reference);
         long? furnaceId = null;
         if (subject.Furnace is { } furnace)
         {
@@ -22,6 +23,15 @@ internal sealed class SubjectFinder(NamedThings named, long instrumentId)
         if (NeedsLadle(subject.Kind) && subject.Ladle is null) return Refused("sample.ladleMissing");
         if (SampleKinds.OfTheBath.Contains(subject.Kind) && subject.Ladle is not null) return Refused("sample.notOfLadle");
         return subject.Heat is { } number ? ByNumber(sample, number, furnaceId) : ByFurnace(sample, furnaceId!.Value);
+    }
+
+    private (FoundSample?, string?, object[]) OfACheck(ImportSample sample, string reference)
+    {
+        if (!named.References.TryGetValue(reference, out var id)) return Refused("reference.unknown", reference);
+        var identity = sample.Subject.Number is { } number
+            ? FormattableString.Invariant($"{instrumentId}|#{number}")
+            : FormattableString.Invariant($"{instrumentId}|check|{id}|{sample.TakenAt.UtcTicks}");
+        return (new(sample, 0, null, identity) { ReferenceId = id }, null, []);
     }
 
     private (FoundSample?, string?, object[]) ByNumber(ImportSample sample, string number, long? furnaceId)

@@ -35,7 +35,8 @@ public sealed class ImportSamples(Recorder recorder, TimeProvider time) : Operat
         public ReadFile File { get; init; } = new("", 0, 0, [], []);
     }
 
-    /// <param name="FirstSampleId">The first of the samples that were taken in.</param>
+    /// <param name="Samples">That were taken in, checks of the instrument among them.</param>
+    /// <param name="FirstSampleId">The first of the samples that were taken in; 0 where all were checks of the instrument.</param>
     public sealed record Result(long FileId, int Samples, int Rows, long FirstSampleId);
 
     public override IReadOnlyList<string> Roles { get; } = [Role.Melter, Role.Metallurgist, Role.Supervisor, Role.Inspector];
@@ -61,10 +62,14 @@ public sealed class ImportSamples(Recorder recorder, TimeProvider time) : Operat
         var file = FileOf(writing.Stamp, command, found);
         db.Add(file);
         await db.SaveChangesAsync(cancellation);
-        var rows = await Taking.NewRows.Of(writing, found.New, command.InstrumentId, file.Id, cancellation);
+        var samples = found.New.Where(s => s.ReferenceId is null).ToList();
+        var checks = found.New.Where(s => s.ReferenceId is not null).ToList();
+        var rows = await Taking.NewRows.Of(writing, samples, command.InstrumentId, file.Id, cancellation);
         await rows.Write(db, cancellation);
-        var notices = await Came(writing, found.New, cancellation);
-        return Done(new(file.Id, found.New.Count, found.NewRows, rows.Samples[0].Id), [new(ChangeKind.Import, file.Id), .. notices]);
+        await NewChecks.Write(writing, checks, command.InstrumentId, file.Id, cancellation);
+        var notices = await Came(writing, samples, cancellation);
+        if (checks.Count > 0) notices = [.. notices, new(ChangeKind.Instrument, command.InstrumentId)];
+        return Done(new(file.Id, found.New.Count, found.NewRows, rows.Samples.Count > 0 ? rows.Samples[0].Id : 0), [new(ChangeKind.Import, file.Id), .. notices]);
     }
 
     private static ImportedFile FileOf(Stamp stamp, Command command, FoundSamples found) => new()

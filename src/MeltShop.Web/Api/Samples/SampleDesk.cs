@@ -19,7 +19,7 @@ internal sealed class SampleDesk(IDbContextFactory<RecordsContext> contexts, Imp
 
     /// <param name="station">Name of the sender's key.</param>
     /// <param name="body">As it was sent: its hash goes into the trail.</param>
-    /// <returns>The sample, the first one where it comes again; or why there is none.</returns>
+    /// <returns>The sample, or the check of the instrument, the first one where it comes again; or why there is none.</returns>
     public async Task<(long? SampleId, IReadOnlyList<Finding> Findings)> Take(string station, SampleRequest request, ReadOnlyMemory<byte> body, CancellationToken cancellation)
     {
         await using var db = await contexts.CreateDbContextAsync(cancellation);
@@ -47,15 +47,18 @@ internal sealed class SampleDesk(IDbContextFactory<RecordsContext> contexts, Imp
 
     private static ReadFile FileOf(SampleRequest request, ReadOnlyMemory<byte> body)
     {
-        var subject = new RowSubject(request.Id, request.Heat, request.Furnace, request.Ladle, request.Kind, request.Coin) { IsGrey = request.IsGrey };
+        var subject = new RowSubject(request.Id, request.Heat, request.Furnace, request.Ladle, request.Kind, request.Coin) { IsGrey = request.IsGrey, Reference = request.Reference };
         var takenAt = request.TakenAt.Cut();
         var text = Encoding.UTF8.GetString(body.Span);
-        var rows = request.Burns.Select((burn, index) => new ImportRow(1, subject, takenAt, index + 1, request.Remarks, burn, index == 0 ? text : "")).ToList();
+        var rows = request.Figures.Count > 0
+            ? [new ImportRow(1, subject, takenAt, 1, request.Remarks, [], text) { Figures = request.Figures }]
+            : request.Burns.Select((burn, index) => new ImportRow(1, subject, takenAt, index + 1, request.Remarks, burn, index == 0 ? text : "")).ToList();
         return new(Convert.ToHexStringLower(SHA256.HashData(body.Span)), body.Length, rows.Count, [new(subject, takenAt, request.IsMeanOnly, rows)], []);
     }
 
     private static string Place(string code) => code switch
     {
+        "reference.unknown" => "reference",
         "importFurnace.unknown" or "importFurnace.other" => "furnace",
         "importHeat.noneThen" or "importHeat.early" => "takenAt",
         "ladle.unknown" or "importLadle.noneThen" or "sample.ladleMissing" or "sample.notOfLadle" => "ladle",

@@ -19,6 +19,9 @@ internal static class SampleEndpoint
         var (request, findings) = RequestBody.Read(body, SampleRequest.Read);
         if (request is null) return ProblemAnswers.Refuse(findings);
         var (sampleId, found) = await desk.Take(http.User.Identity?.Name ?? "", request, body, cancellation);
-        return sampleId is { } id ? TypedResults.Ok(new { id = request.Id, sampleId = id, burns = request.Burns.Count }) : ProblemAnswers.Refuse(found);
+        if (sampleId is not { } id) return ProblemAnswers.Refuse(found);
+        return request.Reference is null
+            ? TypedResults.Ok(new { id = request.Id, sampleId = id, burns = request.Burns.Count, figures = request.Figures.Count })
+            : TypedResults.Ok(new { id = request.Id, controlSampleId = id, burns = request.Burns.Count });
     }
 }

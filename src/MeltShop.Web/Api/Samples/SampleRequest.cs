@@ -22,27 +22,40 @@ internal sealed record SampleRequest(
 {
     public const int MostBurns = 20;
 
+    /// <summary>The kind that is none of a heat: a check of the instrument.</summary>
+    private const string Check = "controlSample";
+
+    /// <summary>Code of the reference material; null for a sample of a heat.</summary>
+    public string? Reference { get; private init; }
+
+    /// <summary>Of a cup or a chill wedge, which has no burns.</summary>
+    public IReadOnlyList<FigureInput> Figures { get; private init; } = [];
+
+    /// <summary>A field that the kind has no use for is refused as one that nobody knows.</summary>
     public static SampleRequest Read(ObjectReader body)
     {
+        var kind = body.NeededText("kind");
+        if (!body.Has("takenAt")) body.Report("takenAt", "field.missing");
+        if (kind == Check) return Of(body, SampleKind.Bath, null, null) with { Reference = body.NeededText("reference") };
         var (heat, furnace) = (body.Text("heat"), body.Text("furnace"));
         if (heat is null && furnace is null) body.Report("heat", "field.missing");
-        var kind = body.NeededText("kind");
-        if (!TryKind(kind, out var known) && kind.Length > 0) body.Report("kind", "importKind.unknown", kind);
-        if (!body.Has("takenAt")) body.Report("takenAt", "field.missing");
-        var isMeanOnly = body.Flag("isMeanOnly") ?? false;
-        var burns = body.NeededList("burns", MostBurns, "sample.noBurns") ?? [];
-        if (isMeanOnly && burns.Count > 1) body.Report("burns", "sample.meanIsOne");
-        return new(
-            body.NeededText("id"), body.NeededText("instrument"), heat, furnace, body.Text("ladle"), known, body.Text("coin"), body.Instant("takenAt") ?? default,
-            body.NeededText("by"), body.Text("remarks"), isMeanOnly, body.Flag("greyFracture") ?? false, [.. burns.Select(Burn)]);
+        if (!JsonNames.TryParse<SampleKind>(kind, out var known) && kind.Length > 0) body.Report("kind", "importKind.unknown", kind);
+        var request = Of(body, known, heat, furnace) with { Ladle = body.Text("ladle"), Coin = body.Text("coin") };
+        return SampleKinds.OfFigures.Contains(known) ? request : request with { IsGrey = body.Flag("greyFracture") ?? false };
     }
 
-    /// <summary>The kinds that have burns, as JSON writes names: <c>bath</c>, <c>lastMetal</c>.</summary>
-    private static bool TryKind(string name, out SampleKind kind)
+    private static SampleRequest Of(ObjectReader body, SampleKind kind, string? heat, string? furnace)
     {
-        var found = Enum.GetValues<SampleKind>().Where(k => !SampleKinds.OfFigures.Contains(k) && char.ToLowerInvariant(k.ToString()[0]) + k.ToString()[1..] == name).ToList();
-        kind = found.FirstOrDefault();
-        return found.Count == 1;
+        var isOfFigures = SampleKinds.OfFigures.Contains(kind);
+        var isMeanOnly = !isOfFigures && (body.Flag("isMeanOnly") ?? false);
+        var burns = isOfFigures ? [] : body.NeededList("burns", MostBurns, "sample.noBurns") ?? [];
+        if (isMeanOnly && burns.Count > 1) body.Report("burns", "sample.meanIsOne");
+        return new(
+            body.NeededText("id"), body.NeededText("instrument"), heat, furnace, null, kind, null, body.Instant("takenAt") ?? default, body.NeededText("by"),
+            body.Text("remarks"), isMeanOnly, false, [.. burns.Select(Burn)])
+        {
+            Figures = isOfFigures ? FigureReader.Read(body, kind) : [],
+        };
     }
 
     /// <summary>What was measured, and the limits of detection of what lay under them.</summary>
@@ -51,6 +64,7 @@ internal sealed record SampleRequest(
         var (values, below) = (burn.PerElement("percent", NumberRule.Percent), burn.PerElement("below", NumberRule.WantedPercent));
         foreach (var twice in values.Keys.Intersect(below.Keys)) burn.Report("below", "element.twice", twice.Symbol);
         if (values.Count + below.Count == 0) burn.Report("percent", "burn.empty");
+        burn.RefuseTheRest();
         burn.Findings.AddRange(Analysis.Check(values.Concat(below.Where(b => !values.ContainsKey(b.Key))), burn.Path));
         return [.. values.Select(v => Reading(v.Key, v.Value, false)), .. below.Select(v => Reading(v.Key, v.Value, true))];
     }

@@ -1,6 +1,8 @@
 using System.IO.Compression;
 using System.Text;
 using MeltShop.Operations.Importing;
+using MeltShop.Operations.Importing.Maps;
+using MeltShop.Records.Laboratory;
 
 namespace MeltShop.Operations.Tests.Importing.Corrupted;
 
@@ -18,21 +20,23 @@ public static class Corruption
         "=1+1", "<!DOCTYPE a [<!ENTITY b \"c\">]>", "<c r=\"XFD1048576\"><v>1</v></c>", "<row r=\"1048576\"/>", "<c r=\"A-1\"/>", "t=\"s\"", "</row>", "&#0;", "\uFEFF", "2026-13-01", "2026-03-29 02:30:00",
     ];
 
-    /// <summary>The damaged file of a number, and whether it is to be read with decimal commas.</summary>
-    public static (byte[] Bytes, bool IsComma) File(int seed)
+    /// <summary>The damaged file of a number, and the map by which it is to be read: every third holds cups, wedges, grey coins and checks as well.</summary>
+    public static (byte[] Bytes, ColumnMap Map) File(int seed)
     {
         var random = new Random(seed);
         var isComma = random.Next(2) == 0;
-        var bytes = random.Next(3) == 0 ? Workbook(random) : SampleFiles.Many(random.Next(1, 12), "TB-2026-0001", new(2026, 3, 2, 7, 0, 0, DateTimeKind.Unspecified), isComma ? ',' : '.');
+        var map = seed % 3 == 0 ? MixedFiles.Map with { DecimalSign = isComma ? DecimalSign.Comma : DecimalSign.Point } : isComma ? SampleFiles.CommaMap : SampleFiles.Map;
+        var bytes = seed % 3 == 0 ? MixedFiles.Some(random, isComma ? ',' : '.')
+            : random.Next(3) == 0 ? Workbook(random) : SampleFiles.Many(random.Next(1, 12), "TB-2026-0001", new(2026, 3, 2, 7, 0, 0, DateTimeKind.Unspecified), isComma ? ',' : '.');
         for (var n = random.Next(1, 5); n > 0; n--) bytes = Damaged(bytes, random);
-        return (bytes, isComma);
+        return (bytes, map);
     }
 
     /// <summary>Reads the file of a number: what came of it, and what is wrong with that. A file is read, or refused with a reason, within its time.</summary>
     public static async Task<(ReadFile? File, string? Fault)> Read(int seed)
     {
-        var (bytes, isComma) = File(seed);
-        var reading = Task.Run(() => ReadFile.Of(bytes, isComma ? SampleFiles.CommaMap : SampleFiles.Map, Zone, Latest));
+        var (bytes, map) = File(seed);
+        var reading = Task.Run(() => ReadFile.Of(bytes, map, Zone, Latest));
         if (await Task.WhenAny(reading, Task.Delay(TimeSpan.FromSeconds(20))) != reading) return (null, "it hangs");
         try
         {
@@ -53,7 +57,10 @@ public static class Corruption
         var refused = file.Faults.Select(f => f.Line).ToHashSet();
         if (lines.Exists(refused.Contains)) return "a row counts and is refused";
         if (lines.Count + refused.Count > file.Rows) return "more rows than there are";
-        if (file.Samples.Any(s => s.Rows.Any(r => r.Readings.Count == 0 || r.Readings.Any(v => !double.IsFinite(v.Percent) || v.Percent is < 0 or > 100)))) return "a reading that cannot be";
+        if (file.Samples.Any(s => s.Rows.Any(r => r.Readings.Count == 0 == (r.Figures.Count == 0)))) return "a row of nothing, or of burns and figures at once";
+        if (file.Samples.Any(s => s.Figures.Any(f => f.Value is < 0 or > 1800 || !double.IsFinite(f.Value)))) return "a figure that cannot be";
+        if (file.Samples.Any(s => s.Subject.Reference is not null && s.Subject is not { Heat: null, Ladle: null, Kind: SampleKind.Bath })) return "a check of a heat";
+        if (file.Samples.Any(s => s.Rows.Any(r => r.Readings.Any(v => !double.IsFinite(v.Percent) || v.Percent is < 0 or > 100)))) return "a reading that cannot be";
         if (file.Samples.Any(s => s.TakenAt > Latest)) return "a sample from the future";
         return file.Faults.Any(f => f.Code.Length == 0) ? "a row is refused without a reason" : null;
     }

@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Net;
 using System.Net.Http.Json;
+using MeltShop.Records.Laboratory;
 using MeltShop.Web.Tests.Api.Weighings;
 using MeltShop.Web.Tests.Running;
 
@@ -72,7 +73,9 @@ public sealed class SampleEndpointTests(ScaleShop app) : IClassFixture<ScaleShop
     [InlineData("heat", null, "heat")]
     [InlineData("instrument", "none", "instrument")]
     [InlineData("by", "nobody", "by")]
-    [InlineData("kind", "cup", "kind")]
+    [InlineData("kind", "spoon", "kind")]
+    [InlineData("kind", "cup", "figures")]
+    [InlineData("kind", "controlSample", "reference")]
     [InlineData("kind", "lastMetal", "ladle")]
     [InlineData("takenAt", "2026-01-05T06:30:00", "takenAt")]
     [InlineData("takenAt", "2001-01-05T06:30:00Z", "takenAt")]
@@ -92,12 +95,84 @@ public sealed class SampleEndpointTests(ScaleShop app) : IClassFixture<ScaleShop
     }
 
     [Fact]
+    public async Task CupAndWedge_Sent_AreKeptWithTheirFiguresOnceEach()
+    {
+        await app.Spectrometer(instrument);
+        using var machine = await app.CreateMachineAsync();
+        foreach (var _ in Enumerable.Range(0, 2))
+        {
+            using var cup = await Send(machine, Figures("cup-1", "cup", new() { ["liquidusC"] = 1196.8, ["eutecticLowC"] = 1141, ["eutecticHighC"] = 1148.5 }));
+            using var wedge = await Send(machine, Figures("wedge-1", "chillWedge", new() { ["chillMm"] = 6.5 }));
+            Assert.True(cup.StatusCode == HttpStatusCode.OK, await cup.Content.ReadAsStringAsync(TestContext.Current.CancellationToken));
+            Assert.Equal((3, 1), ((await cup.ReadJsonAsync()).GetProperty("figures").GetInt32(), (await wedge.ReadJsonAsync()).GetProperty("figures").GetInt32()));
+        }
+
+        using var other = await Send(machine, Figures("cup-1", "cup", new() { ["liquidusC"] = 1197 }));
+        await Refused(other, "id");
+        var samples = await app.Samples(instrument);
+        Assert.Equal([SampleKind.Cup, SampleKind.ChillWedge], samples.Select(s => s.Kind));
+        Assert.Equal([(FigureQuantity.LiquidusC, 1196.8), (FigureQuantity.EutecticLowC, 1141), (FigureQuantity.EutecticHighC, 1148.5)], samples[0].Figures.Select(f => (f.Quantity, f.Value)).Order());
+        Assert.Equal((FigureQuantity.ChillMm, 6.5, "6.5"), (samples[1].Figures[0].Quantity, samples[1].Figures[0].Value, samples[1].Figures[0].InstrumentText));
+    }
+
+    [Theory]
+    [InlineData("cup", "chillMm", 6.5, "figures.chillMm")]
+    [InlineData("cup", "liquidus", 1196, "figures.liquidus")]
+    [InlineData("cup", "liquidusC", 196, "figures.liquidusC")]
+    [InlineData("chillWedge", "chillMm", -1, "figures.chillMm")]
+    [InlineData("bath", "chillMm", 6.5, "figures")]
+    public async Task Figure_Wrong_IsToldAtItsFieldAndNotRecorded(string kind, string quantity, double value, string path)
+    {
+        await app.Spectrometer(instrument);
+        using var machine = await app.CreateMachineAsync();
+        using var answer = await Send(machine, Figures("wrong", kind, new() { [quantity] = value }));
+
+        await Refused(answer, path);
+        Assert.Empty(await app.Samples(instrument));
+    }
+
+    [Fact]
+    public async Task ControlSample_Sent_IsACheckOfTheInstrumentOnce()
+    {
+        await app.Spectrometer(instrument);
+        var block = "block " + instrument;
+        await app.Reference(block);
+        using var machine = await app.CreateMachineAsync();
+        using var first = await Send(machine, Check("check-1", block, 3.31));
+        using var again = await Send(machine, Check("check-1", block, 3.31));
+        using var other = await Send(machine, Check("check-1", block, 3.38));
+        using var asACoin = await Send(machine, Sample("check-1"));
+        using var unknown = await Send(machine, Check("check-2", "no such block", 3.31));
+        using var ofAHeat = await Send(machine, new(Check("check-3", block, 3.31)) { ["heat"] = app.HeatNumber });
+
+        Assert.True(first.StatusCode == HttpStatusCode.OK, await first.Content.ReadAsStringAsync(TestContext.Current.CancellationToken));
+        Assert.Equal((await first.ReadJsonAsync()).GetRawText(), (await again.ReadJsonAsync()).GetRawText());
+        await Refused(other, "id");
+        await Refused(asACoin, "id");
+        await Refused(unknown, "reference");
+        await Refused(ofAHeat, "heat");
+        var check = Assert.Single(await app.Checks(instrument));
+        Assert.Equal((await first.ReadJsonAsync()).GetProperty("controlSampleId").GetInt64(), check.Id);
+        Assert.Equal([(1, 3.31, "3.31"), (2, 3.31, "3.31")], check.Readings.OrderBy(r => r.Ordinal).Select(r => (r.Ordinal, r.Percent, r.InstrumentText)));
+        Assert.Empty(await app.Samples(instrument));
+    }
+
+    [Fact]
     public async Task Sample_WithoutAKey_IsRefused()
     {
         using var stranger = app.CreateClient();
         using var answer = await Send(stranger, Sample("stranger"));
         Assert.Equal(HttpStatusCode.Unauthorized, answer.StatusCode);
     }
+
+    private Dictionary<string, object?> Figures(string id, string kind, Dictionary<string, double> figures) =>
+        new(Sample(id).Where(field => kind == "bath" || field.Key != "burns")) { ["kind"] = kind, ["figures"] = figures };
+
+    private Dictionary<string, object?> Check(string id, string reference, double carbon) => new()
+    {
+        ["id"] = id, ["instrument"] = instrument, ["kind"] = "controlSample", ["reference"] = reference, ["takenAt"] = Now, ["by"] = "tilda",
+        ["burns"] = Enumerable.Repeat(new { percent = new Dictionary<string, double> { ["C"] = carbon } }, 2),
+    };
 
     private Dictionary<string, object?> Sample(string id, double carbon = 3.61) => new()
     {

@@ -61,10 +61,21 @@ public sealed class ScaleShop : WebApp, IAsyncLifetime
     public Task Spectrometer(string code) =>
         Do<AddInstrument, AddInstrument.Command, long>(new(Guid.NewGuid(), Now, code, "Spectrometer", InstrumentKind.Spark, false, []));
 
+    /// <summary>A reference material of this code.</summary>
+    public Task Reference(string code) =>
+        Do<AddReferenceMaterial, AddReferenceMaterial.Command, long>(new(Guid.NewGuid(), Now, code, "White iron block", "invented for a test", [new("C", 3.30, 0.02)]));
+
+    public async Task<List<ControlSample>> Checks(string instrument)
+    {
+        await using var db = await Services.GetRequiredService<IDbContextFactory<RecordsContext>>().CreateDbContextAsync();
+        return await db.ControlSamples.AsNoTracking().Include(c => c.Readings)
+            .Where(c => db.Instruments.Any(i => i.Id == c.InstrumentId && i.Code == instrument)).OrderBy(c => c.Id).ToListAsync();
+    }
+
     public async Task<List<Sample>> Samples(string instrument)
     {
         await using var db = await Services.GetRequiredService<IDbContextFactory<RecordsContext>>().CreateDbContextAsync();
-        return await db.Samples.AsNoTracking().Include(s => s.Burns).ThenInclude(b => b.Readings)
+        return await db.Samples.AsNoTracking().Include(s => s.Figures).Include(s => s.Burns).ThenInclude(b => b.Readings)
             .Where(s => db.Instruments.Any(i => i.Id == s.InstrumentId && i.Code == instrument)).OrderBy(s => s.Id).ToListAsync();
     }
 
