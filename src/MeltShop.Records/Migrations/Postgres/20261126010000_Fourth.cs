@@ -123,6 +123,14 @@ namespace MeltShop.Records.Migrations.Postgres
                 type: "text",
                 nullable: true);
 
+            migrationBuilder.AlterColumn<double>(
+                name: "MetallicYieldPercent",
+                table: "Materials",
+                type: "double precision",
+                nullable: true,
+                oldClrType: typeof(double),
+                oldType: "double precision");
+
             migrationBuilder.AddColumn<double>(
                 name: "CameMgPercent",
                 table: "LadleRests",
@@ -602,6 +610,35 @@ namespace MeltShop.Records.Migrations.Postgres
                 });
 
             migrationBuilder.CreateTable(
+                name: "ImportedChecks",
+                columns: table => new
+                {
+                    Id = table.Column<long>(type: "bigint", nullable: false)
+                        .Annotation("Npgsql:ValueGenerationStrategy", NpgsqlValueGenerationStrategy.IdentityByDefaultColumn),
+                    ImportedFileId = table.Column<long>(type: "bigint", nullable: false),
+                    ControlSampleId = table.Column<long>(type: "bigint", nullable: false),
+                    Identity = table.Column<string>(type: "text", nullable: false),
+                    Line = table.Column<int>(type: "integer", nullable: false),
+                    Text = table.Column<string>(type: "text", nullable: false)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_ImportedChecks", x => x.Id);
+                    table.ForeignKey(
+                        name: "FK_ImportedChecks_ControlSamples_ControlSampleId",
+                        column: x => x.ControlSampleId,
+                        principalTable: "ControlSamples",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                    table.ForeignKey(
+                        name: "FK_ImportedChecks_ImportedFiles_ImportedFileId",
+                        column: x => x.ImportedFileId,
+                        principalTable: "ImportedFiles",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                });
+
+            migrationBuilder.CreateTable(
                 name: "ImportedSamples",
                 columns: table => new
                 {
@@ -710,6 +747,22 @@ namespace MeltShop.Records.Migrations.Postgres
                 table: "HeatCorrections",
                 column: "SupersedesId",
                 unique: true);
+
+            migrationBuilder.CreateIndex(
+                name: "IX_ImportedChecks_ControlSampleId",
+                table: "ImportedChecks",
+                column: "ControlSampleId");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_ImportedChecks_Identity",
+                table: "ImportedChecks",
+                column: "Identity",
+                unique: true);
+
+            migrationBuilder.CreateIndex(
+                name: "IX_ImportedChecks_ImportedFileId",
+                table: "ImportedChecks",
+                column: "ImportedFileId");
 
             migrationBuilder.CreateIndex(
                 name: "IX_ImportedFiles_EntryKey",
@@ -851,6 +904,9 @@ namespace MeltShop.Records.Migrations.Postgres
 
             migrationBuilder.DropTable(
                 name: "HeatCorrections");
+
+            migrationBuilder.DropTable(
+                name: "ImportedChecks");
 
             migrationBuilder.DropTable(
                 name: "ImportedSamples");
@@ -999,6 +1055,16 @@ namespace MeltShop.Records.Migrations.Postgres
             migrationBuilder.DropColumn(
                 name: "WasSigned",
                 table: "CastingDecisions");
+
+            migrationBuilder.AlterColumn<double>(
+                name: "MetallicYieldPercent",
+                table: "Materials",
+                type: "double precision",
+                nullable: false,
+                defaultValue: 0.0,
+                oldClrType: typeof(double),
+                oldType: "double precision",
+                oldNullable: true);
         }
     }
 }

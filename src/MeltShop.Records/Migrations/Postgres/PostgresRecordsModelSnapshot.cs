@@ -869,6 +869,43 @@ namespace MeltShop.Records.Migrations.Postgres
                     b.ToTable("ImportMaps");
                 });
 
+            modelBuilder.Entity("MeltShop.Records.Importing.ImportedCheck", b =>
+                {
+                    b.Property<long>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("bigint");
+
+                    NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<long>("Id"));
+
+                    b.Property<long>("ControlSampleId")
+                        .HasColumnType("bigint");
+
+                    b.Property<string>("Identity")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<long>("ImportedFileId")
+                        .HasColumnType("bigint");
+
+                    b.Property<int>("Line")
+                        .HasColumnType("integer");
+
+                    b.Property<string>("Text")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("ControlSampleId");
+
+                    b.HasIndex("Identity")
+                        .IsUnique();
+
+                    b.HasIndex("ImportedFileId");
+
+                    b.ToTable("ImportedChecks");
+                });
+
             modelBuilder.Entity("MeltShop.Records.Importing.ImportedFile", b =>
                 {
                     b.Property<long>("Id")
@@ -2717,7 +2754,7 @@ namespace MeltShop.Records.Migrations.Postgres
                     b.Property<double?>("MaxSharePercent")
                         .HasColumnType("double precision");
 
-                    b.Property<double>("MetallicYieldPercent")
+                    b.Property<double?>("MetallicYieldPercent")
                         .HasColumnType("double precision");
 
                     b.Property<string>("Name")
@@ -3511,6 +3548,21 @@ namespace MeltShop.Records.Migrations.Postgres
                     b.HasOne("MeltShop.Records.Laboratory.Instrument", null)
                         .WithMany()
                         .HasForeignKey("InstrumentId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("MeltShop.Records.Importing.ImportedCheck", b =>
+                {
+                    b.HasOne("MeltShop.Records.Laboratory.ControlSample", null)
+                        .WithMany()
+                        .HasForeignKey("ControlSampleId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("MeltShop.Records.Importing.ImportedFile", null)
+                        .WithMany()
+                        .HasForeignKey("ImportedFileId")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
                 });

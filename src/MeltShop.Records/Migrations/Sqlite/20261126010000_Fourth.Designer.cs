@@ -833,6 +833,41 @@ namespace MeltShop.Records.Migrations.Sqlite
                     b.ToTable("ImportMaps");
                 });
 
+            modelBuilder.Entity("MeltShop.Records.Importing.ImportedCheck", b =>
+                {
+                    b.Property<long>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("INTEGER");
+
+                    b.Property<long>("ControlSampleId")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Identity")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<long>("ImportedFileId")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("Line")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Text")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("ControlSampleId");
+
+                    b.HasIndex("Identity")
+                        .IsUnique();
+
+                    b.HasIndex("ImportedFileId");
+
+                    b.ToTable("ImportedChecks");
+                });
+
             modelBuilder.Entity("MeltShop.Records.Importing.ImportedFile", b =>
                 {
                     b.Property<long>("Id")
@@ -2615,7 +2650,7 @@ namespace MeltShop.Records.Migrations.Sqlite
                     b.Property<double?>("MaxSharePercent")
                         .HasColumnType("REAL");
 
-                    b.Property<double>("MetallicYieldPercent")
+                    b.Property<double?>("MetallicYieldPercent")
                         .HasColumnType("REAL");
 
                     b.Property<string>("Name")
@@ -3393,6 +3428,21 @@ namespace MeltShop.Records.Migrations.Sqlite
                     b.HasOne("MeltShop.Records.Laboratory.Instrument", null)
                         .WithMany()
                         .HasForeignKey("InstrumentId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("MeltShop.Records.Importing.ImportedCheck", b =>
+                {
+                    b.HasOne("MeltShop.Records.Laboratory.ControlSample", null)
+                        .WithMany()
+                        .HasForeignKey("ControlSampleId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("MeltShop.Records.Importing.ImportedFile", null)
+                        .WithMany()
+                        .HasForeignKey("ImportedFileId")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
                 });

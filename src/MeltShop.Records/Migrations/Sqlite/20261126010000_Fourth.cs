@@ -122,6 +122,14 @@ namespace MeltShop.Records.Migrations.Sqlite
                 type: "TEXT",
                 nullable: true);
 
+            migrationBuilder.AlterColumn<double>(
+                name: "MetallicYieldPercent",
+                table: "Materials",
+                type: "REAL",
+                nullable: true,
+                oldClrType: typeof(double),
+                oldType: "REAL");
+
             migrationBuilder.AddColumn<double>(
                 name: "CameMgPercent",
                 table: "LadleRests",
@@ -601,6 +609,35 @@ namespace MeltShop.Records.Migrations.Sqlite
                 });
 
             migrationBuilder.CreateTable(
+                name: "ImportedChecks",
+                columns: table => new
+                {
+                    Id = table.Column<long>(type: "INTEGER", nullable: false)
+                        .Annotation("Sqlite:Autoincrement", true),
+                    ImportedFileId = table.Column<long>(type: "INTEGER", nullable: false),
+                    ControlSampleId = table.Column<long>(type: "INTEGER", nullable: false),
+                    Identity = table.Column<string>(type: "TEXT", nullable: false),
+                    Line = table.Column<int>(type: "INTEGER", nullable: false),
+                    Text = table.Column<string>(type: "TEXT", nullable: false)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_ImportedChecks", x => x.Id);
+                    table.ForeignKey(
+                        name: "FK_ImportedChecks_ControlSamples_ControlSampleId",
+                        column: x => x.ControlSampleId,
+                        principalTable: "ControlSamples",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                    table.ForeignKey(
+                        name: "FK_ImportedChecks_ImportedFiles_ImportedFileId",
+                        column: x => x.ImportedFileId,
+                        principalTable: "ImportedFiles",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                });
+
+            migrationBuilder.CreateTable(
                 name: "ImportedSamples",
                 columns: table => new
                 {
@@ -709,6 +746,22 @@ namespace MeltShop.Records.Migrations.Sqlite
                 table: "HeatCorrections",
                 column: "SupersedesId",
                 unique: true);
+
+            migrationBuilder.CreateIndex(
+                name: "IX_ImportedChecks_ControlSampleId",
+                table: "ImportedChecks",
+                column: "ControlSampleId");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_ImportedChecks_Identity",
+                table: "ImportedChecks",
+                column: "Identity",
+                unique: true);
+
+            migrationBuilder.CreateIndex(
+                name: "IX_ImportedChecks_ImportedFileId",
+                table: "ImportedChecks",
+                column: "ImportedFileId");
 
             migrationBuilder.CreateIndex(
                 name: "IX_ImportedFiles_EntryKey",
@@ -850,6 +903,9 @@ namespace MeltShop.Records.Migrations.Sqlite
 
             migrationBuilder.DropTable(
                 name: "HeatCorrections");
+
+            migrationBuilder.DropTable(
+                name: "ImportedChecks");
 
             migrationBuilder.DropTable(
                 name: "ImportedSamples");
@@ -998,6 +1054,16 @@ namespace MeltShop.Records.Migrations.Sqlite
             migrationBuilder.DropColumn(
                 name: "WasSigned",
                 table: "CastingDecisions");
+
+            migrationBuilder.AlterColumn<double>(
+                name: "MetallicYieldPercent",
+                table: "Materials",
+                type: "REAL",
+                nullable: false,
+                defaultValue: 0.0,
+                oldClrType: typeof(double),
+                oldType: "REAL",
+                oldNullable: true);
         }
     }
 }
