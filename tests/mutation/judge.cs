@@ -10,6 +10,7 @@ using System.Text.RegularExpressions;
 
 const int Seed = 1126;
 const int AtOnce = 2;
+const int Patience = 30;
 const double Quick = 4; // seconds of the processor
 const long MostBytes = 1_500_000_000;
 var (room, folder, least) = (args[0], args[1], double.Parse(args[2], CultureInfo.InvariantCulture));
@@ -101,17 +102,16 @@ static Fate Answer(Process process, string mutant, double mostSeconds, string[] 
     process.StandardInput.Flush();
     string? said = null;
     var answer = Task.Run(() => said = process.StandardOutput.ReadLine());
-    var (clock, before) = (Stopwatch.StartNew(), process.TotalProcessorTime.TotalSeconds);
+    var (clock, before) = (Stopwatch.StartNew(), Used(process));
     while (!answer.Wait(100))
     {
-        process.Refresh();
-        if (process.HasExited || clock.Elapsed.TotalSeconds > 5 * mostSeconds || process.TotalProcessorTime.TotalSeconds - before > mostSeconds) return Fate.Hangs;
+        if (process.HasExited || clock.Elapsed.TotalSeconds > Patience * mostSeconds || Used(process) - before > mostSeconds) return Fate.Hangs;
     }
 
     return said switch { "0" => Fate.Lives, null => Fate.Hangs, _ => Fate.Dies };
 }
 
-// Time is the processor's, so that a busy machine kills nobody; who waits for ever uses none, and is given five times as long by the clock.
+// Time is the processor's, so that a busy machine kills nobody; who waits for ever uses none, and is given thirty times as long by the clock.
 (Fate Fate, double Seconds) Run(string mutant, double mostSeconds, string? reach, params string[] names)
 {
     var scratch = Directory.CreateTempSubdirectory("meltshop-mutant-").FullName;
@@ -126,7 +126,7 @@ static Fate Answer(Process process, string mutant, double mostSeconds, string[] 
     process.BeginOutputReadLine();
     process.BeginErrorReadLine();
     var (clock, seconds, fate) = (Stopwatch.StartNew(), 0.0, Fate.Hangs);
-    while (seconds < mostSeconds && clock.Elapsed.TotalSeconds < 5 * mostSeconds)
+    while (seconds < mostSeconds && clock.Elapsed.TotalSeconds < Patience * mostSeconds)
     {
         if (process.WaitForExit(100))
         {
@@ -134,19 +134,25 @@ static Fate Answer(Process process, string mutant, double mostSeconds, string[] 
             break;
         }
 
-        try
-        {
-            seconds = process.TotalProcessorTime.TotalSeconds;
-        }
-        catch (InvalidOperationException)
-        {
-            // it ended just now
-        }
+        seconds = Math.Max(seconds, Used(process));
     }
 
     if (fate == Fate.Hangs) process.Kill(entireProcessTree: true);
     Directory.Delete(scratch, recursive: true);
     return (fate, seconds);
+}
+
+static double Used(Process process)
+{
+    try
+    {
+        process.Refresh();
+        return process.TotalProcessorTime.TotalSeconds;
+    }
+    catch (Exception e) when (e is InvalidOperationException or System.ComponentModel.Win32Exception)
+    {
+        return 0; // it ended just now
+    }
 }
 
 ProcessStartInfo Start(params IEnumerable<string> arguments) =>

@@ -76,7 +76,11 @@ public class MissesTests
         var over = ChargeCheck.Of(Of(A with { AvailableKg = 600 - off }), Kilograms(600, 400));
         var pieces = ChargeCheck.Of(Of(A with { PieceKg = 300 + millionths * 1e-6 * 300 }), Kilograms(300, 700));
 
-        Assert.Equal([misses, misses, misses], [below.Misses.Count, over.Misses.Count, pieces.Misses.Count]);
+        var group = ChargeCheck.Of(Of(new GroupLimit { Name = "g", Codes = ["b"], MinKg = 400 + off }), Kilograms(600, 400));
+        var share = ChargeCheck.Of(Of(A with { MinPercent = 60 + 100 * off / 1000 }), Kilograms(600, 400));
+        var room = ChargeCheck.Of(Of(A with { BulkDensityTonnesPerM3 = 0.5 }) with { Volumes = [new("bucket", 1.2 - 1.2 * millionths * 1e-6)] }, Kilograms(600, 400));
+
+        Assert.All([below, over, pieces, group, share, room], c => Assert.Equal(misses, c.Misses.Count));
     }
 
     [Fact]
@@ -111,6 +115,7 @@ public class MissesTests
         (MissKind Kind, string Name, double Most)[] standing = [(MissKind.MaterialKg, "a", 600), (MissKind.GroupKg, "g", 600), (MissKind.Volume, "bucket", 1.2)];
 
         Assert.All(standing, s => Assert.True(Stands(s.Kind, s.Name, s.Most), $"{s}"));
+        Assert.All(standing, s => Assert.True(Stands(s.Kind, s.Name, s.Most + 5e-4), $"{s}"));
         Assert.All(standing, s => Assert.False(Stands(s.Kind, s.Name, s.Most + 1), $"{s}"));
         Assert.False(Stands(MissKind.GroupKg, "h", 600));
         Assert.False(Stands(MissKind.MaterialKg, "b", 600));
@@ -138,8 +143,31 @@ public class MissesTests
         Assert.Contains("LiquidKg", Assert.Throws<InvalidOperationException>(() => MeltCheck.Require(missed)).Message, StringComparison.Ordinal);
         MeltCheck.RequireCost(kept, 340 + 3e-4, 1); // a millionth of 340 is 0.00034
         MeltCheck.RequireCost(kept, 340 - 3e-4, 1);
+        MeltCheck.RequireCost(kept, 340 + 1.2e-3, 1e6); // and a thousand-millionth of what the program's 1 costs
         Assert.Throws<InvalidOperationException>(() => MeltCheck.RequireCost(kept, 340 + 4e-4, 1));
         Assert.Throws<InvalidOperationException>(() => MeltCheck.RequireCost(kept, 340 - 4e-4, 1));
+        var wished = new MeltResult(ChargeOptimiser.MeltOf(Of(A with { UseUpBonusPerTonne = 100 })), [600, 400]);
+        MeltCheck.RequireCost(wished, wished.Costs.Weighed + 3.8e-4, 1); // 340 of prices and 60 of bonus are the measure
+    }
+
+    [Fact]
+    public void Charge_OnAHeel_IsShownWithItsCostsGroupsAndRooms()
+    {
+        var problem = Of(A with { BulkDensityTonnesPerM3 = 0.5 }) with
+        {
+            MeltKg = 1500, Heel = Metallurgy.Chain.Metal.Of(500, Analysis.Of((Element.C, 3))), Volumes = [new("bucket", 2)],
+            Groups = [new() { Name = "g", Codes = ["b"] }],
+        };
+        var check = ChargeCheck.Of(problem, Kilograms(600, 400));
+
+        Assert.Equal((1500.0, 340.0, 340.0), (Math.Round(check.LiquidKg, 9), Math.Round(check.Costs.Total, 9), Math.Round(check.CostPerTonne, 9))); // for the new metal alone
+        Assert.Equal([new("a", 600, 60), new("b", 400, 40)], check.Lines);
+        Assert.Equal(new GroupOutcome("g", 400, 40), Assert.Single(check.Groups));
+        var room = Assert.Single(check.Volumes);
+        Assert.Equal(("bucket", 1.2, 2.0), (room.Name, Math.Round(room.M3, 9), room.MostM3));
+        Assert.Equal(["b"], room.NotCounted);
+        Assert.Equal([Element.Si], check.AssumedZero);
+        Assert.Empty(ChargeCheck.Of(problem, Kilograms(600, 0)).Volumes.Single().NotCounted); // what is not charged needs no room
     }
 
     private static ChargeProblem Of(ChargeMaterial a) => Kept with { Materials = [a, Kept.Materials[1]] };
