@@ -30,7 +30,8 @@ internal static class SampleCopies
     public static bool IsSameAs(this Sample right, Sample wrong) =>
         (right.HeatId, right.TreatedLadleId, right.Kind, right.CoinNumber, right.Remarks, right.ObservedAt, right.GreyFracture, right.InstrumentId)
         == (wrong.HeatId, wrong.TreatedLadleId, wrong.Kind, wrong.CoinNumber, wrong.Remarks, wrong.ObservedAt, wrong.GreyFracture, wrong.InstrumentId)
-        && Texts(right).SequenceEqual(Texts(wrong));
+        && Texts(right).SequenceEqual(Texts(wrong))
+        && right.Figures.Select(f => (f.Quantity, f.Value, f.InstrumentText)).Order().SequenceEqual(wrong.Figures.Select(f => (f.Quantity, f.Value, f.InstrumentText)).Order());
 
     /// <summary>
     /// It says the same of the same iron: another coin number or remark changes no judgement. Another instrument does: its guard band is
@@ -39,7 +40,8 @@ internal static class SampleCopies
     public static bool SpeaksAs(this Sample right, Sample wrong) =>
         (right.HeatId, right.TreatedLadleId, right.Kind, right.ObservedAt, right.GreyFracture, right.InstrumentId)
         == (wrong.HeatId, wrong.TreatedLadleId, wrong.Kind, wrong.ObservedAt, wrong.GreyFracture, wrong.InstrumentId)
-        && right.Means.OrderBy(m => m.Element).Select(m => (m.Element, m.Percent)).SequenceEqual(wrong.Means.OrderBy(m => m.Element).Select(m => (m.Element, m.Percent)));
+        && right.Means.OrderBy(m => m.Element).Select(m => (m.Element, m.Percent)).SequenceEqual(wrong.Means.OrderBy(m => m.Element).Select(m => (m.Element, m.Percent)))
+        && right.Figures.Select(f => (f.Quantity, f.Value)).Order().SequenceEqual(wrong.Figures.Select(f => (f.Quantity, f.Value)).Order());
 
     /// <summary>Brings a heat that is charging or sampled to the state that its samples in force say.</summary>
     public static async Task Follow(this Writing writing, long heatId, CancellationToken cancellation)

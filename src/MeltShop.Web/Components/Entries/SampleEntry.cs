@@ -29,9 +29,7 @@ public sealed partial class SampleEntry : TypedEntry<long>
         Minutes = MinutesAgo.Field(Form);
         Instrument = Form.Choice("instrumentId");
         Fracture = Form.Choice("fracture", isRequired: true).Showing(White);
-        Figures = Enum.GetValues<FigureQuantity>().ToDictionary(
-            quantity => quantity,
-            quantity => quantity == FigureQuantity.ChillMm ? Form.Quantity($"figures.{quantity}", 0, 100) : Form.Temperature($"figures.{quantity}", FieldCheck.LowestC, FieldCheck.HighestC));
+        Figures = FigureFields.On(Form);
         Burns = new SampleDraft(Form, elements);
     }
 
@@ -94,14 +92,8 @@ public sealed partial class SampleEntry : TypedEntry<long>
         return services.GetRequiredService<RecordSample>().Run(made.By, new(
             made.Key, Minutes.Before(made.ObservedAt), Id("heatId"), TreatedLadleId, kind, HasFigures ? [] : Burns.Inputs(), Coin.Value, Remarks.Value,
             long.TryParse(Instrument.Value, NumberStyles.None, CultureInfo.InvariantCulture, out var instrument) ? instrument : null,
-            !HasFigures && Fracture.Value == Grey, !HasFigures && IsMeanOnly, HasFigures ? FigureInputs() : null, coin) { DraftSubject = DraftSubject });
+            !HasFigures && Fracture.Value == Grey, !HasFigures && IsMeanOnly, HasFigures ? FigureFields.Inputs(Figures) : null, coin) { DraftSubject = DraftSubject });
     }
-
-    /// <summary>Letter by letter; with its unit where that is not the one of the records.</summary>
-    private static string AsRead(QuantityEntry figure) => figure.Unit.IsRecorded ? figure.Text.Trim() : $"{figure.Text.Trim()} {figure.Unit.Sign}";
-
-    private IReadOnlyList<FigureInput> FigureInputs() =>
-        [.. Figures.Where(figure => figure.Value.Value is not null).Select(figure => new FigureInput(figure.Key, figure.Value.Needed, AsRead(figure.Value)))];
 
     [GeneratedRegex(@"^burns\[([0-9]{1,2})\]\.([A-Z][a-z]?)$")]
     private static partial Regex CellPath();

@@ -1,9 +1,11 @@
 using System.Globalization;
 using MeltShop.Operations.Checking;
+using MeltShop.Operations.Laboratory;
 using MeltShop.Records.Heats;
 using MeltShop.Records.Laboratory;
 using MeltShop.Records.Reading.Heats;
 using MeltShop.Records.Reading.Laboratory;
+using MeltShop.Web.Components.Entries;
 using MeltShop.Web.Components.Fields;
 using MeltShop.Web.Pages.Charge;
 
@@ -39,6 +41,9 @@ public sealed class CorrectionDraft
     public TextEntry? Instrument { get; private init; }
 
     public TextEntry? Verdict { get; private init; }
+
+    /// <summary>Of a cup or a chill wedge.</summary>
+    public IReadOnlyList<KeyValuePair<FigureQuantity, QuantityEntry>> Figures { get; private init; } = [];
 
     /// <summary>Where it was a release.</summary>
     public TextEntry? Password { get; private init; }
@@ -86,7 +91,24 @@ public sealed class CorrectionDraft
             heat: draft.Choice("heatId", Id(fact.HeatId)), ladle: draft.Optional("treatedLadleId", fact.TreatedLadleId),
             kind: draft.Choice("kind", fact.Kind.ToString()), coin: draft.Form.Words("coinNumber").Showing(fact.CoinNumber),
             remarks: draft.Form.Words("remarks").Showing(fact.Remarks), fracture: hasFigures ? null : draft.Choice("greyFracture", fact.GreyFracture.ToString()), burns: hasFigures ? null : SampleDraft.Of(draft.Form, fact),
-            instrument: draft.Form.Choice("instrumentId", isRequired: fact.Instrument is not null).Showing(fact.Instrument is { } measured ? Id(measured.Id) : null));
+            instrument: draft.Form.Choice("instrumentId", isRequired: fact.Instrument is not null).Showing(fact.Instrument is { } measured ? Id(measured.Id) : null),
+            figures: hasFigures ? FiguresOf(draft, fact) : null);
+    }
+
+    /// <summary>The figures as they should read; null where they stand as they were. One that was right keeps its text.</summary>
+    public IReadOnlyList<FigureInput>? ChangedFigures(SampleView fact)
+    {
+        ArgumentNullException.ThrowIfNull(fact);
+        var figures = FigureFields.Inputs(Figures);
+        if (figures.Select(f => (f.Quantity, f.Value)).Order().SequenceEqual(fact.Figures.Select(f => (f.Quantity, f.Value)).Order())) return null;
+        return [.. figures.Select(f => fact.Figures.FirstOrDefault(was => was.Quantity == f.Quantity && was.Value == f.Value) is { } same ? f with { InstrumentText = same.InstrumentText } : f)];
+    }
+
+    private static List<KeyValuePair<FigureQuantity, QuantityEntry>> FiguresOf(CorrectionDraft draft, SampleView fact)
+    {
+        var figures = FigureFields.On(draft.Form).Of(fact.Kind).ToList();
+        foreach (var (quantity, field) in figures) field.Showing(fact.Figure(quantity));
+        return figures;
     }
 
     private static CorrectionDraft Tap(Records.Reading.Ladles.TapView fact)
@@ -121,10 +143,10 @@ public sealed class CorrectionDraft
     private CorrectionDraft With(
         TextEntry? heat = null, TextEntry? ladle = null, TextEntry? material = null, TextEntry? intoBath = null, QuantityEntry? kg = null,
         QuantityEntry? plusMinus = null, QuantityEntry? degrees = null, TextEntry? kind = null, TextEntry? coin = null, TextEntry? remarks = null,
-        TextEntry? verdict = null, TextEntry? fracture = null, SampleDraft? burns = null, TextEntry? instrument = null) => new(this)
+        TextEntry? verdict = null, TextEntry? fracture = null, SampleDraft? burns = null, TextEntry? instrument = null, IReadOnlyList<KeyValuePair<FigureQuantity, QuantityEntry>>? figures = null) => new(this)
         {
             Heat = heat, Ladle = ladle, Material = material, IntoBath = intoBath, Kg = kg, PlusMinus = plusMinus, Degrees = degrees, SampleKind = kind,
-            Coin = coin, Remarks = remarks, Verdict = verdict, Fracture = fracture, Burns = burns, Instrument = instrument,
+            Coin = coin, Remarks = remarks, Verdict = verdict, Fracture = fracture, Burns = burns, Instrument = instrument, Figures = figures ?? [],
         };
 
     private CorrectionDraft(CorrectionDraft begun) => (Form, Reason, Earlier) = (begun.Form, begun.Reason, begun.Earlier);

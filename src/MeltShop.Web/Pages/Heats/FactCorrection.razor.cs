@@ -100,7 +100,7 @@ public sealed partial class FactCorrection
                 made.Key, made.ObservedAt, id, Id(with.Heat)!.Value, Id(with.Ladle), with.Degrees!.Needed, reason, at)),
             TimelineKind.Sample => The<CorrectSample>().Run(made.By, new(
                 made.Key, made.ObservedAt, id, Id(with.Heat)!.Value, Id(with.Ladle), Enum.Parse<SampleKind>(with.SampleKind!.Value!), with.Burns?.Changed(),
-                with.Coin!.Value, with.Remarks!.Value, reason, at, with.Fracture?.Value is { } fracture ? bool.Parse(fracture) : null, InstrumentId: Id(with.Instrument))),
+                with.Coin!.Value, with.Remarks!.Value, reason, at, with.Fracture?.Value is { } fracture ? bool.Parse(fracture) : null, with.ChangedFigures(Heat.Samples.First(sample => sample.Origin == Row.Origin)), Id(with.Instrument))),
             TimelineKind.Tap => The<CorrectTap>().Run(made.By, new(made.Key, made.ObservedAt, id, with.Kg!.Needed, with.Degrees!.Value, reason, at)),
             TimelineKind.Metal => The<CorrectMetal>().Run(made.By, new(made.Key, made.ObservedAt, id, with.Kg!.Needed, with.PlusMinus?.Value, reason, at)),
             _ => The<CorrectDecision>().Run(made.By, new(made.Key, made.ObservedAt, id, Enum.Parse<CastingVerdict>(with.Verdict!.Value!), Seen(), reason) { Password = with.Password!.Value }),

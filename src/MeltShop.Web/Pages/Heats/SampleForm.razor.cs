@@ -41,8 +41,7 @@ public sealed partial class SampleForm
 
     private static readonly IReadOnlyList<SampleKind> Offered = [.. SampleKinds.OfTheBath, SampleKind.LadleBase, .. SampleKinds.OfFigures];
 
-    private IEnumerable<KeyValuePair<FigureQuantity, QuantityEntry>> Figures =>
-        SampleKinds.OfFigures.Contains(entry.Chosen) ? entry.Figures.Where(figure => (figure.Key == FigureQuantity.ChillMm) == (entry.Chosen == SampleKind.ChillWedge)) : [];
+    private IEnumerable<KeyValuePair<FigureQuantity, QuantityEntry>> Figures => entry.Figures.Of(entry.Chosen);
 
     private IEnumerable<Choice> Kinds =>
         Offered.Select(name => new Choice(name.ToString(), Text["Kind." + name]));

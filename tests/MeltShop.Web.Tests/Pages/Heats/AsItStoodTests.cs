@@ -1,5 +1,7 @@
 using Bunit;
 using MeltShop.Operations.Heats;
+using MeltShop.Operations.Laboratory;
+using MeltShop.Records.Laboratory;
 using MeltShop.Records.People;
 using MeltShop.Web.Pages.Heats;
 using Microsoft.AspNetCore.Components;
@@ -65,6 +67,27 @@ public sealed class AsItStoodTests : HeatTest
 
     [Fact]
     public void Start_OfAHeat_IsNotPutRightByAMelter() => Assert.Empty(Open().FindAll("[data-testid=correct-heat]"));
+
+    [Fact]
+    public async Task Cup_WhoseFigureWasMistyped_IsPutRightAndTheOthersKeepTheirText()
+    {
+        await The<RecordSample>().Run(Founder, new(
+            Guid.NewGuid(), Now, HeatId, null, SampleKind.Cup, [],
+            Figures: [new(FigureQuantity.LiquidusC, 1169.8, "1169.8"), new(FigureQuantity.EutecticLowC, 1141, "1141.0")]), Cancellation);
+        var page = Open();
+        await page.InvokeAsync(() => page.Find("[data-testid=timeline] [data-kind=Sample] button").Click());
+        page.WaitForElement("[data-testid=correction] [data-field='figures.LiquidusC'] input", Patience);
+        Assert.Empty(page.FindAll("[data-testid=correction] [data-field='figures.ChillMm']"));
+        await page.InvokeAsync(() => page.Find("[data-testid=correction] [data-field='figures.LiquidusC'] input").Change("1196.8"));
+        await page.InvokeAsync(() => page.Find("[data-testid=correction] [data-field=reason] input").Change("digits swapped"));
+        await page.Find("[data-testid=correction]").SubmitAsync();
+        page.WaitForElement("[data-testid=earlier]", Patience);
+
+        var cups = (await Heat()).Samples.Where(sample => sample.Kind == SampleKind.Cup).OrderBy(sample => sample.Id).ToList();
+        Assert.Equal([true, false], cups.Select(cup => cup.Origin.IsCorrected));
+        Assert.Equal([(1169.8, "1169.8"), (1141, "1141.0")], cups[0].Figures.Select(f => (f.Value, f.InstrumentText)));
+        Assert.Equal([(1196.8, "1196.8"), (1141, "1141.0")], cups[1].Figures.Select(f => (f.Value, f.InstrumentText)));
+    }
 
     private async Task<IRenderedComponent<HeatDetail>> Began()
     {
