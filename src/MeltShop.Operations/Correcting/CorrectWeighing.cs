@@ -21,13 +21,18 @@ public sealed class CorrectWeighing(Recorder recorder, TimeProvider time) : Oper
     /// <param name="HappenedAt">When it was weighed; null where that was right.</param>
     public sealed record Command(
         Guid EntryKey, DateTimeOffset ObservedAt, long WeighingId, long HeatId, long MaterialId, double Kg, bool IntoBath, string Reason,
-        DateTimeOffset? HappenedAt = null) : Operations.Command(EntryKey, ObservedAt);
+        DateTimeOffset? HappenedAt = null) : Operations.Command(EntryKey, ObservedAt)
+    {
+        /// <summary>The lot as it stands on the bag or the pile; null where that was right, empty where nobody can say which it was.</summary>
+        public string? Lot { get; init; }
+    }
 
     public override IReadOnlyList<string> Roles { get; } = [Role.Melter, Role.Metallurgist, Role.Supervisor];
 
     protected override void Check(Command command, FieldCheck fields)
     {
         fields.MassOrZero("kg", command.Kg);
+        fields.OptionalText("lot", command.Lot, 60);
         fields.Correction(command, command.Reason, command.HappenedAt);
     }
 
@@ -42,7 +47,9 @@ public sealed class CorrectWeighing(Recorder recorder, TimeProvider time) : Oper
         var composition = await db.CompositionOf(command.MaterialId, cancellation);
         if (composition is null) return Written<long>.Refused(await db.NoComposition("materialId", command.MaterialId, cancellation));
         var at = command.HappenedAt ?? wrong.ObservedAt;
-        if ((wrong.HeatId, wrong.MaterialId, wrong.Kg, wrong.IntoBath, wrong.ObservedAt) == (heat.Id, command.MaterialId, command.Kg, command.IntoBath, at))
+        // A lot is one of its material: another material has another one, or none that anybody said.
+        var lot = command.Lot is { } said ? (string.IsNullOrWhiteSpace(said) ? null : said.Trim()) : command.MaterialId == wrong.MaterialId ? wrong.Lot : null;
+        if ((wrong.HeatId, wrong.MaterialId, wrong.Kg, wrong.IntoBath, wrong.ObservedAt, wrong.Lot) == (heat.Id, command.MaterialId, command.Kg, command.IntoBath, at, lot))
         {
             return Refuse("", "correction.nothing");
         }
@@ -61,7 +68,7 @@ public sealed class CorrectWeighing(Recorder recorder, TimeProvider time) : Oper
             MaterialId = command.MaterialId,
             Kg = command.Kg,
             IntoBath = command.IntoBath,
-            Lot = command.MaterialId == wrong.MaterialId ? wrong.Lot : null,
+            Lot = lot,
         };
         db.Add(right);
         await db.SaveChangesAsync(cancellation);
@@ -69,7 +76,7 @@ public sealed class CorrectWeighing(Recorder recorder, TimeProvider time) : Oper
         var perKg = command.MaterialId == wrong.MaterialId && wrong.Kg > 0 ? line.Kg / wrong.Kg : Arrival.PerKilogram(composition).LiquidKg;
         await writing.Replace(line, heat, command.Kg * perKg, at, command.Reason, cancellation);
         var stock = await db.StockLineOf(wrong.EntryKey, wrong.MaterialId, Kind(wrong.IntoBath), cancellation);
-        await writing.Replace(stock, command.MaterialId, Kind(command.IntoBath), -command.Kg, heat.Id, at, command.Reason, cancellation);
+        await writing.Replace(stock, command.MaterialId, Kind(command.IntoBath), -command.Kg, heat.Id, at, command.Reason, lot, cancellation);
 
         long[] heats = [wrong.HeatId, heat.Id], materials = [wrong.MaterialId, command.MaterialId], furnaces = [line.FurnaceId, heat.FurnaceId];
         return Done(right.Id,

@@ -14,12 +14,18 @@ internal static class StockCorrection
         this RecordsContext db, Guid entryKey, long materialId, StockKind kind, CancellationToken cancellation) =>
         db.StockFacts.AsNoTracking().SingleAsync(s => s.EntryKey == entryKey && s.MaterialId == materialId && s.Kind == kind, cancellation);
 
+    /// <summary>Puts a line of the same lot in the place of another one, and brings the stock with it.</summary>
+    public static Task Replace(
+        this Writing writing, StockFact line, long materialId, StockKind kind, double kg, long? heatId, DateTimeOffset observedAt, string reason,
+        CancellationToken cancellation) =>
+        writing.Replace(line, materialId, kind, kg, heatId, observedAt, reason, materialId == line.MaterialId ? line.Lot : null, cancellation);
+
     /// <summary>Puts a line in the place of another one, and brings the stock with it.</summary>
     public static async Task Replace(
         this Writing writing, StockFact line, long materialId, StockKind kind, double kg, long? heatId, DateTimeOffset observedAt, string reason,
-        CancellationToken cancellation)
+        string? lot, CancellationToken cancellation)
     {
-        await writing.Add(line, materialId, kind, kg, heatId, observedAt, reason, cancellation);
+        await writing.Add(line, materialId, kind, kg, heatId, observedAt, reason, lot, cancellation);
         var left = await writing.CountAfter(line.MaterialId, line.ObservedAt, cancellation);
         var came = await writing.CountAfter(materialId, observedAt, cancellation);
         if (line.MaterialId == materialId && left?.Id == came?.Id) await writing.Shift(materialId, came, kg - line.Kg, reason, cancellation);
@@ -42,13 +48,13 @@ internal static class StockCorrection
         if (count is null) await writing.Move(materialId, changeKg, cancellation);
         else if (changeKg != 0)
         {
-            await writing.Add(count, materialId, count.Kind, count.Kg - changeKg, count.HeatId, count.ObservedAt, reason, cancellation);
+            await writing.Add(count, materialId, count.Kind, count.Kg - changeKg, count.HeatId, count.ObservedAt, reason, count.Lot, cancellation);
         }
     }
 
     private static async Task Add(
         this Writing writing, StockFact line, long materialId, StockKind kind, double kg, long? heatId, DateTimeOffset observedAt, string reason,
-        CancellationToken cancellation)
+        string? lot, CancellationToken cancellation)
     {
         writing.Db.Add(new StockFact
         {
@@ -62,7 +68,7 @@ internal static class StockCorrection
             Kind = kind,
             Kg = kg,
             HeatId = heatId,
-            Lot = materialId == line.MaterialId ? line.Lot : null,
+            Lot = lot,
         });
         await writing.Db.SaveChangesAsync(cancellation);
     }

@@ -1,3 +1,4 @@
+using MeltShop.Operations.Correcting;
 using MeltShop.Operations.Heats;
 using MeltShop.Operations.Ladles;
 using MeltShop.Operations.Tests.Shops;
@@ -36,6 +37,33 @@ public sealed class LotTests
         Assert.Equal([("A 17", 389.0), ("B 3", 300.0)], await Lots(shop, shop.AlloyId));
         Assert.Equal([("I 1", 200 - 2.4 - 0.6)], await Lots(shop, shop.InoculantId));
         Assert.Equal([("S 9", 988.0)], await Lots(shop, shop.SteelId));
+    }
+
+    [Theory]
+    [MemberData(nameof(Shop.Databases), MemberType = typeof(Shop))]
+    public async Task Lot_WrongAtAWeighing_IsCorrectedWithAReasonAndSoAreBothLots(RecordsProvider provider)
+    {
+        await using var shop = await Shop.Open(provider);
+        await Book(shop, shop.SteelId, StockKind.Received, 1000, "S 9");
+        await Book(shop, shop.SteelId, StockKind.Received, 500, "S 10");
+        var heat = await shop.Bath();
+        var stock = (await shop.Get<YardPage>().Material(shop.SteelId, Soon))!.StockKg;
+        var id = (await Shop.Do(shop.Get<WeighIn>(), shop.Melter, new(Guid.NewGuid(), shop.Now, heat.Id, shop.SteelId, 100, true) { Lot = "S 9" })).Value;
+        CorrectWeighing.Command Correct(long of, string? lot, double kg = 100) =>
+            new(Guid.NewGuid(), shop.Now, of, heat.Id, shop.SteelId, kg, true, "read from the wrong bag") { Lot = lot };
+        await shop.Refuses(shop.Get<CorrectWeighing>(), shop.Melter, Correct(id, "S 9"), "", "correction.nothing");
+        await shop.Refuses(shop.Get<CorrectWeighing>(), shop.Melter, Correct(id, "S 10") with { Reason = "" }, "reason", "text.missing");
+
+        var right = (await Shop.Do(shop.Get<CorrectWeighing>(), shop.Melter, Correct(id, " S 10 "))).Value;
+
+        Assert.Equal([("S 10", 400.0), ("S 9", 1000.0)], (await Lots(shop, shop.SteelId)).Order());
+        Assert.Equal(stock!.Value - 100, (await shop.Get<YardPage>().Material(shop.SteelId, Soon))!.StockKg!.Value, 6);
+        right = (await Shop.Do(shop.Get<CorrectWeighing>(), shop.Melter, Correct(right, null, 90))).Value; // the lot was right
+        Assert.Equal([("S 10", 410.0), ("S 9", 1000.0)], (await Lots(shop, shop.SteelId)).Order());
+        await Shop.Do(shop.Get<CorrectWeighing>(), shop.Melter, Correct(right, "", 90)); // nobody can say which it was
+        await using var db = shop.Db();
+        Assert.Equal(["S 9", "S 10", "S 10", null], db.Weighings.Where(w => w.MaterialId == shop.SteelId && w.IntoBath).OrderBy(w => w.Id).Select(w => w.Lot));
+        Assert.Equal([("S 10", 500.0), ("S 9", 1000.0)], (await Lots(shop, shop.SteelId)).Order());
     }
 
     [Fact]

@@ -24,7 +24,10 @@ internal sealed class ScaleDesk(IDbContextFactory<RecordsContext> contexts, Weig
 
         var outcome = await weighIn.Run(
             by,
-            new(ScaleSender.KeyOf("weighing", station, request.Id), request.ObservedAt ?? clock.GetUtcNow(), heat.Id, material.Id, request.Load.NetKg, request.IntoBath ?? heat.State is not HeatState.Charging),
+            new(ScaleSender.KeyOf("weighing", station, request.Id), request.ObservedAt ?? clock.GetUtcNow(), heat.Id, material.Id, request.Load.NetKg, request.IntoBath ?? heat.State is not HeatState.Charging)
+            {
+                Lot = request.Lot,
+            },
             cancellation);
         if (!outcome.Succeeded) return (null, [.. outcome.Findings.Select(Placed)]);
         var weighing = await db.Weighings.AsNoTracking().SingleAsync(w => w.Id == outcome.Value, cancellation);
@@ -32,7 +35,8 @@ internal sealed class ScaleDesk(IDbContextFactory<RecordsContext> contexts, Weig
     }
 
     private static bool IsTheSame(Weighing weighing, long heatId, long materialId, WeighingRequest request) =>
-        weighing.HeatId == heatId && weighing.MaterialId == materialId && Math.Abs(weighing.Kg - request.Load.NetKg) < 1e-6;
+        weighing.HeatId == heatId && weighing.MaterialId == materialId && Math.Abs(weighing.Kg - request.Load.NetKg) < 1e-6
+        && (weighing.Lot ?? "") == (request.Lot?.Trim() ?? "");
 
     /// <summary>The operation's fields have other names than the sender's.</summary>
     private static Finding Placed(Finding finding) => finding with

@@ -21,6 +21,6 @@ internal static class WeighingEndpoint
         var (weighing, found) = await desk.Take(http.User.Identity?.Name ?? "", request, cancellation);
         return weighing is null
             ? ProblemAnswers.Refuse(found)
-            : TypedResults.Ok(new { weighingId = weighing.Id, netKg = weighing.Kg, weighing.IntoBath, observedAt = weighing.ObservedAt });
+            : TypedResults.Ok(new { weighingId = weighing.Id, netKg = weighing.Kg, weighing.IntoBath, weighing.Lot, observedAt = weighing.ObservedAt });
     }
 }

@@ -9,13 +9,15 @@ namespace MeltShop.Web.Api.Weighings;
 /// <param name="By">Sign-in name of the person who weighs: a fact has a person.</param>
 /// <param name="ObservedAt">When it was weighed; null for now.</param>
 /// <param name="IntoBath">Into the molten bath instead of the charge; null for what the heat's state says.</param>
+/// <param name="Lot">As it stands on the bag or the pile; null where the scale does not know it.</param>
 internal sealed record WeighingRequest(
-    string Id, string Heat, string Material, string By, ScaleLoad Load, DateTimeOffset? ObservedAt, bool? IntoBath)
+    string Id, string Heat, string Material, string By, ScaleLoad Load, DateTimeOffset? ObservedAt, bool? IntoBath, string? Lot)
 {
     public static WeighingRequest Read(ObjectReader body)
     {
         var load = ScaleLoad.Read(body);
         return new(
-            body.NeededText("id"), body.NeededText("heat"), body.NeededText("material"), body.NeededText("by"), load, body.Instant("observedAt"), body.Flag("intoBath"));
+            body.NeededText("id"), body.NeededText("heat"), body.NeededText("material"), body.NeededText("by"), load, body.Instant("observedAt"), body.Flag("intoBath"),
+            body.Text("lot"));
     }
 }

@@ -28,6 +28,7 @@ public sealed class CorrectionDraft
     public TextEntry? Heat { get; private init; }
     public TextEntry? Ladle { get; private init; }
     public TextEntry? Material { get; private init; }
+    public TextEntry? Lot { get; private init; }
     public TextEntry? IntoBath { get; private init; }
     public QuantityEntry? Kg { get; private init; }
     public QuantityEntry? PlusMinus { get; private init; }
@@ -72,7 +73,8 @@ public sealed class CorrectionDraft
         var draft = new CorrectionDraft();
         return draft.With(
             heat: draft.Choice("heatId", Id(heat.Heat.Id)), material: draft.Choice("materialId", Id(fact.MaterialId)),
-            intoBath: draft.Choice("intoBath", fact.IntoBath.ToString()), kg: draft.Mass("kg", fact.Kg));
+            intoBath: draft.Choice("intoBath", fact.IntoBath.ToString()), kg: draft.Mass("kg", fact.Kg),
+            lot: draft.Form.Words("lot").Showing(fact.Lot));
     }
 
     private static CorrectionDraft Temperature(HeatView heat, TemperatureView fact)
@@ -143,9 +145,10 @@ public sealed class CorrectionDraft
     private CorrectionDraft With(
         TextEntry? heat = null, TextEntry? ladle = null, TextEntry? material = null, TextEntry? intoBath = null, QuantityEntry? kg = null,
         QuantityEntry? plusMinus = null, QuantityEntry? degrees = null, TextEntry? kind = null, TextEntry? coin = null, TextEntry? remarks = null,
-        TextEntry? verdict = null, TextEntry? fracture = null, SampleDraft? burns = null, TextEntry? instrument = null, IReadOnlyList<KeyValuePair<FigureQuantity, QuantityEntry>>? figures = null) => new(this)
+        TextEntry? verdict = null, TextEntry? fracture = null, SampleDraft? burns = null, TextEntry? instrument = null,
+        IReadOnlyList<KeyValuePair<FigureQuantity, QuantityEntry>>? figures = null, TextEntry? lot = null) => new(this)
         {
-            Heat = heat, Ladle = ladle, Material = material, IntoBath = intoBath, Kg = kg, PlusMinus = plusMinus, Degrees = degrees, SampleKind = kind,
+            Heat = heat, Ladle = ladle, Material = material, Lot = lot, IntoBath = intoBath, Kg = kg, PlusMinus = plusMinus, Degrees = degrees, SampleKind = kind,
             Coin = coin, Remarks = remarks, Verdict = verdict, Fracture = fracture, Burns = burns, Instrument = instrument, Figures = figures ?? [],
         };
 

@@ -64,6 +64,8 @@ public sealed partial class FactCorrection
 
     private IEnumerable<Choice> MaterialChoices => yard.Select(material => new Choice(CorrectionDraft.Id(material.Id), material.Name));
 
+    private IReadOnlyList<LotView>? Lots => yard.FirstOrDefault(material => CorrectionDraft.Id(material.Id) == Draft?.Material?.Value)?.Lots;
+
     private IEnumerable<Choice> BathChoices => [new(bool.FalseString, Text["WithTheCharge"]), new(bool.TrueString, Text["IntoTheBath"])];
 
     private IEnumerable<Choice> VerdictChoices => Enum.GetValues<CastingVerdict>()
@@ -82,6 +84,9 @@ public sealed partial class FactCorrection
     /// <summary>A ladle of another heat is none of this one's.</summary>
     private void HeatChosen() => Draft!.Ladle?.Showing("");
 
+    /// <summary>A lot of another material is none of this one's.</summary>
+    private void MaterialChosen() => Draft!.Lot!.Showing("");
+
     private async Task Save()
     {
         var outcome = await HandingIn.Send(Draft!.Form, made => Run(made, Draft!), Draft.Burns is { } burns ? burns.Check : null);
@@ -95,7 +100,10 @@ public sealed partial class FactCorrection
         return Row.Kind switch
         {
             TimelineKind.Weighing => The<CorrectWeighing>().Run(made.By, new(
-                made.Key, made.ObservedAt, id, Id(with.Heat)!.Value, Id(with.Material)!.Value, with.Kg!.Needed, bool.Parse(with.IntoBath!.Value!), reason, at)),
+                made.Key, made.ObservedAt, id, Id(with.Heat)!.Value, Id(with.Material)!.Value, with.Kg!.Needed, bool.Parse(with.IntoBath!.Value!), reason, at)
+            {
+                Lot = with.Lot!.Value ?? "",
+            }),
             TimelineKind.Temperature => The<CorrectTemperature>().Run(made.By, new(
                 made.Key, made.ObservedAt, id, Id(with.Heat)!.Value, Id(with.Ladle), with.Degrees!.Needed, reason, at)),
             TimelineKind.Sample => The<CorrectSample>().Run(made.By, new(

@@ -45,6 +45,23 @@ public sealed class WeighingEndpointTests(ScaleShop app) : IClassFixture<ScaleSh
     }
 
     [Fact]
+    public async Task Weighing_WithItsLot_IsRecordedWithItAndIsAnotherUnderAnotherLot()
+    {
+        using var scale = await app.CreateMachineAsync();
+        var body = Weighing("bucket-lot");
+        body["lot"] = " P 26-4 ";
+        using var first = await Send(scale, body);
+        using var again = await Send(scale, body);
+        body["lot"] = "P 26-5";
+        using var other = await Send(scale, body);
+
+        Assert.Equal((HttpStatusCode.OK, HttpStatusCode.OK), (first.StatusCode, again.StatusCode));
+        Assert.Equal("P 26-4", (await first.ReadJsonAsync()).GetProperty("lot").GetString());
+        Assert.Equal("P 26-4", (await app.Weighings())[^1].Lot);
+        await Refused(other, "id", "each needs its own id");
+    }
+
+    [Fact]
     public async Task Weighing_Late_KeepsTheTimeOfTheScale()
     {
         using var scale = await app.CreateMachineAsync();
