@@ -12,11 +12,15 @@ public sealed class PouringStoryTests(Chromium chromium) : IAsyncLifetime
     /// <summary>The house's limit of this story, minutes: long enough for the first moulds, short enough to wait for.</summary>
     private const double HouseMinutes = 0.6;
 
-    private static readonly Dictionary<string, string> Bath =
-        new() { ["C"] = "3,62", ["Si"] = "1,40", ["Mn"] = "0,30", ["P"] = "0,025", ["S"] = "0,012", ["Cu"] = "0,30" };
-
-    private static readonly Dictionary<string, string> LastMetal =
-        new() { ["C"] = "3.50", ["Si"] = "2.50", ["Mn"] = "0.30", ["P"] = "0.025", ["S"] = "0.009", ["Cu"] = "0.30" };
+    /// <summary>In the place of the device's own: what it was asked to sound and to vibrate.</summary>
+    private const string Signals = """
+        window.signals = { tones: 0, vibrations: [] };
+        navigator.vibrate = (pattern) => window.signals.vibrations.push(pattern);
+        window.AudioContext = class {
+          currentTime = 0;
+          createOscillator() { return { frequency: {}, connect() {}, stop() {}, start() { window.signals.tones++; } }; }
+        };
+        """;
 
     private readonly RunningApp app = new();
 
@@ -31,8 +35,9 @@ public sealed class PouringStoryTests(Chromium chromium) : IAsyncLifetime
         await using var context = await chromium.TabletAsync(cable.Address);
         var page = await context.SignInAsync("henning");
         await SetHouseRuleAsync(page);
-        var heat = await SampledHeatAsync(page);
-        await PrepareAsync(page, heat);
+        await context.AddInitScriptAsync(Signals);
+        var heat = await page.SampledHeatAsync();
+        await page.PrepareLadleAsync(heat);
         var ladle = page.Url.Split('/')[^1];
 
         var stop = int.Parse((await page.Locator("[data-testid=stop-weight]").InnerTextAsync()).Split(' ')[^2], System.Globalization.CultureInfo.InvariantCulture);
@@ -40,8 +45,10 @@ public sealed class PouringStoryTests(Chromium chromium) : IAsyncLifetime
         await page.TapAsync("[data-testid=tap-form] button[type=submit]");
         await Assertions.Expect(page.Locator("[data-testid=over-stop-card]")).ToContainTextAsync("Never add alloy");
         await Assertions.Expect(page.Locator("[data-limit=Magnesium] [data-testid=assumed]")).ToBeVisibleAsync();
+        await ChooseSignalsAsync(page);
         await page.TapAsync("[data-testid=reaction-ended]");
         await page.WaitForSelectorAsync("[data-ladle-state=Pouring]");
+        await page.EvaluateAsync("signals.tones = 0, signals.vibrations.length = 0");
         await page.EnterAsync("[data-testid=mould-form] [data-field=kg] input", "90");
         await page.EnterAsync("[data-testid=mould-form] [data-field=pourSeconds] input", "12");
         await page.DblClickAsync("[data-testid=mould-poured]"); // pressed twice, ticked off once
@@ -50,13 +57,14 @@ public sealed class PouringStoryTests(Chromium chromium) : IAsyncLifetime
         await CutAsync(page, cable);
         await page.WaitForSelectorAsync("[data-mould='2']");
         await WaitUntilLateAsync(page);
+        Assert.Equal("5 tones, 1 vibration of 9", await page.EvaluateAsync<string>("`${signals.tones} tones, ${signals.vibrations.length} vibration of ${signals.vibrations[0].length}`")); // at the limit
         await page.TapAsync("[data-testid=mould-poured]");
         await Assertions.Expect(page.Locator("[data-mould='3'] [data-testid=held-mould]")).ToContainTextAsync("after the house's limit");
         Assert.Equal(
             ["1:", "2:", "3:HouseRule"],
             (await app.ReadAsync($"SELECT Label || ':' || COALESCE(LateFor, '') FROM PouredMoulds WHERE TreatedLadleId = {ladle} ORDER BY Id")).Select(row => (string)row[0]));
 
-        await LastMetalAsync(page, "0.021");
+        await page.LastMetalAsync("0.021");
         await Assertions.Expect(page.Locator("[data-testid=low-magnesium]")).ToContainTextAsync("1, 2, 3");
         await page.TapAsync("[data-testid=release]");
         await page.TapAsync("[data-testid=release-yes]");
@@ -67,15 +75,29 @@ public sealed class PouringStoryTests(Chromium chromium) : IAsyncLifetime
         await CertificateAsync(page.Url.Split('/')[^1]);
     }
 
+    /// <summary>Both are off until somebody presses, each press gives a signal at once, and the choice stays with the device.</summary>
+    private static async Task ChooseSignalsAsync(IPage page)
+    {
+        foreach (var kind in new[] { "sound", "vibration" })
+        {
+            var choice = page.Locator($"[data-clock-choice={kind}]");
+            await Assertions.Expect(choice).ToHaveAttributeAsync("aria-pressed", "false");
+            await choice.TapAsync();
+            await Assertions.Expect(choice).ToHaveAttributeAsync("aria-pressed", "true");
+        }
+
+        Assert.Equal("2 tones, 1 vibration", await page.EvaluateAsync<string>("`${signals.tones} tones, ${signals.vibrations.length} vibration`"));
+        await page.ReloadAsync();
+        await Assertions.Expect(page.Locator("[data-clock-choice=sound]")).ToHaveAttributeAsync("aria-pressed", "true", new() { Timeout = 60_000 });
+        await Assertions.Expect(page.Locator("[data-clock-choice=vibration]")).ToHaveAttributeAsync("aria-pressed", "true");
+    }
+
     /// <summary>A second filling of the same heat, whose last metal is inside, released with the password.</summary>
     private static async Task GoodLadleAsync(IPage page, string heat)
     {
-        await PrepareAsync(page, heat);
-        await page.EnterAsync("[data-testid=tap-form] [data-field=kg] input", "790");
-        await page.TapAsync("[data-testid=tap-form] button[type=submit]");
-        await page.TapAsync("[data-testid=reaction-ended]");
-        await page.WaitForSelectorAsync("[data-ladle-state=Pouring]");
-        await LastMetalAsync(page, "0.042");
+        await page.PrepareLadleAsync(heat);
+        await page.TapAndReactAsync("790");
+        await page.LastMetalAsync("0.042");
         await page.TapAsync("[data-testid=release]");
         await page.TapAsync("[data-testid=release-yes]"); // nothing goes without the password
         await page.WaitForSelectorAsync("[data-testid=decision] [data-field=password] .field-error");
@@ -112,34 +134,6 @@ public sealed class PouringStoryTests(Chromium chromium) : IAsyncLifetime
         await Assertions.Expect(page.Locator("[data-ladle=ladle-1000] [data-figure=HouseMinutes]")).ToContainTextAsync("min");
     }
 
-    private static async Task<string> SampledHeatAsync(IPage page)
-    {
-        var heat = await page.StartHeatAsync("furnace-1");
-        await page.EnterAsync("[data-testid=weigh-form] input", "2500");
-        await page.TapAsync("[data-testid=weigh-form] button[type=submit]");
-        await page.OpenSampleAsync(heat);
-        foreach (var cell in await page.Locator("[data-testid=sample-form] [data-cell^='0.']:visible").AllAsync())
-        {
-            var element = (await cell.GetAttributeAsync("data-cell"))!.Split('.')[1];
-            await cell.FillAsync(Bath.GetValueOrDefault(element, "0.005"));
-        }
-
-        await page.TapAsync("[data-testid=sample-form] button[type=submit]");
-        await page.WaitForSelectorAsync("[data-testid=sample] .limit");
-        return heat;
-    }
-
-    private static async Task PrepareAsync(IPage page, string heat)
-    {
-        await page.OpenAsync(heat + "/ladle");
-        await page.EnterAsync("[data-field=plannedKg] input", "800");
-        await page.EnterAsync("[data-field=temperatureC] input", "1490");
-        await page.WaitForSelectorAsync("[data-testid=stop-weight]");
-        foreach (var check in await page.Locator("[data-check]").AllAsync()) await check.CheckAsync();
-        await page.TapAsync("[data-testid=load-pocket]");
-        await page.WaitForSelectorAsync("[data-testid=tap-form]");
-    }
-
     private static async Task CutAsync(IPage page, Cable cable)
     {
         await Assertions.Expect(page.Locator("[data-testid=mould-form] [data-field=label] input")).ToHaveValueAsync("2");
@@ -155,17 +149,5 @@ public sealed class PouringStoryTests(Chromium chromium) : IAsyncLifetime
     {
         await page.WaitForSelectorAsync("ladle-clock[data-is-over]", new() { Timeout = 120_000 }); // the minute itself has to come
         await Assertions.Expect(page.Locator("[data-testid=mould-form] [data-field=label] input")).ToHaveValueAsync("3");
-    }
-
-    private static async Task LastMetalAsync(IPage page, string magnesium)
-    {
-        foreach (var cell in await page.Locator("[data-testid=last-metal-form] [data-cell^='0.']:visible").AllAsync())
-        {
-            var element = (await cell.GetAttributeAsync("data-cell"))!.Split('.')[1];
-            await cell.FillAsync(element == "Mg" ? magnesium : LastMetal.GetValueOrDefault(element, "0.005"));
-        }
-
-        await page.TapAsync("[data-testid=save-last-metal]");
-        await page.WaitForSelectorAsync("[data-ladle-state=Held]");
     }
 }
