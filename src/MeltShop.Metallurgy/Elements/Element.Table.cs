@@ -22,6 +22,8 @@ public sealed partial class Element
     public static Element Ti => Table.BySymbol["Ti"];
     public static Element Al => Table.BySymbol["Al"];
     public static Element V => Table.BySymbol["V"];
+    public static Element Ce => Table.BySymbol["Ce"];
+    public static Element La => Table.BySymbol["La"];
     public static Element N => Table.BySymbol["N"];
 
     private static class Table

@@ -1,3 +1,4 @@
+using MeltShop.Metallurgy.Elements;
 using MeltShop.Metallurgy.Formulas;
 
 namespace MeltShop.Metallurgy.Treatment;
@@ -10,6 +11,9 @@ public static class ChunkyGraphite
 
     /// <summary>Antimony that was tried beside none, % of the iron; the most of it was worse than none.</summary>
     public static (double Least, double Most) TriedAntimonyPercent => (0.005, 0.02);
+
+    /// <summary>Sections over this, mm, are those in whose middle it was seen (J. D. Mullins, Sorelmetal Suggestion Sheet 93).</summary>
+    public const double HeavySectionMm = 50;
 
     /// <summary>The record of this formula.</summary>
     public static Formula Formula { get; } = new()
@@ -30,6 +34,13 @@ public static class ChunkyGraphite
     /// <param name="rareEarthPercent">Rare earths in the poured iron, %, 0 or more.</param>
     /// <returns>Antimony, %.</returns>
     public static double AntimonyPercent(double rareEarthPercent) => AntimonyPerRareEarth * rareEarthPercent;
+
+    /// <summary>Rare earths of an iron, %: cerium and lanthanum as far as they are known; null where neither is.</summary>
+    public static double? RareEarthPercent(Analysis iron)
+    {
+        ArgumentNullException.ThrowIfNull(iron);
+        return iron.Has(Element.Ce) || iron.Has(Element.La) ? iron.OrZero(Element.Ce) + iron.OrZero(Element.La) : null;
+    }
 
     /// <summary>True where an addition of antimony lies within what was tried.</summary>
     public static bool IsTried(double antimonyPercent) => antimonyPercent >= TriedAntimonyPercent.Least && antimonyPercent <= TriedAntimonyPercent.Most;

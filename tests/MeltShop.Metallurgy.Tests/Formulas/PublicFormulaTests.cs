@@ -29,6 +29,7 @@ public class PublicFormulaTests
         ["NoduleSeries.FromThousandsPerSquareInch"] = "a change of unit",
         ["WallGuide.FlotationLimit"] = "a published table and this app's own margin, both said there",
         ["AdditionHeat.SteelKWhPerTonne"] = "the second half of the expression that the record of the additions holds",
+        ["ChunkyGraphite.RareEarthPercent"] = "a sum of two readings",
         ["Analysis.OrZero"] = "a reading of the analysis",
         ["Metal.ElementKg"] = "the mass balance's own figure",
         ["Metal.Percent"] = "the mass balance's own figure",

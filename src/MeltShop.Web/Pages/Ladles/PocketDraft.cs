@@ -29,6 +29,7 @@ public sealed class PocketDraft
         CoverRate = Form.Quantity("coverRatePercent", 0, 5);
         StreamRate = Form.Quantity("streamRatePercent", 0, 1);
         MouldRate = Form.Quantity("mouldRatePercent", 0, 1);
+        SectionMm = Form.Quantity("sectionMm", 0, 5000);
         Pearlite = Form.Choice("pearliteMaterialId");
         BagKg = Form.Mass("bagKg", 0.1, 2000);
         AlloyKg = Form.Mass("alloyKg", 0, 5000);
@@ -64,6 +65,9 @@ public sealed class PocketDraft
     public TextEntry CoverLot { get; }
     public TextEntry InoculantLot { get; }
     public TextEntry PearliteLot { get; }
+
+    /// <summary>The heaviest section that is poured, mm; empty where nobody says.</summary>
+    public QuantityEntry SectionMm { get; }
 
     public HashSet<string> Done { get; } = [];
     public long? LadleId => Id(Ladle);

@@ -50,6 +50,33 @@ public sealed class LadlePreparationTests : LadleTest
     }
 
     [Fact]
+    public async Task Preparation_HeavySection_SaysWhatStandsAgainstChunkyGraphiteAndWhoFoundIt()
+    {
+        await BathSample();
+        var page = Open();
+        Type(page, "temperatureC", "1480");
+        Type(page, "plannedKg", "800");
+        Type(page, "sectionMm", "50");
+        page.WaitForState(() => page.FindAll("[data-testid=stop-weight]").Count > 0, Patience);
+        Assert.Empty(page.FindAll("[data-testid=heavy-section]")); // 50 mm is not over 50 mm
+
+        Type(page, "sectionMm", "120");
+        var heavy = page.Find("[data-testid=heavy-section]").TextContent;
+        Assert.Contains("Section of 120 mm", heavy, StringComparison.Ordinal);
+        Assert.Contains("Cerium and lanthanum of the bath were not measured", heavy, StringComparison.Ordinal); // not measured is not zero
+        Assert.Contains("Antimony in the bath was not measured", heavy, StringComparison.Ordinal);
+        Assert.Contains("Journal of the Korea Foundry Society 25 (2005)", heavy, StringComparison.Ordinal);
+
+        await BathSample(("Ce", 0.008), ("La", 0.004), ("Sb", 0.002));
+        page.WaitForState(() => page.FindAll("[data-testid=bath-rare]").Count == 0, Patience);
+        var numbers = System.Text.RegularExpressions.Regex.Matches(page.Find("[data-testid=antimony]").TextContent, @"0\.\d+")
+            .Select(m => double.Parse(m.Value, System.Globalization.CultureInfo.InvariantCulture)).ToList();
+        Assert.True(numbers[0] > 0.0115, $"{numbers[0]}"); // 0.012 % of the bath, diluted a little, and what the alloy brings
+        Assert.Equal(0.8 * numbers[0], numbers[1], 0.0001);
+        Assert.Contains("0.002", page.Find("[data-testid=heavy-section]").TextContent, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task Preparation_WithoutEveryCheck_IsNotHandedIn()
     {
         await BathSample();

@@ -29,22 +29,23 @@ public abstract class LadleTest : DemoShopTest
         await The<WeighIn>().Run(Founder, new(Guid.NewGuid(), Now, HeatId, material.Id, 2500, false), Cancellation);
     }
 
-    protected async Task BathSample() => Assert.True((await The<RecordSample>().Run(Founder, new(
+    protected async Task BathSample(params (string Element, double Percent)[] besides) => Assert.True((await The<RecordSample>().Run(Founder, new(
         Guid.NewGuid(), Now, HeatId, null, SampleKind.Bath,
-        [[Read("C", 3.62), Read("Si", 1.40), Read("Mn", 0.30), Read("P", 0.025), Read("S", 0.012), Read("Cu", 0.30)]]), Cancellation)).Succeeded);
+        [[Read("C", 3.62), Read("Si", 1.40), Read("Mn", 0.30), Read("P", 0.025), Read("S", 0.012), Read("Cu", 0.30), .. besides.Select(e => Read(e.Element, e.Percent))]]), Cancellation)).Succeeded);
 
     protected Task<LadleView> Preparation() => Load(() => The<LadlePage>().Prepare(HeatId, Cancellation));
 
     protected Task<LadleView> Treated(long id) => Load(() => The<LadlePage>().Load(id, Cancellation));
 
     /// <summary>A ladle prepared for 800 kg by the grade's recipe.</summary>
-    protected async Task<long> Prepared()
+    /// <param name="ladle">Which of the ladles in use.</param>
+    protected async Task<long> Prepared(int ladle = 0)
     {
         await BathSample();
         var view = await Preparation();
         var recipe = view.Grade.Recipe!;
         return (await The<PreparePocket>().Run(Founder, new(
-            Guid.NewGuid(), Now, HeatId, view.Ladles[0].Id, 800, 1480, null, recipe.TargetMgPercent, recipe.MgFloorPercent, recipe.MinutesToLastMould,
+            Guid.NewGuid(), Now, HeatId, view.Ladles[ladle].Id, 800, 1480, null, recipe.TargetMgPercent, recipe.MgFloorPercent, recipe.MinutesToLastMould,
             view.Alloys.FirstOrDefault(m => m.Code == recipe.TreatmentAlloyCode)?.Id, view.Inoculants.Single(m => m.Code == recipe.InoculantCode).Id,
             recipe.InoculantRatePercent!.Value) { Extras = new() { Checks = PocketChecks.For(view.Grade.Family) } }, Cancellation)).Value.TreatedLadleId;
     }
