@@ -54,6 +54,7 @@ public static class Catalogue
         Fade.LinearFormula,
         FadeFit.Formula,
         ReLadling.Formula,
+        PouringOver.Formula,
         MagnesiumFloor.Formula,
         MagnesiumFloor.FreeFormula,
         MagnesiumVapour.Formula,

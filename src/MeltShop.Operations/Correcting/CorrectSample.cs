@@ -66,8 +66,8 @@ public sealed class CorrectSample(Recorder recorder, TimeProvider time) : Operat
         db.Add(right);
         await db.SaveChangesAsync(cancellation);
 
-        var resting = right.SpeaksAs(wrong) ? [] : await db.RestingOn(wrong, cancellation);
-        var held = await writing.Hold(resting, command.Reason, cancellation);
+        ChangeNotice[] held = right.SpeaksAs(wrong) ? []
+            : [.. await writing.Hold(await db.RestingOn(wrong, cancellation), command.Reason, cancellation), .. await writing.HoldLow(right, cancellation)];
         await writing.Follow(wrong.HeatId, cancellation);
         await writing.Follow(heat.Id, cancellation);
         if (command.Kind == SampleKind.LastMetal && ladle!.State == TreatedLadleState.Pouring) writing.Step(ladle, TreatedLadleState.Held);

@@ -6,6 +6,7 @@ using MeltShop.Records.Heats;
 using MeltShop.Records.Laboratory;
 using MeltShop.Records.Ladles;
 using MeltShop.Records.Reading;
+using MeltShop.Records.Reading.Ladles;
 using MeltShop.Records.Writing;
 using Microsoft.EntityFrameworkCore;
 
@@ -28,7 +29,7 @@ internal static class BackIntoFurnace
             var treated = await db.TreatedLadles.FindAsync([id], cancellation);
             var tap = await db.InForce<Tap>().AsNoTracking().SingleOrDefaultAsync(t => t.TreatedLadleId == id, cancellation);
             if (treated is null || tap is null) return new Finding("treatedLadleId", "ladle.unknown");
-            var mass = await LadleMass.Load(db, id, tap.Kg, cancellation);
+            var mass = await LadleContents.One(db, id, cancellation);
             if (kg > Math.Min(tap.Kg, mass.AtMostKg)) return new Finding("kg", "pourBack.overTap", Math.Max(0, mass.LeftKg));
             analysis = await OfLadle(db, treated, tap, cancellation);
         }

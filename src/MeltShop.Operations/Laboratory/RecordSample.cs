@@ -11,7 +11,7 @@ namespace MeltShop.Operations.Laboratory;
 
 /// <summary>
 /// Records a coin with its burns, and the mean over them. The first bath sample turns a charging heat into a bath; a sample of the
-/// last metal says that the ladle is poured, and holds it. Answers the sample.
+/// last metal says that the ladle is poured, and holds it. One under the magnesium floor holds again what was released. Answers the sample.
 /// </summary>
 public sealed class RecordSample(Recorder recorder, TimeProvider time) : Operation<RecordSample.Command, long>(recorder, time)
 {
@@ -84,8 +84,9 @@ public sealed class RecordSample(Recorder recorder, TimeProvider time) : Operati
         writing.Db.Add(sample);
         writing.Came(command.Kind, heat, ladle);
         await writing.Db.SaveChangesAsync(cancellation);
+        var held = await writing.HoldLow(sample, cancellation);
 
-        ChangeNotice[] notices = [new(ChangeKind.Sample, sample.Id), new(ChangeKind.Heat, heat.Id, heat.Version)];
+        ChangeNotice[] notices = [.. held, new(ChangeKind.Sample, sample.Id), new(ChangeKind.Heat, heat.Id, heat.Version)];
         return Done(sample.Id, ladle is null ? notices : [.. notices, new(ChangeKind.TreatedLadle, ladle.Id, ladle.Version)]);
     }
 

@@ -52,7 +52,10 @@ public sealed class SetBurnAside(Recorder recorder, TimeProvider time)
         });
         writing.Db.RemoveRange(SampleMeans.Update(sample.Means, SampleMeans.Of(sample.Burns)));
         await writing.Db.SaveChangesAsync(cancellation);
-        var held = await writing.Hold(await writing.Db.RestingOn(sample, cancellation), command.Reason, cancellation);
+        ChangeNotice[] held =
+        [
+            .. await writing.Hold(await writing.Db.RestingOn(sample, cancellation), command.Reason, cancellation), .. await writing.HoldLow(sample, cancellation),
+        ];
         return Done(
             sample.Means.ToDictionary(m => m.Element.Symbol, m => m.Percent),
             [new ChangeNotice(ChangeKind.Sample, sample.Id), new ChangeNotice(ChangeKind.Heat, sample.HeatId), .. held]);

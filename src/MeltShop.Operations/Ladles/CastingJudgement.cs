@@ -83,9 +83,20 @@ internal static class CastingJudgement
             .SelectMany(s => s.Means).Where(m => m.Element == Element.Mg && m.Percent < floor).Select(m => m.Percent).ToListAsync(cancellation);
         return
         [
+            .. await FromLow(writing.Db, treated.Id, concerns, cancellation),
             .. late.Where(m => concerns(m.Mould.Label)).Select(m => new Finding("sampleId", "mould.late", m.Mould.Label, m.Kind.ToString())),
             .. low.Select(percent => new Finding("sampleId", "sample.lowMagnesium", percent, floor!.Value)),
         ];
+    }
+
+    // Iron of a ladle that came back low speaks against what was poured with it, whatever the mixture's own last metal says.
+    private static async Task<IEnumerable<Finding>> FromLow(RecordsContext db, long treatedLadleId, Func<string, bool> concerns, CancellationToken cancellation)
+    {
+        var sources = await LowSources.Of(db, treatedLadleId, cancellation);
+        if (sources.Count == 0) return [];
+        var moulds = await db.InForce<PouredMould>().AsNoTracking().Where(m => m.TreatedLadleId == treatedLadleId && !m.IsWithdrawn).ToListAsync(cancellation);
+        return sources.Where(s => moulds.Count == 0 || moulds.Any(m => concerns(m.Label) && s.Concerns(m.ObservedAt)))
+            .Select(s => new Finding("sampleId", "ladle.lowSource", s.Ordinal, s.HeatNumber, s.MgPercent, s.FloorPercent));
     }
 
     // By what was known when it was ticked off, and by what is known now: a clock may have been put right since.

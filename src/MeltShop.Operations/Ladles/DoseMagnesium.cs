@@ -44,7 +44,7 @@ public sealed class DoseMagnesium(Recorder recorder, TimeProvider time) : Operat
         var at = writing.Stamp.ObservedAt;
         var problem = StoredJson.Value<TreatmentProblem>(stored);
         var times = await LadleTimesRows.One(db, treated.Id, at, cancellation);
-        var left = Math.Max(0, (await LadleMass.Load(db, treated.Id, ladle.Tap.Kg, cancellation)).LeftKg);
+        var left = Math.Max(0, (await LadleContents.One(db, treated.Id, cancellation)).LeftKg);
         var dose = Dose(writing, command, ladle, station, problem, times, left, floor);
         db.Add(dose);
         if (dose.MaterialId is { } materialId) await writing.Book(materialId, StockKind.Added, -dose.Kg, treated.HeatId, ladle.Card.AlloyLot, cancellation);
@@ -64,8 +64,9 @@ public sealed class DoseMagnesium(Recorder recorder, TimeProvider time) : Operat
         var kg = station.WireMgGramsPerMetre is { } grams ? CoredWire.MagnesiumKg(command.Amount, grams) : command.Amount;
         var now = MagnesiumNow.Percent(times, fade, writing.Stamp.ObservedAt);
         var after = DoseQuestion.After(problem, times, ironKg, kg, equipment, station.MgRecoveryPercent, now);
-        double? least = ladle.Card.MgRecoveryLeastPercent is { } recovery
-            ? DoseQuestion.After(problem, times, ironKg, kg, equipment, recovery, times.MgLeastPercent is { } low ? Math.Min(low, now) : now) : null;
+        var range = MagnesiumNow.Range(times, ladle.Card, writing.Stamp.ObservedAt);
+        var least = Banded(ladle.Card.MgRecoveryLeastPercent, range?.LeastPercent);
+        var most = Banded(ladle.Card.MgRecoveryMostPercent, range?.MostPercent);
         return new()
         {
             EntryKey = writing.Stamp.EntryKey,
@@ -79,8 +80,12 @@ public sealed class DoseMagnesium(Recorder recorder, TimeProvider time) : Operat
             FeedSeconds = station is { WireMgGramsPerMetre: not null, WireMetresPerMinute: { } speed } ? CoredWire.FeedSeconds(command.Amount, speed) : null,
             MgPercent = after,
             MgLeastPercent = least,
+            MgMostPercent = most,
             MinutesToFloor = after > floor ? fade.MinutesTo(after, floor) : null,
-            LeastMinutesToFloor = least > floor ? fade.MinutesTo(least.Value, floor) : null,
+            LeastMinutesToFloor = least > floor ? (MagnesiumNow.FastestFade(ladle.Card) ?? fade).MinutesTo(least.Value, floor) : null,
         };
+
+        // Where no band is known of what was there, it counts as it stands.
+        double? Banded(double? recovery, double? before) => recovery is { } percent ? DoseQuestion.After(problem, times, ironKg, kg, equipment, percent, before ?? now) : null;
     }
 }

@@ -8,6 +8,9 @@ public static class LadleProcess
 {
     public const string InMould = LadleTimesRows.InMould;
 
+    /// <summary>Treatment in a chamber that the iron flows through on its way into the ladle.</summary>
+    public const string FlowThrough = "flowThrough";
+
     /// <summary>Keys as a ladle keeps them, with their processes.</summary>
     public static IReadOnlyDictionary<string, MagnesiumProcess> All { get; } = MagnesiumProcess.All.ToDictionary(p => Key(p.Key), StringComparer.Ordinal);
 

@@ -1,5 +1,4 @@
-using MeltShop.Metallurgy.Chain;
-using MeltShop.Metallurgy.Elements;
+using MeltShop.Metallurgy.Pouring;
 using MeltShop.Metallurgy.Treatment;
 using MeltShop.Operations.Storing;
 using MeltShop.Records.Ladles;
@@ -7,25 +6,28 @@ using MeltShop.Records.Reading.Ladles;
 
 namespace MeltShop.Operations.Ladles;
 
-/// <summary>Residual magnesium of a ladle at an instant, by its clock and its fade; and of two ladles poured together.</summary>
+/// <summary>Residual magnesium of a ladle at an instant, by its clock and its fade.</summary>
 public static class MagnesiumNow
 {
     /// <summary>Predicted, %; 0 for grey iron and before there is a prediction.</summary>
     public static double Percent(LadleTimes times, Fade? fade, DateTimeOffset at)
     {
         ArgumentNullException.ThrowIfNull(times);
-        return times is { MgPercent: { } start, MgFrom: { } from } && fade is not null ? fade.After(start, Math.Max(0, (at - from).TotalMinutes)) : 0;
+        return times is { MgPercent: { } start, MgFrom: { } from } && fade is not null ? fade.After(start, Minutes(from, at)) : 0;
     }
 
-    /// <summary>Iron of another ladle poured onto iron that is fading: the one that comes loses by the re-ladling, at the most that is printed.</summary>
-    public static double Mixed(double inLadleKg, double inLadlePercent, double comesKg, double comesPercent)
-    {
-        var comes = ReLadling.After(comesPercent, 1, ReLadling.LossPercent.Most);
-        return Of(inLadleKg, inLadlePercent).Plus(Of(comesKg, comes)).Percent(Element.Mg);
-    }
+    /// <summary>The same as a band; null where none is known.</summary>
+    internal static MagnesiumRange? Range(LadleTimes times, PocketCard card, DateTimeOffset at) =>
+        times is { MgLeastPercent: { } least, MgMostPercent: { } most, MgFrom: { } from } && FadeOf(card) is { } fade
+            ? new MagnesiumRange(least, most).After(Minutes(from, at), FastestFade(card) ?? fade, Linear(card.MgFadeLeastPercentPerMinute) ?? fade) : null;
 
     internal static Fade? FadeOf(PocketCard card) =>
         card.Problem is { } problem ? StoredJson.Value<TreatmentProblem>(problem).Recipe.Fade : null;
 
-    private static Metal Of(double kg, double mgPercent) => Metal.Of(kg, Analysis.Of((Element.Mg, mgPercent)));
+    /// <summary>By the band of the ladle's figure; null where it has none.</summary>
+    internal static Fade? FastestFade(PocketCard card) => Linear(card.MgFadeMostPercentPerMinute);
+
+    private static Fade.Linear? Linear(double? percentPerMinute) => percentPerMinute is { } fade ? new(fade) : null;
+
+    private static double Minutes(DateTimeOffset from, DateTimeOffset at) => Math.Max(0, (at - from).TotalMinutes);
 }

@@ -1,6 +1,9 @@
+using MeltShop.Metallurgy;
 using MeltShop.Metallurgy.Treatment;
 using MeltShop.Operations.Storing;
 using MeltShop.Records.Ladles;
+using MeltShop.Records.Reading;
+using MeltShop.Records.Reading.Ladles;
 using MeltShop.Records.Sites;
 using MeltShop.Records.Writing;
 using Microsoft.EntityFrameworkCore;
@@ -13,14 +16,23 @@ namespace MeltShop.Operations.Ladles;
 /// </summary>
 internal static class PouredOver
 {
-    /// <returns>Null where it is prepared or reacts: then nothing may be poured into it.</returns>
-    public static async Task<TreatedLadle?> PourOver(this Writing writing, PouringLadle from, Ladle vessel, double kg, CancellationToken ct)
+    /// <returns>What stands against it where it is prepared or reacts, or where iron is left in it: that would mix with what comes.</returns>
+    public static async Task<(TreatedLadle? Opened, Finding? Finding)> PourOver(this Writing writing, PouringLadle from, Ladle vessel, double kg, CancellationToken ct)
     {
         var db = writing.Db;
         var earlier = await db.TreatedLadles.Where(l => l.LadleId == vessel.Id)
             .Where(l => l.State == TreatedLadleState.Prepared || l.State == TreatedLadleState.Tapped || l.State == TreatedLadleState.Pouring).ToListAsync(ct);
-        if (earlier.Any(l => l.State != TreatedLadleState.Pouring)) return null;
-        foreach (var emptied in earlier) writing.Step(emptied, TreatedLadleState.Held);
+        if (earlier.Any(l => l.State != TreatedLadleState.Pouring)) return (null, new Finding("vesselId", "ladle.busy"));
+        await db.LockLadles(ct, [from.Treated, .. earlier]);
+        foreach (var emptied in earlier)
+        {
+            var tap = await db.InForce<Tap>().AsNoTracking().SingleAsync(t => t.TreatedLadleId == emptied.Id, ct);
+            var mass = await LadleContents.One(db, emptied.Id, ct);
+            if (mass.AtLeastKg > 0) return (null, new Finding("vesselId", "ladle.notEmpty", mass.LeftKg));
+            writing.Step(emptied, TreatedLadleState.Held);
+        }
+
+        var figure = await db.LadleFigures.AsNoTracking().Where(f => f.LadleId == vessel.Id && f.Kind == LadleFigureKind.MgFade).OrderByDescending(f => f.Id).FirstOrDefaultAsync(ct);
         var ordinal = await db.TreatedLadles.Where(l => l.HeatId == from.Treated.HeatId).MaxAsync(l => l.Ordinal, ct) + 1;
         var treated = new TreatedLadle
         {
@@ -28,11 +40,11 @@ internal static class PouredOver
         };
         db.Add(treated);
         await db.SaveChangesAsync(ct);
-        db.Add(Card(writing.Stamp, treated.Id, from.Card, vessel, kg));
+        db.Add(Card(writing.Stamp, treated.Id, from.Card, vessel, figure, kg));
         db.Add(Tap(writing.Stamp, treated, from));
         writing.Step(treated, TreatedLadleState.Pouring);
         await db.SaveChangesAsync(ct);
-        return treated;
+        return (treated, null);
     }
 
     private static Tap Tap(Stamp stamp, TreatedLadle treated, PouringLadle from) => new()
@@ -41,7 +53,7 @@ internal static class PouredOver
         TreatedLadleId = treated.Id, HeatId = treated.HeatId, Kg = 0, FromTreatedLadleId = from.Treated.Id,
     };
 
-    private static PocketCard Card(Stamp stamp, long treatedLadleId, PocketCard card, Ladle vessel, double kg) => new()
+    private static PocketCard Card(Stamp stamp, long treatedLadleId, PocketCard card, Ladle vessel, LadleFigure? fade, double kg) => new()
     {
         EntryKey = stamp.EntryKey,
         PersonId = stamp.PersonId,
@@ -58,6 +70,8 @@ internal static class PouredOver
         StopWeightKg = vessel.FillLimitKg,
         Problem = Faded(card, vessel),
         Versions = card.Versions,
+        MgFadeLeastPercentPerMinute = fade?.Least,
+        MgFadeMostPercentPerMinute = fade?.Most,
         HeatLossKPerMinute = vessel.HeatLossKPerMinute,
         LeastPouringC = vessel.LeastPouringC ?? card.LeastPouringC,
         InoculationMinutes = vessel.InoculationMinutes ?? card.InoculationMinutes,

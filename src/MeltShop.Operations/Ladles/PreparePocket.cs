@@ -133,6 +133,7 @@ public sealed class PreparePocket(Recorder recorder, TimeProvider time) : Operat
         MgRecoveryLeastPercent = answer.RecoveryBand?.Least,
         MgRecoveryMostPercent = answer.RecoveryBand?.Most,
         MgFadeMostPercentPerMinute = facts.Figures.GetValueOrDefault(LadleFigureKind.MgFade)?.Most,
+        MgFadeLeastPercentPerMinute = facts.Figures.GetValueOrDefault(LadleFigureKind.MgFade)?.Least,
         HeatLossKPerMinute = facts.Ladle.HeatLossKPerMinute,
         TreatmentLossK = facts.Ladle.TreatmentLossK,
         LeastPouringC = facts.Ladle.LeastPouringC,

@@ -9,8 +9,8 @@ using Microsoft.EntityFrameworkCore;
 namespace MeltShop.Operations.Ladles;
 
 /// <summary>
-/// Ticks a mould off as poured. One whose pour ended after a limit of its ladle is held at once, with the limit that came first; what
-/// was released of the ladle is held again.
+/// Ticks a mould off as poured. One whose pour ended after a limit of its ladle is held at once, with the limit that came first, and
+/// so is one from a pouring furnace that took iron of a ladle that came back low; what was released of the ladle is held again.
 /// </summary>
 public sealed class RecordMould(Recorder recorder, TimeProvider time) : Operation<RecordMould.Command, RecordMould.Result>(recorder, time)
 {
@@ -46,7 +46,7 @@ public sealed class RecordMould(Recorder recorder, TimeProvider time) : Operatio
             return Refuse("label", "mould.known", label);
         }
 
-        var mass = await LadleMass.Load(db, treated.Id, ladle.Tap.Kg, cancellation);
+        var mass = await LadleContents.One(db, treated.Id, cancellation);
         if (command.Kg > mass.AtMostKg) return Refuse("kg", "ladle.short", Math.Max(0, mass.LeftKg));
 
         var at = writing.Stamp.ObservedAt;
@@ -65,9 +65,10 @@ public sealed class RecordMould(Recorder recorder, TimeProvider time) : Operatio
             StopAt = late?.StopAt,
         };
         db.Add(mould);
-        if (late is not null) db.Expect(treated, treated.Version); // whoever decides about this ladle has to see the mould first
+        var isDoubtful = late is not null || (await LowSources.Of(db, treated.Id, cancellation)).Any(source => source.Concerns(at));
+        if (isDoubtful) db.Expect(treated, treated.Version); // whoever decides about this ladle has to see the mould first
         await db.SaveChangesAsync(cancellation);
-        if (late is not null) await writing.Hold([treated.Id], label, cancellation);
+        if (isDoubtful) await writing.Hold([treated.Id], label, cancellation);
         return Done(
             new Result(mould.Id, late?.Kind, late?.StopAt, mass.LeftKg - command.Kg),
             new ChangeNotice(ChangeKind.TreatedLadle, treated.Id, treated.Version),

@@ -2,13 +2,10 @@ using MeltShop.Metallurgy;
 using MeltShop.Metallurgy.Elements;
 using MeltShop.Operations.Checking;
 using MeltShop.Operations.Heats;
-using MeltShop.Records.Laboratory;
 using MeltShop.Records.Ladles;
 using MeltShop.Records.People;
-using MeltShop.Records.Reading;
 using MeltShop.Records.Reading.Ladles;
 using MeltShop.Records.Writing;
-using Microsoft.EntityFrameworkCore;
 
 namespace MeltShop.Operations.Ladles;
 
@@ -55,10 +52,15 @@ public sealed class RecordRest(Recorder recorder, TimeProvider time) : Operation
         var db = writing.Db;
         var (ladle, finding) = await writing.Find(command.TreatedLadleId, "treatedLadleId", cancellation);
         if (finding is not null) return Written<double>.Refused(finding);
-        var into = command.Way == RestWay.IntoEmpty ? await Open(writing, command, ladle!, cancellation)
-            : command.Way == RestWay.IntoLadle ? await db.TreatedLadles.FindAsync([command.IntoId!.Value], cancellation) : null;
+        var (into, against) = command.Way switch
+        {
+            RestWay.IntoEmpty => await Open(writing, command, ladle!, cancellation),
+            RestWay.IntoLadle => (await db.TreatedLadles.FindAsync([command.IntoId!.Value], cancellation), null),
+            _ => ((TreatedLadle?)null, (Finding?)null),
+        };
+        if (against is not null) return Written<double>.Refused(against);
         await db.LockLadles(cancellation, into is null ? [ladle!.Treated] : [ladle!.Treated, into]);
-        var mass = await LadleMass.Load(db, ladle.Treated.Id, ladle.Tap.Kg, cancellation);
+        var mass = await LadleContents.One(db, ladle.Treated.Id, cancellation);
         if (command.Kg > mass.AtMostKg) return Refuse("kg", "ladle.short", Math.Max(0, mass.LeftKg));
 
         ChangeNotice[] notices = [new(ChangeKind.TreatedLadle, ladle.Treated.Id, ladle.Treated.Version), new(ChangeKind.Heat, ladle.Treated.HeatId)];
@@ -69,23 +71,22 @@ public sealed class RecordRest(Recorder recorder, TimeProvider time) : Operation
                 if (heat is null) return Refuse("heatId", "heat.unknown");
                 if (!heat.IsInFurnace()) return Refuse("heatId", "state.wrong", heat.State.ToString());
                 await db.LockFurnace(heat.FurnaceId, cancellation);
-                if (await writing.PourBack(heat, command.Kg, ladle.Treated.Id, Analysis.Empty, command.Reason, cancellation) is { } against)
+                if (await writing.PourBack(heat, command.Kg, ladle.Treated.Id, Analysis.Empty, command.Reason, cancellation) is { } finds)
                 {
-                    return Written<double>.Refused(against);
+                    return Written<double>.Refused(finds);
                 }
 
                 notices = [.. notices, new(ChangeKind.Heat, heat.Id), new(ChangeKind.Furnace, heat.FurnaceId)];
                 break;
-            case RestWay.IntoEmpty when into is null:
-                return Refuse("vesselId", "ladle.busy");
             case RestWay.IntoLadle or RestWay.IntoEmpty:
-                var (rest, wrong) = await Mix(writing, command, ladle, into, cancellation);
+                var (mixing, wrong) = await Mixing.Of(writing, ladle, into, command.Kg, cancellation);
                 if (wrong is not null) return Written<double>.Refused(wrong);
-                db.Add(rest!);
-                notices = [.. notices, new(ChangeKind.TreatedLadle, into!.Id, into.Version)];
+                db.Add(Rest(writing, command, into!.Id, mixing));
+                await db.SaveChangesAsync(cancellation);
+                notices = [.. notices, new(ChangeKind.TreatedLadle, into.Id, into.Version), .. await writing.HoldFed(ladle.Treated.Id, command.Reason, cancellation)];
                 break;
             default:
-                db.Add(Rest(writing, command, null, null, null, null, null, null));
+                db.Add(Rest(writing, command, null, null));
                 break;
         }
 
@@ -95,35 +96,11 @@ public sealed class RecordRest(Recorder recorder, TimeProvider time) : Operation
 
     private static string Into(RestWay way) => way switch { RestWay.IntoLadle => "intoLadleId", RestWay.IntoEmpty => "vesselId", _ => "heatId" };
 
-    private static async Task<TreatedLadle?> Open(Writing writing, Command command, PouringLadle from, CancellationToken ct) =>
-        await writing.Db.Ladles.FindAsync([command.IntoId!.Value], ct) is { } vessel && vessel.Id != from.Treated.LadleId ? await writing.PourOver(from, vessel, command.Kg, ct) : null;
+    private static async Task<(TreatedLadle? Opened, Finding? Finding)> Open(Writing writing, Command command, PouringLadle from, CancellationToken ct) =>
+        await writing.Db.Ladles.FindAsync([command.IntoId!.Value], ct) is { } vessel && vessel.Id != from.Treated.LadleId
+            ? await writing.PourOver(from, vessel, command.Kg, ct) : (null, new Finding("vesselId", "ladle.busy"));
 
-    private static async Task<(LadleRest? Fact, Finding? Finding)> Mix(
-        Writing writing, Command command, PouringLadle from, TreatedLadle? into, CancellationToken ct)
-    {
-        if (into is null || into.Id == from.Treated.Id) return (null, new Finding("intoLadleId", "ladle.unknown"));
-        if (into.State is not (TreatedLadleState.Tapped or TreatedLadleState.Pouring)) return (null, new Finding("intoLadleId", "state.wrong", into.State.ToString()));
-        var (target, finding) = await writing.Find(into.Id, "intoLadleId", ct);
-        if (finding is not null) return (null, finding);
-        if (target!.Card.MgFloorPercent is null && from.Card.MgFloorPercent is not null) return (null, new Finding("intoLadleId", "ladle.treatedIntoGrey"));
-        var at = writing.Stamp.ObservedAt;
-        var times = await LadleTimesRows.Load(writing.Db, [from.Treated.Id, into.Id], at, ct);
-        var there = await LadleMass.Load(writing.Db, into.Id, target.Tap.Kg, ct);
-        var inoculated = times[from.Treated.Id].InoculatedAt ?? times[from.Treated.Id].TappedAt;
-        var sample = await writing.Db.InForce<Sample>().Where(s => s.TreatedLadleId == from.Treated.Id && s.ObservedAt <= at && s.Means.Count > 0)
-            .OrderByDescending(s => s.ObservedAt).Select(s => (long?)s.Id).FirstOrDefaultAsync(ct);
-        if (target.Card.MgFloorPercent is not { } floor || MagnesiumNow.FadeOf(target.Card) is not { } fade)
-        {
-            return (Rest(writing, command, into.Id, null, null, null, inoculated, sample), null);
-        }
-
-        var comes = MagnesiumNow.Percent(times[from.Treated.Id], MagnesiumNow.FadeOf(from.Card), at);
-        var mixed = MagnesiumNow.Mixed(Math.Max(0, there.LeftKg), MagnesiumNow.Percent(times[into.Id], fade, at), command.Kg, comes);
-        return (Rest(writing, command, into.Id, mixed, mixed > floor ? fade.MinutesTo(mixed, floor) : null, comes, inoculated, sample), null);
-    }
-
-    private static LadleRest Rest(
-        Writing writing, Command command, long? intoId, double? mixed, double? minutes, double? comes, DateTimeOffset? inoculated, long? sampleId) => new()
+    private static LadleRest Rest(Writing writing, Command command, long? intoId, Mixing? mixing) => new()
     {
         EntryKey = writing.Stamp.EntryKey,
         PersonId = writing.Stamp.PersonId,
@@ -133,10 +110,13 @@ public sealed class RecordRest(Recorder recorder, TimeProvider time) : Operation
         TreatedLadleId = command.TreatedLadleId,
         IntoLadleId = intoId,
         Kg = command.Kg,
-        MixedMgPercent = mixed,
-        MinutesToFloor = minutes,
-        CameMgPercent = comes,
-        InoculatedAt = inoculated,
-        SampleId = sampleId,
+        MixedMgPercent = mixing?.MgPercent,
+        MixedMgLeastPercent = mixing?.Range?.LeastPercent,
+        MixedMgMostPercent = mixing?.Range?.MostPercent,
+        MinutesToFloor = mixing?.MinutesToFloor,
+        LeastMinutesToFloor = mixing?.LeastMinutesToFloor,
+        CameMgPercent = mixing?.CameMgPercent,
+        InoculatedAt = mixing?.InoculatedAt,
+        SampleId = mixing?.SampleId,
     };
 }

@@ -72,6 +72,7 @@ public sealed class TakeBack(Recorder recorder, TimeProvider time) : Operation<T
         EntryKey = writing.Stamp.EntryKey, PersonId = writing.Stamp.PersonId, ObservedAt = rest.ObservedAt, EnteredAt = writing.Stamp.EnteredAt,
         SupersedesId = rest.Id, Reason = command.Reason, IsWithdrawn = true,
         TreatedLadleId = rest.TreatedLadleId, IntoLadleId = rest.IntoLadleId, Kg = rest.Kg, MixedMgPercent = rest.MixedMgPercent, MinutesToFloor = rest.MinutesToFloor,
+        MixedMgLeastPercent = rest.MixedMgLeastPercent, MixedMgMostPercent = rest.MixedMgMostPercent, LeastMinutesToFloor = rest.LeastMinutesToFloor,
         CameMgPercent = rest.CameMgPercent, InoculatedAt = rest.InoculatedAt, SampleId = rest.SampleId,
     };
 

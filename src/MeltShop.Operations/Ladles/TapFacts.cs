@@ -29,7 +29,7 @@ internal static class TapFacts
         var problem = StoredJson.Value<TreatmentProblem>(stored);
         var t = temperatureC ?? problem.TemperatureC;
         var band = TreatmentBand.Of(problem with { IronKg = kg, AtMinutes = 0 }, alloyKg, ScalePercent, (least, most), (t, t));
-        var fade = card.MgFadeMostPercentPerMinute is { } fastest ? new Fade.Linear(fastest) : problem.Recipe.Fade;
+        var fade = MagnesiumNow.FastestFade(card) ?? problem.Recipe.Fade;
         return new(band.LeastMgPercent, band.MostMgPercent, band.LeastMgPercent > floor ? fade.MinutesTo(band.LeastMgPercent, floor) : null);
     }
 

@@ -21,6 +21,15 @@ public sealed class LadleRest : Fact, IWithdrawable
     /// <summary>Minutes from then until that ladle's floor; null where it starts under it.</summary>
     public double? MinutesToFloor { get; init; }
 
+    /// <summary>The least of the band of <see cref="MixedMgPercent"/>, %; null where the band of either iron is not known.</summary>
+    public double? MixedMgLeastPercent { get; init; }
+
+    /// <summary>The most of that band, %.</summary>
+    public double? MixedMgMostPercent { get; init; }
+
+    /// <summary>Minutes to the floor from the least of the band with the fastest fade; null where it starts under it, or no band is known.</summary>
+    public double? LeastMinutesToFloor { get; init; }
+
     /// <summary>For what went into a ladle: its magnesium before it was poured over, %, a prediction; null for grey iron.</summary>
     public double? CameMgPercent { get; init; }
 

@@ -25,6 +25,9 @@ public sealed class MagnesiumDose : Fact
     /// <summary>The least of its band, %.</summary>
     public double? MgLeastPercent { get; init; }
 
+    /// <summary>The most of its band, %.</summary>
+    public double? MgMostPercent { get; init; }
+
     /// <summary>Minutes from then until the floor; null where it starts under it.</summary>
     public double? MinutesToFloor { get; init; }
 

@@ -58,6 +58,7 @@ public sealed class PocketCard : Fact
 
     public double? MgRecoveryMostPercent { get; init; }
     public double? MgFadeMostPercentPerMinute { get; init; }
+    public double? MgFadeLeastPercentPerMinute { get; init; }
 
     /// <summary>Lots as they stand on the bags; null where nobody said.</summary>
     public string? AlloyLot { get; init; }

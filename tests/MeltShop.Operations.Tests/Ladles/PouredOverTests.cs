@@ -10,6 +10,7 @@ using MeltShop.Records.Laboratory;
 using MeltShop.Records.Ladles;
 using MeltShop.Records.Reading.Ladles;
 using MeltShop.Records.Reading.Recall;
+using MeltShop.Records.Sites;
 using Microsoft.EntityFrameworkCore;
 
 namespace MeltShop.Operations.Tests.Ladles;
@@ -47,10 +48,18 @@ public sealed class PouredOverTests
             .Follow([new TopUp(minutes, 300, rests[1].CameMgPercent!.Value)])[1];
         Assert.Equal(rests[0].CameMgPercent!.Value - 0.010, rests[0].MixedMgPercent!.Value, 9); // the most that being poured over costs
         Assert.Equal(expected.MgAfter, rests[1].MixedMgPercent!.Value, 9);
+        Assert.InRange(rests[1].MixedMgPercent!.Value, rests[1].MixedMgLeastPercent!.Value, rests[1].MixedMgMostPercent!.Value);
+        Assert.Equal(rests[1].MixedMgLeastPercent > 0.03, rests[1].LeastMinutesToFloor is not null); // from under the floor it has no time left
+        // By hand: the ends of the first ladle's own band, faded at 0.001 % a minute, less the most and the least that is printed for pouring over.
+        var tap = await db.Taps.SingleAsync(t => t.TreatedLadleId == first.Id, Soon);
+        var faded = 0.001 * (filledAt - first.ReactionEndedAt!.Value).TotalMinutes;
+        Assert.Equal(tap.MgLeastPercent!.Value - faded - 0.010, rests[0].MixedMgLeastPercent!.Value, 9);
+        Assert.Equal(tap.MgMostPercent!.Value - faded - 0.007, rests[0].MixedMgMostPercent!.Value, 9);
         Assert.Equal((expected.MgAfter - 0.03) / Fade, rests[1].MinutesToFloor!.Value, 6);
         Assert.Equal((sample, null), (rests[0].SampleId, rests[1].SampleId));
         var times = await LadleTimesRows.One(db, bath.Id, null, Soon);
         Assert.Equal((rests[1].ObservedAt, rests[1].MixedMgPercent), (times.MgChangedAt, times.MgPercent));
+        Assert.Equal((rests[1].MixedMgLeastPercent, rests[1].MixedMgMostPercent), (times.MgLeastPercent, times.MgMostPercent));
         // Its inoculation is as old as that of the oldest iron, which was inoculated in the first ladle's tap.
         Assert.Equal(await db.Taps.Where(t => t.TreatedLadleId == first.Id).Select(t => t.ObservedAt).SingleAsync(Soon), times.InoculatedAt);
         Assert.True(filledAt < toppedAt);
@@ -97,8 +106,41 @@ public sealed class PouredOverTests
         await Over(shop, ladle, RestWay.IntoEmpty, vessel, 400);
         var bath = await Filling(shop, "PF");
         await shop.Refuses(shop.Get<UndoReaction>(), shop.Melter, new(Guid.NewGuid(), shop.Now, bath.Id, bath.Version, "no"), "treatedLadleId", "correction.elsewhere");
+        // What is left in it by the scales would mix with what comes: it is not empty.
+        await shop.Refuses(shop.Get<RecordRest>(), shop.Melter, Rest(shop, ladle, RestWay.IntoEmpty, vessel, 200), "vesselId", "ladle.notEmpty");
+        await shop.Mould(bath, "1", 390); // the last 10 kg are within what a poured mass may be off
         await Over(shop, ladle, RestWay.IntoEmpty, vessel, 200); // emptied, and filled anew
         Assert.Equal((TreatedLadleState.Held, TreatedLadleState.Pouring), ((await shop.Treated(bath.Id)).State, (await Filling(shop, "PF")).State));
+    }
+
+    [Fact]
+    public async Task PouringFurnace_OverItsBrim_IsRefusedAndOverItsFillLimitIsNot()
+    {
+        await using var shop = await Shop.Open(RecordsProvider.Sqlite);
+        var heat = await shop.Bath();
+        var vessel = await Vessel(shop, fillLimitKg: 700, capacityKg: 850);
+        var ladle = await shop.Poured(heat, 900);
+        await shop.Refuses(shop.Get<RecordRest>(), shop.Melter, Rest(shop, ladle, RestWay.IntoEmpty, vessel, 860), "kg", "ladle.overBrim");
+
+        await Over(shop, ladle, RestWay.IntoEmpty, vessel, 800); // it happened: the page warns, as it does of a ladle tapped over its stop weight
+
+        var bath = await Filling(shop, "PF");
+        var view = (await shop.Get<LadlePage>().Load(bath.Id, Soon))!;
+        Assert.Equal((800.0, 700.0), (view.Treated!.InKg, view.Treated.FillLimitKg));
+        await shop.Refuses(shop.Get<RecordRest>(), shop.Melter, Rest(shop, ladle, RestWay.IntoLadle, bath.Id, 95), "kg", "ladle.overBrim");
+    }
+
+    private static async Task<long> Vessel(Shop shop, double fillLimitKg, double capacityKg)
+    {
+        var id = await Vessel(shop);
+        await using var db = shop.Db();
+        foreach (var (kind, kg) in new[] { (LadleFigureKind.FillLimit, fillLimitKg), (LadleFigureKind.Capacity, capacityKg) })
+        {
+            var version = await db.Ladles.Where(l => l.Id == id).Select(l => l.Version).SingleAsync(Soon);
+            await Shop.Do(shop.Get<SetLadleFigure>(), shop.Administrator, new(Guid.NewGuid(), shop.Now, id, version, kind, kg, null, null, FigureStanding.Shop, "invented for a test"));
+        }
+
+        return id;
     }
 
     private static async Task<long> Vessel(Shop shop) => (await Shop.Do(shop.Get<AddLadle>(), shop.Administrator, new(

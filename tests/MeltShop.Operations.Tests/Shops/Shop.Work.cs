@@ -62,8 +62,8 @@ public sealed partial class Shop
     }
 
     /// <summary>A ladle like the first one.</summary>
-    public async Task<long> SecondLadle() => (await Do(Get<AddLadle>(), Administrator, new(
-        Guid.NewGuid(), Now, "L2", "Ladle 2", "sandwich", 1100, 40, 50, null, 0.001, 5, "invented for a test"))).Value;
+    public async Task<long> SecondLadle(string code = "L2") => (await Do(Get<AddLadle>(), Administrator, new(
+        Guid.NewGuid(), Now, code, "Ladle " + code, "sandwich", 1100, 40, 50, null, 0.001, 5, "invented for a test"))).Value;
 
     /// <summary>A mould of so much, poured in 20 s.</summary>
     public Task<Outcome<RecordMould.Result>> Mould(TreatedLadle ladle, string label, double kg) =>

@@ -1,9 +1,12 @@
 using System.Text.Json.Serialization;
+using MeltShop.Metallurgy.Elements;
 using MeltShop.Operations.Checking;
 using MeltShop.Operations.Importing.Rows;
 using MeltShop.Operations.Importing.Subjects;
 using MeltShop.Operations.Laboratory;
+using MeltShop.Operations.Ladles;
 using MeltShop.Records.Importing;
+using MeltShop.Records.Laboratory;
 using MeltShop.Records.People;
 using MeltShop.Records.Writing;
 using Microsoft.EntityFrameworkCore;
@@ -68,8 +71,9 @@ public sealed class ImportSamples(Recorder recorder, TimeProvider time) : Operat
         await rows.Write(db, cancellation);
         await NewChecks.Write(writing, checks, command.InstrumentId, file.Id, cancellation);
         var notices = await Came(writing, samples, cancellation);
+        var held = await HoldLow(writing, rows, cancellation);
         if (checks.Count > 0) notices = [.. notices, new(ChangeKind.Instrument, command.InstrumentId)];
-        return Done(new(file.Id, found.New.Count, found.NewRows, rows.Samples.Count > 0 ? rows.Samples[0].Id : 0), [new(ChangeKind.Import, file.Id), .. notices]);
+        return Done(new(file.Id, found.New.Count, found.NewRows, rows.Samples.Count > 0 ? rows.Samples[0].Id : 0), [new(ChangeKind.Import, file.Id), .. notices, .. held]);
     }
 
     private static ImportedFile FileOf(Stamp stamp, Command command, FoundSamples found) => new()
@@ -90,6 +94,17 @@ public sealed class ImportSamples(Recorder recorder, TimeProvider time) : Operat
         Samples = found.New.Count,
         Refusals = RefusedRows.Text(found.Faults.Take(MostReasons)),
     };
+
+    /// <summary>What was released of ladles whose treated iron came back with too little magnesium, by the lowest sample of each.</summary>
+    private static async Task<IReadOnlyList<ChangeNotice>> HoldLow(Writing writing, NewRows rows, CancellationToken cancellation)
+    {
+        var magnesium = rows.Means.Where(m => m.Element == Element.Mg).ToDictionary(m => m.SampleId, m => m.Percent);
+        var lowest = rows.Samples.Where(s => s.TreatedLadleId is not null && SampleKinds.Treated.Contains(s.Kind) && magnesium.ContainsKey(s.Id))
+            .GroupBy(s => s.TreatedLadleId!.Value, s => magnesium[s.Id]).ToList();
+        var held = new List<ChangeNotice>();
+        foreach (var ladle in lowest) held.AddRange(await writing.HoldLow(ladle.Key, ladle.Min(), cancellation));
+        return held;
+    }
 
     /// <summary>What the samples say of their heats and ladles.</summary>
     private static async Task<IReadOnlyList<ChangeNotice>> Came(Writing writing, IReadOnlyList<FoundSample> samples, CancellationToken cancellation)

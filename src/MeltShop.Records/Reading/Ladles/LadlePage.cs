@@ -64,6 +64,7 @@ public sealed class LadlePage
 
         var temperatures = await HeatFacts.Temperatures(db, heatId, null, ct);
         var last = await db.TreatedLadles.Where(l => l.HeatId == heatId).MaxAsync(l => (int?)l.Ordinal, ct);
+        var standing = treated is null ? (Others: [], Vessels: []) : await OtherVessels.Load(db, treated, ladles, ct);
         return new(
             head, grade, [.. ladles.Where(l => !PouringVessel.Is(l.Process))], [.. additions.Where(m => m.Uses.HasFlag(MaterialUses.Treatment))],
             [.. additions.Where(m => m.Uses.HasFlag(MaterialUses.Inoculation))], lastBath, treated, samples,
@@ -73,8 +74,8 @@ public sealed class LadlePage
             LastWedge = await SampleRows.Last(db, heatId, [SampleKind.ChillWedge], ct),
             PearliteFormers = [.. additions.Where(IsPearliteFormer)],
             Pouring = treated is null ? null : await PouringRows.Load(db, treated, ct),
-            Others = treated is null ? [] : await Others(db, treated.Id, ct),
-            Vessels = treated is null ? [] : await Vessels(db, treated.LadleId, ladles, ct),
+            Others = standing.Others,
+            Vessels = standing.Vessels,
             OpenHeats = treated is null ? [] : await OpenHeats(db, ct),
         };
     }
@@ -91,21 +92,6 @@ public sealed class LadlePage
         var ladles = await db.Ladles.AsNoTracking().Where(l => l.IsActive).OrderBy(l => l.Code).Take(Facts.Most).ToListAsync(ct);
         var used = await EquipmentPage.LastUsed(db, ct);
         return [.. ladles.Select(l => LadleEquipment.Of(l, used.TryGetValue(l.Id, out var last) ? last : null))];
-    }
-
-    private static async Task<IReadOnlyList<OtherLadle>> Others(RecordsContext db, long id, CancellationToken ct) => await (
-        from other in db.TreatedLadles
-        join ladle in db.Ladles on other.LadleId equals ladle.Id
-        join heat in db.Heats on other.HeatId equals heat.Id
-        where other.Id != id && (other.State == TreatedLadleState.Tapped || other.State == TreatedLadleState.Pouring)
-        orderby other.Id
-        select new OtherLadle(other.Id, other.Ordinal, heat.Number, ladle.Name)).Take(Facts.Most).ToListAsync(ct);
-
-    private static async Task<IReadOnlyList<LadleEquipment>> Vessels(RecordsContext db, long own, IReadOnlyList<LadleEquipment> all, CancellationToken ct)
-    {
-        var busy = await db.TreatedLadles.Where(l => l.State == TreatedLadleState.Prepared || l.State == TreatedLadleState.Tapped)
-            .Select(l => l.LadleId).ToListAsync(ct);
-        return [.. all.Where(l => l.Id != own && !busy.Contains(l.Id))];
     }
 
     private static async Task<IReadOnlyList<OpenHeat>> OpenHeats(RecordsContext db, CancellationToken ct) => await (

@@ -29,6 +29,9 @@ public sealed record LadleTimes
     /// <summary>The least of its band, %.</summary>
     public double? MgLeastPercent { get; init; }
 
+    /// <summary>The most of its band, %.</summary>
+    public double? MgMostPercent { get; init; }
+
     public double? MgFloorPercent { get; init; }
 
     /// <summary>Minutes from the start of its clock to the floor; null where it starts under it.</summary>

@@ -12,7 +12,7 @@ public static class LadleTimesRows
     /// <summary>Treatment in the mould: no magnesium fades in the ladle.</summary>
     public const string InMould = "inMould";
 
-    private sealed record Change(long LadleId, DateTimeOffset At, double? MgPercent, double? MgLeastPercent, double? Minutes, double? LeastMinutes);
+    private sealed record Change(long LadleId, DateTimeOffset At, double? MgPercent, double? MgLeastPercent, double? MgMostPercent, double? Minutes, double? LeastMinutes);
 
     /// <param name="until">By what had been observed until then; null for all.</param>
     public static async Task<IReadOnlyDictionary<long, LadleTimes>> Load(
@@ -70,9 +70,9 @@ public static class LadleTimesRows
     {
         var ids = floors.Keys.ToList();
         var means = await db.InForce<Sample>().AsNoTracking()
-            .Where(s => s.TreatedLadleId != null && ids.Contains(s.TreatedLadleId.Value) && s.ObservedAt <= known)
+            .Where(s => SampleKinds.Treated.Contains(s.Kind) && s.TreatedLadleId != null && ids.Contains(s.TreatedLadleId.Value) && s.ObservedAt <= known)
             .SelectMany(s => s.Means.Where(m => m.Element == Element.Mg), (s, m) => new { LadleId = s.TreatedLadleId!.Value, s.ObservedAt, m.Percent }).ToListAsync(ct);
-        return means.Where(m => m.Percent < floors[m.LadleId]).Select(m => new Change(m.LadleId, m.ObservedAt, m.Percent, null, null, null));
+        return means.Where(m => m.Percent < floors[m.LadleId]).Select(m => new Change(m.LadleId, m.ObservedAt, m.Percent, null, null, null, null));
     }
 
     private static async Task<List<Change>> Changes(RecordsContext db, IReadOnlyCollection<long> ids, DateTimeOffset known, CancellationToken ct)
@@ -83,8 +83,8 @@ public static class LadleTimesRows
             .ToListAsync(ct);
         return
         [
-            .. doses.Select(d => new Change(d.TreatedLadleId, d.ObservedAt, d.MgPercent, d.MgLeastPercent, d.MinutesToFloor, d.LeastMinutesToFloor)),
-            .. mixings.Select(r => new Change(r.IntoLadleId!.Value, r.ObservedAt, r.MixedMgPercent, null, r.MinutesToFloor, null)),
+            .. doses.Select(d => new Change(d.TreatedLadleId, d.ObservedAt, d.MgPercent, d.MgLeastPercent, d.MgMostPercent, d.MinutesToFloor, d.LeastMinutesToFloor)),
+            .. mixings.Select(r => new Change(r.IntoLadleId!.Value, r.ObservedAt, r.MixedMgPercent, r.MixedMgLeastPercent, r.MixedMgMostPercent, r.MinutesToFloor, r.LeastMinutesToFloor)),
         ];
     }
 
@@ -103,6 +103,7 @@ public static class LadleTimesRows
             MgChangedAt = change?.At,
             MgPercent = change is null ? tap?.MgAfterTreatmentPercent : change.MgPercent,
             MgLeastPercent = change is null ? tap?.MgLeastPercent : change.MgLeastPercent,
+            MgMostPercent = change is null ? tap?.MgMostPercent : change.MgMostPercent,
             MgFloorPercent = card?.MgFloorPercent,
             MinutesToFloor = change is null ? tap?.MinutesToFloor : change.Minutes,
             LeastMinutesToFloor = change is null ? tap?.LeastMinutesToFloor : change.LeastMinutes,

@@ -35,7 +35,7 @@ public sealed record LadleView(
     /// <summary>Ladles that hold iron now, of any heat: where the rest of this one may go.</summary>
     public IReadOnlyList<OtherLadle> Others { get; init; } = [];
 
-    /// <summary>Ladles, pouring furnaces and troughs into which this one may be poured empty: not itself, and none that is prepared or reacts.</summary>
+    /// <summary>Ladles, pouring furnaces and troughs into which this one may be poured empty: not itself, and none that is prepared, reacts or has iron left in it.</summary>
     public IReadOnlyList<LadleEquipment> Vessels { get; init; } = [];
 
     /// <summary>Heats that are in a furnace now: where the rest of this ladle may go back.</summary>
@@ -43,7 +43,12 @@ public sealed record LadleView(
 }
 
 /// <summary>A ladle with iron in it.</summary>
-public sealed record OtherLadle(long Id, int Ordinal, string HeatNumber, string LadleName);
+/// <param name="FillLimitKg">Greatest mass that leaves its freeboard, kg.</param>
+public sealed record OtherLadle(long Id, int Ordinal, string HeatNumber, string LadleName, double FillLimitKg)
+{
+    /// <summary>What is in it by the scales, kg.</summary>
+    public double LeftKg { get; init; }
+}
 
 /// <summary>A heat in its furnace.</summary>
 public sealed record OpenHeat(long Id, string Number, string FurnaceName);

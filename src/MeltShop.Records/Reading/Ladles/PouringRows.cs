@@ -27,7 +27,11 @@ internal static class PouringRows
             [.. inoculations.Select(r => new InoculationView(Entry(r), r.Fact.Place, names[r.Fact.MaterialId], r.Fact.Kg, r.Fact.Lot))],
             [.. doses.Select(r => new DoseView(r.Origin, r.Fact.MaterialId is { } id ? names[id] : null, r.Fact.Kg, r.Fact.WireMetres, r.Fact.FeedSeconds, r.Fact.MgPercent, r.Fact.MinutesToFloor))],
             [.. back.Select(r => new BackView(r.Origin, r.Fact.Kg))],
-            came.Where(c => c.Entry.Stands).Sum(c => c.Kg)) { Came = came };
+            came.Where(c => c.Entry.Stands).Sum(c => c.Kg)) 
+        {
+            Came = came,
+            LowSources = await LowSources.Of(db, treated.Id, ct),
+        };
 
         int? Ordinal(LadleRest rest) => rest.IntoLadleId is { } id ? ordinals[id] : null;
     }
@@ -45,7 +49,10 @@ internal static class PouringRows
         [
             .. rows.Select(r => new CameView(
                 Entry(r), r.Fact.TreatedLadleId, from[r.Fact.TreatedLadleId].Ordinal, from[r.Fact.TreatedLadleId].Number, r.Fact.Kg, r.Fact.CameMgPercent,
-                r.Fact.MixedMgPercent, r.Fact.SampleId)),
+                r.Fact.MixedMgPercent, r.Fact.SampleId)
+            {
+                MixedMgBand = r.Fact is { MixedMgLeastPercent: { } least, MixedMgMostPercent: { } most } ? (least, most) : null,
+            }),
         ];
     }
 

@@ -12,6 +12,9 @@ public sealed record PouringView(
     /// <summary>What came from other ladles, the first first.</summary>
     public IReadOnlyList<CameView> Came { get; init; } = [];
 
+    /// <summary>Of those, the ladles that came back low themselves.</summary>
+    public IReadOnlyList<LowSource> LowSources { get; init; } = [];
+
     /// <summary>Moulds that count.</summary>
     public IEnumerable<MouldView> Poured => Moulds.Where(m => m.Entry.Stands);
 
@@ -51,4 +54,8 @@ public sealed record BackView(Origin Origin, double Kg);
 /// <param name="MixedMgPercent">Magnesium right after mixing, %.</param>
 /// <param name="SampleId">The last sample of that ladle then; null where none was taken.</param>
 public sealed record CameView(
-    LadleEntry Entry, long FromLadleId, int FromOrdinal, string FromHeatNumber, double Kg, double? CameMgPercent, double? MixedMgPercent, long? SampleId);
+    LadleEntry Entry, long FromLadleId, int FromOrdinal, string FromHeatNumber, double Kg, double? CameMgPercent, double? MixedMgPercent, long? SampleId)
+{
+    /// <summary>Of the mixture as a band, %; null where none is known.</summary>
+    public (double Least, double Most)? MixedMgBand { get; init; }
+}

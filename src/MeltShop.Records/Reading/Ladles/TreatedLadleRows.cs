@@ -16,7 +16,7 @@ internal static class TreatedLadleRows
             from treated in which.AsNoTracking()
             join ladle in db.Ladles on treated.LadleId equals ladle.Id
             orderby treated.HeatId, treated.Ordinal
-            select new { Treated = treated, ladle.Code, ladle.Name }).Take(Facts.Most + 1).ToListAsync(ct);
+            select new { Treated = treated, ladle.Code, ladle.Name, ladle.FillLimitKg }).Take(Facts.Most + 1).ToListAsync(ct);
         var ids = ladles.Select(l => l.Treated.Id).ToList();
         var cards = (await Cards(db, ids, known, ct)).ToLookup(c => c.LadleId, c => c.Card);
         var taps = (await db.Rows(db.Taps.Where(t => ids.Contains(t.TreatedLadleId)), known, ct)).ToLookup(r => r.Fact.TreatedLadleId, View);
@@ -29,6 +29,7 @@ internal static class TreatedLadleRows
                 l.Treated.Id, l.Treated.Version, l.Treated.HeatId, l.Treated.Ordinal, l.Treated.LadleId, l.Code, l.Name, l.Treated.State,
                 l.Treated.ReactionEndedAt, [.. cards[l.Treated.Id]], [.. taps[l.Treated.Id]], [.. decisions[l.Treated.Id]])
             {
+                FillLimitKg = l.FillLimitKg,
                 CameKg = came.GetValueOrDefault(l.Treated.Id),
             }),
         ];

@@ -13,6 +13,9 @@ public sealed record TreatedLadleView(
     /// <summary>What came from other ladles, kg.</summary>
     public double CameKg { get; init; }
 
+    /// <summary>Greatest mass that leaves its freeboard, kg.</summary>
+    public double FillLimitKg { get; init; }
+
     /// <summary>All the iron that was in it: tapped, and poured in from other ladles, kg.</summary>
     public double InKg => (Tap?.Kg ?? 0) + CameKg;
 

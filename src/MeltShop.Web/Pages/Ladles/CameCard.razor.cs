@@ -7,5 +7,7 @@ namespace MeltShop.Web.Pages.Ladles;
 public sealed partial class CameCard
 {
     [Parameter, EditorRequired]
-    public IReadOnlyList<CameView> Came { get; set; } = [];
+    public PouringView Pouring { get; set; } = null!;
+
+    private LowSource? Low(CameView came) => Pouring.LowSources.FirstOrDefault(low => low.LadleId == came.FromLadleId);
 }

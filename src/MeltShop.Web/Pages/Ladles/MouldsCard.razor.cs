@@ -30,7 +30,9 @@ public sealed partial class MouldsCard
         var (kind, stopAt) = mould.LateFor is { } late ? (late, mould.StopAt!.Value)
             : Since(mould) is { } limit ? (limit.Kind, limit.StopAt) : ((PouringLimitKind?)null, default(DateTimeOffset));
         return kind is { } held ? Text["LateFor." + held, Site.Time(stopAt)].Value
-            : mould.Entry.Origin.ObservedAt <= LowUntil ? Text["HeldForMagnesium"].Value : null;
+            : mould.Entry.Origin.ObservedAt <= LowUntil ? Text["HeldForMagnesium"].Value
+            : Pouring.LowSources.FirstOrDefault(low => low.Concerns(mould.Entry.Origin.ObservedAt)) is { } source
+                ? Text["HeldForSource", source.Ordinal, source.HeatNumber].Value : null;
     }
 
     /// <summary>A limit that lies before it by the clock as it stands now, where it was put right since; a release asks for the others too.</summary>

@@ -16,6 +16,7 @@ public sealed partial class PocketFigures
     {
         { IsDosedOnWeighedMass: true } => "AlloyOnWeighed",
         { Ladle.Process: LadleProcess.InMould } => "AlloyInMoulds",
+        { Ladle.Process: LadleProcess.FlowThrough } => "AlloyInChamber",
         _ => "CardAlloy",
     };
 

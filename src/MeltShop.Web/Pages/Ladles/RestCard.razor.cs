@@ -29,7 +29,22 @@ public sealed partial class RestCard
 
     private IEnumerable<Choice> Vessels => View.Vessels.Select(v => new Choice(PocketDraft.Text(v.Id), $"{v.Name}, {MassText.Show(v.FillLimitKg, 0)}"));
 
-    private IEnumerable<Choice> Others => View.Others.Select(o => new Choice(PocketDraft.Text(o.Id), Text["OtherLadle", o.Ordinal, o.HeatNumber, o.LadleName]));
+    private IEnumerable<Choice> Others => View.Others.Select(o => new Choice(PocketDraft.Text(o.Id), Text["OtherLadle", o.Ordinal, o.HeatNumber, o.LadleName, MassText.Show(Math.Max(0, o.LeftKg), 0), MassText.Show(o.FillLimitKg, 0)]));
+
+    /// <summary>What would be over the fill limit of what was chosen, by the scales; null where it fits.</summary>
+    private (double Kg, double LimitKg)? Overfill
+    {
+        get
+        {
+            var into = entry.Chosen switch
+            {
+                RestWay.IntoLadle => View.Others.Where(o => PocketDraft.Text(o.Id) == entry.IntoLadle.Value).Select(o => ((double, double)?)(Math.Max(0, o.LeftKg), o.FillLimitKg)).FirstOrDefault(),
+                RestWay.IntoEmpty => View.Vessels.Where(v => PocketDraft.Text(v.Id) == entry.Vessel.Value).Select(v => ((double, double)?)(0, v.FillLimitKg)).FirstOrDefault(),
+                _ => null,
+            };
+            return into is { Item1: var there, Item2: var limit } && there + entry.Kg.Value - limit is > 0 and var over ? (over, limit) : null;
+        }
+    }
 
     protected override void OnParametersSet()
     {

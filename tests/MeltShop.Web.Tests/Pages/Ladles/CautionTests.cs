@@ -2,13 +2,14 @@ using Bunit;
 using MeltShop.Operations.Ladles;
 using MeltShop.Records.Grades;
 using MeltShop.Records.People;
+using MeltShop.Web.Pages.JointPours;
 using MeltShop.Web.Pages.Ladles;
 using Microsoft.AspNetCore.Components;
 
 namespace MeltShop.Web.Tests.Pages.Ladles;
 
 /// <summary>
-/// The usual cautions of a ladle (common practice; the hoist: Ohio Administrative Code, rule 4123:1-7-05): there in every state, for every
+/// The usual cautions of a ladle, of a joint pour, of topping up and of what is left (common practice; the hoist: Ohio Administrative Code, rule 4123:1-7-05): there in every state, for every
 /// role, whatever is ticked or pressed, with nothing in them that could put them away.
 /// </summary>
 public sealed class CautionTests : LadleTest
@@ -47,6 +48,45 @@ public sealed class CautionTests : LadleTest
         Assert.Empty(caution.QuerySelectorAll("input, button, summary, a"));
     }
 
+    [Fact]
+    public void JointPourAndToppingUp_WhateverIsTyped_KeepTheirsForEveryRole()
+    {
+        foreach (var role in Role.All)
+        {
+            SignIn(role);
+            var joint = Render<JointPouring>();
+            joint.Find("[data-field='ladles[0].kg'] input").Change("10000");
+            AllThere(joint, "joint-cautions", "Flare", "Damp", "Decides");
+            var bath = Render<ToppingUp>();
+            bath.Find("[data-field=kg] input").Change("1000");
+            AllThere(bath, "bath-cautions", "Flare", "Damp", "Overfill", "Decides");
+        }
+    }
+
+    /// <summary>Wherever the rest of a ladle goes, its own caution stands in the form that records it, and those of the ladle stand besides.</summary>
+    [Fact]
+    public async Task Rest_WhereverItGoes_HasItsCautionInTheForm()
+    {
+        SignIn(Role.Melter);
+        var id = await Prepared();
+        await Tap(id, 790);
+        await EndReaction(id);
+        var other = await Prepared(1);
+        await Tap(other, 500);
+        await EndReaction(other);
+        var page = await Open(id, "Pouring");
+
+        foreach (var way in Enum.GetValues<RestWay>())
+        {
+            page.Find("[data-testid=rest-form] [data-field=way] select").Change(way.ToString());
+            var caution = page.Find($"[data-testid=rest-form] .caution[data-caution={way}]");
+            Assert.Empty(caution.QuerySelectorAll("input, button, summary, a, [hidden]"));
+            Assert.Null(caution.Closest("details"));
+            Assert.Contains(way == RestWay.PouredBack ? "flares" : "dry", caution.TextContent, StringComparison.OrdinalIgnoreCase);
+            AllThere(page);
+        }
+    }
+
     private async Task EveryRole(long id, string state)
     {
         foreach (var role in Role.All)
@@ -64,10 +104,13 @@ public sealed class CautionTests : LadleTest
     }
 
     private static void AllThere<TPage>(IRenderedComponent<TPage> page)
+        where TPage : IComponent => AllThere(page, "ladle-cautions", Usual);
+
+    private static void AllThere<TPage>(IRenderedComponent<TPage> page, string where, params string[] usual)
         where TPage : IComponent
     {
-        var cautions = page.Find("[data-testid=ladle-cautions]");
-        Assert.Equal(Usual, cautions.QuerySelectorAll("[data-caution]").Select(caution => caution.GetAttribute("data-caution")));
+        var cautions = page.Find($"[data-testid={where}]");
+        Assert.Equal(usual, cautions.QuerySelectorAll("[data-caution]").Select(caution => caution.GetAttribute("data-caution")));
         Assert.Empty(cautions.QuerySelectorAll("input, button, summary, a, [hidden]"));
         Assert.Null(cautions.Closest("details"));
     }

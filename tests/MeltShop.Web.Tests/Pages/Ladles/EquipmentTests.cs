@@ -94,6 +94,26 @@ public sealed class EquipmentTests : LadleTest
         Assert.StartsWith("20.0 kg", page.Find("[data-testid=alloy-kg]").TextContent.Trim(), StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData("inMould", "per-mould", "Alloy in the chambers of all moulds together", "No magnesium clock runs in the ladle")]
+    [InlineData("flowThrough", "flow-through", "Alloy in the chamber that the iron flows through", "from the end of the flow")]
+    public async Task Card_WhereNothingLiesInALadlesPocket_IsOneOfItsOwn(string process, string note, string alloy, string clock)
+    {
+        await BathSample();
+        var id = (await The<AddLadle>().Run(Founder, new(
+            Guid.NewGuid(), Now, "chamber", "Chamber", process, 600, 40, process == "inMould" ? 75 : 40, null, 0.001, 4, "invented for a test"), Cancellation)).Value;
+        SignIn(Role.Melter);
+        var page = Render<LadlePreparation>(parameters => parameters.Add(p => p.HeatId, HeatId));
+        page.WaitForState(() => page.FindAll("[data-state=ready]").Count > 0, Patience);
+        page.Find("[data-field=ladleId] select").Change($"{id}");
+        foreach (var (field, text) in new[] { ("temperatureC", "1480"), ("baseSulphurPercent", "0.009"), ("plannedKg", "400") }) page.Find($"[data-field={field}] input").Change(text);
+        page.WaitForState(() => page.FindAll($"[data-testid={note}]").Count > 0, Patience);
+
+        Assert.Contains(clock, page.Find($"[data-testid={note}]").TextContent, StringComparison.Ordinal);
+        Assert.Contains(alloy, page.Find("[data-testid=pocket-card]").TextContent, StringComparison.Ordinal);
+        Assert.Empty(page.FindAll($"[data-testid={(note == "per-mould" ? "flow-through" : "per-mould")}]"));
+    }
+
     [Fact]
     public async Task WireStation_OverTheStopWeight_OffersMetresAndSecondsOnceAndTakesThem()
     {
