@@ -81,6 +81,21 @@ public sealed class LowSourceTests
         Assert.Equal([first.Id], (await LowSources.Of(db, bath.Id, Soon)).Select(s => s.LadleId));
     }
 
+    [Fact]
+    public async Task BaseIron_MeasuredBeforeItsTreatment_IsNoLadleThatCameBackLow()
+    {
+        await using var shop = await Shop.Open(RecordsProvider.Sqlite);
+        var heat = await shop.Bath();
+        var ladle = await shop.Poured(heat, 700);
+        await shop.Sample(heat, ladle, SampleKind.LadleBase, ("S", 0.012), ("Mg", 0.001)); // told late
+        await using var db = shop.Db();
+        var times = await LadleTimesRows.One(db, ladle.Id, null, Soon);
+        Assert.Equal((null, await db.Taps.Where(t => t.TreatedLadleId == ladle.Id).Select(t => t.MgAfterTreatmentPercent).SingleAsync(Soon)), (times.MgChangedAt, times.MgPercent));
+
+        await shop.Sample(heat, ladle, SampleKind.AfterTreatment, ("Mg", 0.021));
+        Assert.Equal(0.021, (await LadleTimesRows.One(db, ladle.Id, null, Soon)).MgPercent);
+    }
+
     /// <summary>A pouring furnace filled from one ladle, a mould poured, topped up from a second one, and another mould.</summary>
     private static async Task<(Heat Heat, TreatedLadle First, TreatedLadle Second, TreatedLadle Bath)> Topped(Shop shop, int moulds = 2)
     {

@@ -1,5 +1,6 @@
 using MeltShop.Metallurgy.Elements;
 using MeltShop.Operations.Ladles;
+using MeltShop.Records.Laboratory;
 using MeltShop.Records.Ladles;
 using MeltShop.Records.Reading.Laboratory;
 using MeltShop.Records.Reading.Ladles;
@@ -48,7 +49,8 @@ public sealed partial class LowMagnesiumCard
     public static DateTimeOffset? HeldUntil(LadleView view) =>
         Samples(view).Where(s => IsLow(view, s)).Select(s => (DateTimeOffset?)(DosedAfter(view, s) ?? DateTimeOffset.MaxValue)).Max();
 
-    private static IEnumerable<SampleView> Samples(LadleView view) => view.Samples.Where(s => !s.Origin.IsCorrected && s.Mean(Element.Mg) is not null);
+    private static IEnumerable<SampleView> Samples(LadleView view) => view.Samples
+        .Where(s => SampleKinds.Treated.Contains(s.Kind) && !s.Origin.IsCorrected && s.Mean(Element.Mg) is not null); // base iron has none before its treatment
 
     private static bool IsLow(LadleView view, SampleView sample) => sample.Mean(Element.Mg) < view.Treated?.Card?.MgFloorPercent;
 
