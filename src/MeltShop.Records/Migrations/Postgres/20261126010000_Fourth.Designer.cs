@@ -1824,7 +1824,16 @@ namespace MeltShop.Records.Migrations.Postgres
                     b.Property<double>("Kg")
                         .HasColumnType("double precision");
 
+                    b.Property<double?>("LeastMinutesToFloor")
+                        .HasColumnType("double precision");
+
                     b.Property<double?>("MinutesToFloor")
+                        .HasColumnType("double precision");
+
+                    b.Property<double?>("MixedMgLeastPercent")
+                        .HasColumnType("double precision");
+
+                    b.Property<double?>("MixedMgMostPercent")
                         .HasColumnType("double precision");
 
                     b.Property<double?>("MixedMgPercent")
@@ -1936,6 +1945,9 @@ namespace MeltShop.Records.Migrations.Postgres
                     b.Property<double?>("MgLeastPercent")
                         .HasColumnType("double precision");
 
+                    b.Property<double?>("MgMostPercent")
+                        .HasColumnType("double precision");
+
                     b.Property<double>("MgPercent")
                         .HasColumnType("double precision");
 
@@ -2035,6 +2047,9 @@ namespace MeltShop.Records.Migrations.Postgres
                         .HasColumnType("double precision");
 
                     b.Property<double?>("LeastPouringC")
+                        .HasColumnType("double precision");
+
+                    b.Property<double?>("MgFadeLeastPercentPerMinute")
                         .HasColumnType("double precision");
 
                     b.Property<double?>("MgFadeMostPercentPerMinute")

@@ -111,6 +111,12 @@ namespace MeltShop.Records.Migrations.Postgres
                 type: "text",
                 nullable: true);
 
+            migrationBuilder.AddColumn<double>(
+                name: "MgFadeLeastPercentPerMinute",
+                table: "PocketCards",
+                type: "double precision",
+                nullable: true);
+
             migrationBuilder.AddColumn<string>(
                 name: "PearliteLot",
                 table: "PocketCards",
@@ -132,6 +138,12 @@ namespace MeltShop.Records.Migrations.Postgres
                 oldType: "double precision");
 
             migrationBuilder.AddColumn<double>(
+                name: "MgMostPercent",
+                table: "MagnesiumDoses",
+                type: "double precision",
+                nullable: true);
+
+            migrationBuilder.AddColumn<double>(
                 name: "CameMgPercent",
                 table: "LadleRests",
                 type: "double precision",
@@ -141,6 +153,24 @@ namespace MeltShop.Records.Migrations.Postgres
                 name: "InoculatedAt",
                 table: "LadleRests",
                 type: "timestamp with time zone",
+                nullable: true);
+
+            migrationBuilder.AddColumn<double>(
+                name: "LeastMinutesToFloor",
+                table: "LadleRests",
+                type: "double precision",
+                nullable: true);
+
+            migrationBuilder.AddColumn<double>(
+                name: "MixedMgLeastPercent",
+                table: "LadleRests",
+                type: "double precision",
+                nullable: true);
+
+            migrationBuilder.AddColumn<double>(
+                name: "MixedMgMostPercent",
+                table: "LadleRests",
+                type: "double precision",
                 nullable: true);
 
             migrationBuilder.AddColumn<long>(
@@ -1005,6 +1035,10 @@ namespace MeltShop.Records.Migrations.Postgres
                 table: "PocketCards");
 
             migrationBuilder.DropColumn(
+                name: "MgFadeLeastPercentPerMinute",
+                table: "PocketCards");
+
+            migrationBuilder.DropColumn(
                 name: "PearliteLot",
                 table: "PocketCards");
 
@@ -1013,11 +1047,27 @@ namespace MeltShop.Records.Migrations.Postgres
                 table: "Plans");
 
             migrationBuilder.DropColumn(
+                name: "MgMostPercent",
+                table: "MagnesiumDoses");
+
+            migrationBuilder.DropColumn(
                 name: "CameMgPercent",
                 table: "LadleRests");
 
             migrationBuilder.DropColumn(
                 name: "InoculatedAt",
+                table: "LadleRests");
+
+            migrationBuilder.DropColumn(
+                name: "LeastMinutesToFloor",
+                table: "LadleRests");
+
+            migrationBuilder.DropColumn(
+                name: "MixedMgLeastPercent",
+                table: "LadleRests");
+
+            migrationBuilder.DropColumn(
+                name: "MixedMgMostPercent",
                 table: "LadleRests");
 
             migrationBuilder.DropColumn(

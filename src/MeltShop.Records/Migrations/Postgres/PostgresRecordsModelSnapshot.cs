@@ -1821,7 +1821,16 @@ namespace MeltShop.Records.Migrations.Postgres
                     b.Property<double>("Kg")
                         .HasColumnType("double precision");
 
+                    b.Property<double?>("LeastMinutesToFloor")
+                        .HasColumnType("double precision");
+
                     b.Property<double?>("MinutesToFloor")
+                        .HasColumnType("double precision");
+
+                    b.Property<double?>("MixedMgLeastPercent")
+                        .HasColumnType("double precision");
+
+                    b.Property<double?>("MixedMgMostPercent")
                         .HasColumnType("double precision");
 
                     b.Property<double?>("MixedMgPercent")
@@ -1933,6 +1942,9 @@ namespace MeltShop.Records.Migrations.Postgres
                     b.Property<double?>("MgLeastPercent")
                         .HasColumnType("double precision");
 
+                    b.Property<double?>("MgMostPercent")
+                        .HasColumnType("double precision");
+
                     b.Property<double>("MgPercent")
                         .HasColumnType("double precision");
 
@@ -2032,6 +2044,9 @@ namespace MeltShop.Records.Migrations.Postgres
                         .HasColumnType("double precision");
 
                     b.Property<double?>("LeastPouringC")
+                        .HasColumnType("double precision");
+
+                    b.Property<double?>("MgFadeLeastPercentPerMinute")
                         .HasColumnType("double precision");
 
                     b.Property<double?>("MgFadeMostPercentPerMinute")

@@ -110,6 +110,12 @@ namespace MeltShop.Records.Migrations.Sqlite
                 type: "TEXT",
                 nullable: true);
 
+            migrationBuilder.AddColumn<double>(
+                name: "MgFadeLeastPercentPerMinute",
+                table: "PocketCards",
+                type: "REAL",
+                nullable: true);
+
             migrationBuilder.AddColumn<string>(
                 name: "PearliteLot",
                 table: "PocketCards",
@@ -131,6 +137,12 @@ namespace MeltShop.Records.Migrations.Sqlite
                 oldType: "REAL");
 
             migrationBuilder.AddColumn<double>(
+                name: "MgMostPercent",
+                table: "MagnesiumDoses",
+                type: "REAL",
+                nullable: true);
+
+            migrationBuilder.AddColumn<double>(
                 name: "CameMgPercent",
                 table: "LadleRests",
                 type: "REAL",
@@ -140,6 +152,24 @@ namespace MeltShop.Records.Migrations.Sqlite
                 name: "InoculatedAt",
                 table: "LadleRests",
                 type: "INTEGER",
+                nullable: true);
+
+            migrationBuilder.AddColumn<double>(
+                name: "LeastMinutesToFloor",
+                table: "LadleRests",
+                type: "REAL",
+                nullable: true);
+
+            migrationBuilder.AddColumn<double>(
+                name: "MixedMgLeastPercent",
+                table: "LadleRests",
+                type: "REAL",
+                nullable: true);
+
+            migrationBuilder.AddColumn<double>(
+                name: "MixedMgMostPercent",
+                table: "LadleRests",
+                type: "REAL",
                 nullable: true);
 
             migrationBuilder.AddColumn<long>(
@@ -1004,6 +1034,10 @@ namespace MeltShop.Records.Migrations.Sqlite
                 table: "PocketCards");
 
             migrationBuilder.DropColumn(
+                name: "MgFadeLeastPercentPerMinute",
+                table: "PocketCards");
+
+            migrationBuilder.DropColumn(
                 name: "PearliteLot",
                 table: "PocketCards");
 
@@ -1012,11 +1046,27 @@ namespace MeltShop.Records.Migrations.Sqlite
                 table: "Plans");
 
             migrationBuilder.DropColumn(
+                name: "MgMostPercent",
+                table: "MagnesiumDoses");
+
+            migrationBuilder.DropColumn(
                 name: "CameMgPercent",
                 table: "LadleRests");
 
             migrationBuilder.DropColumn(
                 name: "InoculatedAt",
+                table: "LadleRests");
+
+            migrationBuilder.DropColumn(
+                name: "LeastMinutesToFloor",
+                table: "LadleRests");
+
+            migrationBuilder.DropColumn(
+                name: "MixedMgLeastPercent",
+                table: "LadleRests");
+
+            migrationBuilder.DropColumn(
+                name: "MixedMgMostPercent",
                 table: "LadleRests");
 
             migrationBuilder.DropColumn(

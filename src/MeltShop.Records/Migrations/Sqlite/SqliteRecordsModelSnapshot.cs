@@ -1742,7 +1742,16 @@ namespace MeltShop.Records.Migrations.Sqlite
                     b.Property<double>("Kg")
                         .HasColumnType("REAL");
 
+                    b.Property<double?>("LeastMinutesToFloor")
+                        .HasColumnType("REAL");
+
                     b.Property<double?>("MinutesToFloor")
+                        .HasColumnType("REAL");
+
+                    b.Property<double?>("MixedMgLeastPercent")
+                        .HasColumnType("REAL");
+
+                    b.Property<double?>("MixedMgMostPercent")
                         .HasColumnType("REAL");
 
                     b.Property<double?>("MixedMgPercent")
@@ -1850,6 +1859,9 @@ namespace MeltShop.Records.Migrations.Sqlite
                     b.Property<double?>("MgLeastPercent")
                         .HasColumnType("REAL");
 
+                    b.Property<double?>("MgMostPercent")
+                        .HasColumnType("REAL");
+
                     b.Property<double>("MgPercent")
                         .HasColumnType("REAL");
 
@@ -1947,6 +1959,9 @@ namespace MeltShop.Records.Migrations.Sqlite
                         .HasColumnType("REAL");
 
                     b.Property<double?>("LeastPouringC")
+                        .HasColumnType("REAL");
+
+                    b.Property<double?>("MgFadeLeastPercentPerMinute")
                         .HasColumnType("REAL");
 
                     b.Property<double?>("MgFadeMostPercentPerMinute")
