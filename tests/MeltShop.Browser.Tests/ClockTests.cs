@@ -48,6 +48,16 @@ public sealed class ClockTests(Chromium chromium) : IAsyncLifetime
         await page.EvaluateAsync("sleepFor(90_000)");
         await Task.Delay(TimeSpan.FromSeconds(1), TestContext.Current.CancellationToken);
         await AssertRightAsync(clock);
+        await AssertSaidAsync(clock);
+    }
+
+    /// <summary>Who cannot see the clock hears when it is over, and nothing before.</summary>
+    private static async Task AssertSaidAsync(ILocator clock)
+    {
+        var said = clock.Locator("[role=status]");
+        await Assertions.Expect(said).ToHaveTextAsync("");
+        await clock.EvaluateAsync("clock => clock.dataset.stop = Number(clock.dataset.stop) - clock.left + 2000"); // two seconds from the browser's now
+        await Assertions.Expect(said).ToHaveTextAsync(new System.Text.RegularExpressions.Regex("^Clocks: 0:[0-9]{2} too late$"));
     }
 
     private static async Task AssertRightAsync(ILocator clock)

@@ -76,7 +76,11 @@ class LadleClock extends HTMLElement {
       });
       this.word = document.createElement('span');
       this.word.part = 'word';
-      this.attachShadow({ mode: 'open' }).append(...this.lines);
+      // Said to those who hear the page, twice in a ladle's life: the ticking is not.
+      this.told = document.createElement('span');
+      this.told.setAttribute('role', 'status');
+      this.told.style.cssText = 'position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%)';
+      this.attachShadow({ mode: 'open' }).append(...this.lines, this.told);
     }
     this.#show();
     this.timer = setInterval(() => this.#show(), 200);
@@ -114,9 +118,10 @@ class LadleClock extends HTMLElement {
   #signal(left) {
     const before = this.left;
     this.left = left;
-    if (before === undefined || !this.hasAttribute('data-signals')) return;
-    if (before > minute && left <= minute && left > 0) signal(2);
-    if (before > 0 && left <= 0) signal(5);
+    const isOver = before > 0 && left <= 0;
+    if (!isOver && !(before > minute && left <= minute)) return;
+    this.told.textContent = `${this.getAttribute('aria-label')}: ${this.lines[1].textContent}`;
+    if (this.hasAttribute('data-signals')) signal(isOver ? 5 : 2);
   }
 
   static #minutes(milliseconds) {

@@ -8,4 +8,8 @@ public sealed partial class FormulaHelp
 {
     [Parameter, EditorRequired]
     public Formula Formula { get; set; } = null!;
+
+    /// <summary>What it belongs to, for those who hear one question mark after another.</summary>
+    [Parameter]
+    public string? Of { get; set; }
 }

@@ -68,9 +68,11 @@ public sealed partial class QuantityField
         return Changed.InvokeAsync();
     }
 
-    private Task Take(double reading)
+    /// <summary>The choices go with the choice; the keyboard goes on in the field and not at the top of the page.</summary>
+    private async Task Take(double reading)
     {
         Entry.Text = NumberText.Unmistakable(reading);
-        return Changed.InvokeAsync();
+        await input.FocusAsync();
+        await Changed.InvokeAsync();
     }
 }

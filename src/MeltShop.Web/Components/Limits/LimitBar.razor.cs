@@ -10,6 +10,9 @@ namespace MeltShop.Web.Components.Limits;
 /// </summary>
 public sealed partial class LimitBar
 {
+    /// <summary>Finer than any instrument of a melt shop.</summary>
+    private const int MostDecimals = 6;
+
     /// <summary>An element symbol or the name of a derived quantity.</summary>
     [Parameter, EditorRequired]
     public string Quantity { get; set; } = "";
@@ -89,11 +92,34 @@ public sealed partial class LimitBar
         _ => Text["Unknown"],
     };
 
-    private string Described =>
-        Text["Described", Quantity, Value is null ? Text["Unknown"].Value : Shown(Value), Limit(Least), Limit(Aim), Limit(Most), Word];
+    /// <summary>What is known of the value beyond its limits.</summary>
+    private IEnumerable<(string Name, string Words)> Beside
+    {
+        get
+        {
+            if (Distance is { } distance) yield return ("distance", Text[distance < 0 ? "Beyond" : "Within", NumberText.Show(Math.Abs(distance), 1)]);
+            if (Value is not null && Whole > 0) yield return ("doubt", Text["Doubt", Spread(Whole)]);
+            if (Value is not null && Band > 0) yield return ("band", Text["Band", Spread(Band)]);
+        }
+    }
+
+    /// <summary>All that the bar shows: those who hear it get no less.</summary>
+    private string Described => string.Join("; ",
+    [
+        Text["Described", Quantity, Value is null ? Text["Unknown"].Value : Shown(Value), Limit(Least), Limit(Aim), Limit(Most), Word],
+        .. Beside.Select(told => told.Words),
+    ]);
 
     private string Shown(double? number) =>
         number is { } value ? $"{NumberText.ShowBeside(value, Decimals, Least, Most)} {Unit}".TrimEnd() : "–";
+
+    /// <summary>With as many decimals as it takes not to print a scatter as none.</summary>
+    private string Spread(double number)
+    {
+        var places = Decimals;
+        while (places < MostDecimals && Math.Round(number, places) == 0) places++;
+        return $"{NumberText.Show(number, places)} {Unit}".TrimEnd();
+    }
 
     private string Limit(double? number) => number is null ? Text["NoLimit"] : Shown(number);
 

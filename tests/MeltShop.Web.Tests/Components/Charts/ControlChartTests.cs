@@ -62,6 +62,28 @@ public sealed class ControlChartTests : ComponentTest
         Assert.All(heights.Zip(heights.Skip(1)), pair => Assert.True(pair.Second - pair.First >= 23.9, $"{pair}"));
     }
 
+    [Fact]
+    public void Keyboard_OfAChart_MovesTheDrawingAndOpensTheTable()
+    {
+        var chart = Draw(Points(20));
+
+        var frame = chart.Find(".chart-frame"); // wider than a phone: the arrows move it, and who lands on it hears where
+        Assert.Equal(("0", "region", "Carbon"), (frame.GetAttribute("tabindex"), frame.GetAttribute("role"), frame.GetAttribute("aria-label")));
+        Assert.Equal("The same as a table", chart.Find("details > summary").TextContent);
+        Assert.Equal(["Result", "Value", "Rule broken", "Reason"], chart.FindAll("[data-testid=chart-table] th[scope=col]").Select(head => head.TextContent));
+        Assert.Equal(20, chart.FindAll("[data-testid=chart-table] th[scope=row]").Count);
+        Assert.Equal("FIGURE", chart.Find("figcaption").ParentElement!.TagName);
+    }
+
+    [Fact]
+    public void Result_WithAnAddress_IsALinkInTheTable()
+    {
+        var points = Points(20);
+        points[3] = points[3] with { Address = "/heats/4" };
+
+        Assert.Equal("/heats/4", Draw(points).Find("[data-testid=chart-table] a").GetAttribute("href"));
+    }
+
     private static ChartPoint[] Points(int count) => [.. Enumerable.Range(1, count).Select(number => new ChartPoint($"heat {number}", number % 2 == 0 ? 3.50 : 3.52))];
 
     private IRenderedComponent<ControlChart> Draw(IReadOnlyList<ChartPoint> points) => Render<ControlChart>(parameters => parameters

@@ -36,6 +36,17 @@ public sealed class LadleClockTests : ComponentTest
     [Fact]
     public void Drawn_Small_GivesNoSignals() => Assert.False(Draw(End.AddMinutes(12)).Find("ladle-clock").HasAttribute("data-signals"));
 
+    [Fact]
+    public void Drawn_InALanguage_HandsItsWordsOverForThoseWhoHearIt()
+    {
+        var clock = Draw(End.AddMinutes(12)).Find("ladle-clock");
+
+        Assert.Equal(
+            ["since the end of the reaction", "left", "too late"],
+            new[] { "data-since", "data-left", "data-over" }.Select(word => clock.GetAttribute(word)));
+        Assert.False(clock.HasAttribute("tabindex")); // nothing to press
+    }
+
     private IRenderedComponent<LadleClock> Draw(DateTimeOffset? until) => Render<LadleClock>(parameters => parameters
         .Add(p => p.Label, "Ladle 1").Add(p => p.Since, End).Add(p => p.Until, until).Add(p => p.Now, End.AddMinutes(3)));
 }

@@ -38,7 +38,39 @@ public sealed class QuantityFieldTests : ComponentTest
         Assert.Equal("number.notANumber", field.Find(".field-error").GetAttribute("data-code"));
         Assert.Equal("12 euro", field.Find("input").GetAttribute("value"));
         Assert.Equal("true", field.Find("input").GetAttribute("aria-invalid"));
-        Assert.Equal(field.Find(".field-error").Id, field.Find("input").GetAttribute("aria-describedby"));
+        Assert.Equal(["€/t", "This is not a number. Write digits, with a comma or a point before the decimals."], Heard(field));
+        Assert.Equal("alert", field.Find(".field-error").GetAttribute("role"));
+    }
+
+    [Fact]
+    public void Heard_Empty_IsNamedAndSaysUnitAndRange()
+    {
+        var field = Draw(form.Quantity("price", 0, 9999, isRequired: true));
+
+        Assert.Equal("Price", field.Find("label").TextContent);
+        Assert.Equal(["€/t", "0 to 9999"], Heard(field));
+        Assert.Equal(("true", "false"), (field.Find("input").GetAttribute("aria-required"), field.Find("input").GetAttribute("aria-invalid")));
+    }
+
+    [Fact]
+    public void Keyboard_AfterAChoice_IsInTheFieldAgain()
+    {
+        var field = Draw(form.Quantity("price", 0, 9999));
+        field.Find("input").Change("1,250");
+        Assert.All(field.FindAll(".field-choices button"), choice => Assert.False(choice.HasAttribute("tabindex"))); // next stops of the Tab key
+        Assert.Equal("Which one do you mean?", field.Find("[role=group]").GetAttribute("aria-label"));
+        field.FindAll(".field-choices button")[0].Click();
+
+        JSInterop.VerifyFocusAsyncInvoke();
+    }
+
+    [Fact]
+    public void ReadOnly_Any_CanBeReachedAndNotChanged()
+    {
+        var input = Render<QuantityField>(parameters => parameters.Add(p => p.Entry, form.Quantity("price")).Add(p => p.Label, "Price").Add(p => p.IsReadOnly, true)).Find("input");
+
+        Assert.True(input.HasAttribute("readonly"));
+        Assert.False(input.HasAttribute("disabled"));
     }
 
     [Fact]
@@ -75,6 +107,7 @@ public sealed class QuantityFieldTests : ComponentTest
         var help = Render<QuantityField>(parameters => parameters.Add(p => p.Entry, form.Quantity("mg")).Add(p => p.Label, "Mg").Add(p => p.Unit, "%").Add(p => p.Formula, formula))
             .Find("[data-testid=formula-help]").TextContent;
 
+        Assert.StartsWith("? Formula and source Mg", help.Trim(), StringComparison.Ordinal);
         Assert.Contains(formula.Expression, help, StringComparison.Ordinal);
         Assert.Contains(formula.Range, help, StringComparison.Ordinal);
         Assert.Contains(formula.Sources[0].ToString(), help, StringComparison.Ordinal);
@@ -89,6 +122,10 @@ public sealed class QuantityFieldTests : ComponentTest
 
         Assert.Equal((below, minus), (input.HasAttribute("data-below"), input.HasAttribute("data-minus")));
     }
+
+    /// <summary>What is said of the input beside its name.</summary>
+    private static IEnumerable<string> Heard(IRenderedComponent<QuantityField> field) =>
+        field.Find("input").GetAttribute("aria-describedby")!.Split(' ').Select(id => field.Find("#" + id).TextContent.TrimStart('!', ' ').Trim());
 
     private IRenderedComponent<QuantityField> Draw(QuantityEntry entry) =>
         Render<QuantityField>(parameters => parameters.Add(p => p.Entry, entry).Add(p => p.Label, "Price").Add(p => p.Unit, "€/t"));

@@ -46,6 +46,33 @@ public sealed class LimitBarTests : ComponentTest
     public void Drawn_ForAScreenReader_SaysItAll() =>
         Assert.Equal("Mn: 0.30 %; least 0.20 %, aim no limit, most 0.40 %; in", Draw(0.30, 0).Find(".limit").GetAttribute("aria-label"));
 
+    [Fact]
+    public void Drawn_WithScatterAndDistance_SaysThemToAScreenReaderToo()
+    {
+        var bar = Render<LimitBar>(parameters => parameters.Add(p => p.Quantity, "S").Add(p => p.Decimals, 3).Add(p => p.Most, 0.014).Add(p => p.Value, 0.013)
+            .Add(p => p.Doubt, 0.0004).Add(p => p.Distance, 2.5).Add(p => p.Band, 0.002).Add(p => p.IsTooClose, true)).Find("[role=img]");
+
+        Assert.Equal(
+            "S: 0.013 %; least no limit, aim no limit, most 0.014 %; too close to tell; 2.5 × repeatability from the nearer limit; ± 0.0004 %; scatter ± 0.002 %",
+            bar.GetAttribute("aria-label"));
+    }
+
+    [Fact]
+    public void Drawn_SmallScatter_IsNotPrintedAsNone() => Assert.Equal("± 0.0004 %", Draw(0.30, 0.0004).Find("[data-testid=doubt]").TextContent);
+
+    [Theory]
+    [InlineData(0.30, 0.0)]
+    [InlineData(0.50, 0.0)]
+    [InlineData(0.39, 0.02)]
+    [InlineData(null, 0.0)]
+    public void Drawn_Any_HidesItsMarkFromAScreenReaderAndIsNoStopOfTheTabKey(double? value, double doubt)
+    {
+        var bar = Draw(value, doubt);
+
+        Assert.Equal("true", bar.Find(".limit-verdict > span").GetAttribute("aria-hidden"));
+        Assert.Empty(bar.FindAll("[tabindex], button, a, input"));
+    }
+
     private IRenderedComponent<LimitBar> Draw(double? value, double doubt) => Render<LimitBar>(parameters => parameters
         .Add(p => p.Quantity, "Mn").Add(p => p.Least, 0.20).Add(p => p.Most, 0.40).Add(p => p.Value, value).Add(p => p.Doubt, doubt));
 }

@@ -69,6 +69,28 @@ public sealed class WeighingCardTests : ComponentTest
     }
 
     [Fact]
+    public void Card_AsBlocksOnANarrowScreen_IsATableStillToThoseWhoHearIt()
+    {
+        var card = Draw(new WeighingStep("a", "First", 10, null, WeighingStanding.Next));
+
+        Assert.Equal("table", card.Find("table").GetAttribute("role"));
+        Assert.Equal("Load in this order", card.Find("caption").TextContent);
+        Assert.All(card.FindAll("thead, tbody"), part => Assert.Equal("rowgroup", part.GetAttribute("role")));
+        Assert.All(card.FindAll("tr"), row => Assert.Equal("row", row.GetAttribute("role")));
+        Assert.All(card.FindAll("thead th"), head => Assert.Equal("columnheader", head.GetAttribute("role")));
+        Assert.Equal(["cell", "rowheader", "cell", "cell", "cell"], card.FindAll("tbody tr > *").Select(cell => cell.GetAttribute("role")));
+    }
+
+    [Fact]
+    public void Card_WithoutSteps_HasItsHeadAndCautions()
+    {
+        var card = Draw();
+
+        Assert.Equal("OTF-2026-0007", card.Find("h1").TextContent);
+        Assert.Empty(card.FindAll("tbody tr"));
+    }
+
+    [Fact]
     public void Card_Any_CarriesItsCautions() => Assert.Contains("Molten metal", Draw().Find("[data-testid=cautions]").TextContent, StringComparison.Ordinal);
 
     private static IEnumerable<string> Headings(AngleSharp.Dom.IElement row) => row.QuerySelectorAll("[data-heading]").Select(cell => cell.GetAttribute("data-heading")!);
