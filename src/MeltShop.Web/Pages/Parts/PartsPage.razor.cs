@@ -15,6 +15,9 @@ public sealed partial class PartsPage
     private readonly QuantityEntry asked;
     private readonly QuantityEntry wrong;
     private readonly QuantityEntry signed;
+    private readonly QuantityEntry below;
+    private readonly QuantityEntry needed;
+    private readonly QuantityEntry large;
     private readonly TextEntry words;
     private readonly TextEntry choice;
 
@@ -25,9 +28,13 @@ public sealed partial class PartsPage
         asked = form.Mass("asked", 0, 60000);
         wrong = form.Mass("wrong", 0, 60000);
         signed = form.Quantity("signed", -5, 5, allowsBelow: true);
+        below = form.Quantity("below", -5, 5, allowsBelow: true);
+        needed = form.Mass("needed", 0, 60000, isRequired: true);
+        large = form.Mass("large", 0, 60000);
         words = form.Words("words");
         choice = form.Choice("choice");
-        (asked.Text, wrong.Text) = ("1,250", "much");
+        (asked.Text, wrong.Text, below.Text, large.Text) = ("1,250", "much", "<0.003", "600000");
+        form.Find([new("needed", "number.missing")]);
         refused.Fail();
     }
 

@@ -14,7 +14,14 @@ public sealed partial class PartsTime
     ];
 
     private readonly ControlLimits limits = ControlLimits.FromIndividuals([.. Results.Where(result => result < 3.7)])!;
+    private readonly ControlLimits ranges;
     private DateTimeOffset now;
+
+    public PartsTime()
+    {
+        var centre = Moving.Average();
+        ranges = new(centre, centre * (ControlChartConstants.RangeUpperFactor(2) - 1) / 3);
+    }
 
     [Inject]
     private TimeProvider Clock { get; set; } = null!;
@@ -32,6 +39,13 @@ public sealed partial class PartsTime
             RunRules.Find(Results, limits).Any(found => found.Result == index) ? Text["Signal"].Value : null,
             index switch { 4 => Text["ReasonLining"].Value, 12 => Text["ReasonReturns"].Value, _ => null })),
     ];
+
+    private static IEnumerable<double> Moving => Results.Zip(Results.Skip(1), (a, b) => Math.Abs(b - a));
+
+    /// <summary>The moving ranges of the results, whose upper limit alone says anything.</summary>
+    private IReadOnlyList<ChartPoint> Ranges => [.. Moving.Select((range, index) => new ChartPoint(Text["Row", index + 2], range))];
+
+    private IReadOnlyList<ChartPoint> Many => [.. Enumerable.Range(1, 5).SelectMany(_ => Points).Select((point, index) => point with { Label = Text["Row", index + 1], Reason = null })];
 
     protected override void OnInitialized() => now = Clock.GetUtcNow();
 }
