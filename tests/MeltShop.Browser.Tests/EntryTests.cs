@@ -1,3 +1,4 @@
+using MeltShop.Browser.Tests.Looking;
 using MeltShop.Browser.Tests.Running;
 using Microsoft.Playwright;
 
@@ -128,6 +129,7 @@ public sealed class EntryTests(Chromium chromium, EntryTests.App app) : IClassFi
         cable.Cut();
         await page.Locator("#components-reconnect-modal").WaitForAsync();
 
+        await page.KeepAsync("yard-cut-tablet-light");
         await page.TapAsync(".rail a[href='/grades']");
 
         Assert.Equal("/yard", new Uri(page.Url).AbsolutePath);

@@ -1,3 +1,4 @@
+using MeltShop.Browser.Tests.Looking;
 using MeltShop.Browser.Tests.Running;
 using Microsoft.Playwright;
 
@@ -52,6 +53,7 @@ public sealed class ChargeChangesTests(Chromium chromium, RunningApp app)
         await TypeAsync(page, "limits.Si.most", "0.03");
         await Assertions.Expect(page.Locator("[data-testid=infeasible] [data-clash=Si]")).ToContainTextAsync("most 0.03 is asked");
         await Assertions.Expect(page.Locator("[data-limit=Si][data-clashes=true]")).ToBeVisibleAsync();
+        await page.KeepStateAsync("charge-clash");
         await Assertions.Expect(page.Locator("[data-testid=in-plan]")).ToHaveCountAsync(0);
         await Assertions.Expect(page.Locator("[data-testid=totals]")).ToHaveCountAsync(0);
         await Assertions.Expect(page.Locator("button", new() { HasText = "Start the heat" })).ToHaveCountAsync(0);

@@ -1,4 +1,5 @@
 using System.Globalization;
+using MeltShop.Browser.Tests.Looking;
 using MeltShop.Browser.Tests.Running;
 using Microsoft.Playwright;
 
@@ -24,6 +25,9 @@ public sealed class ChargeStoryTests(Chromium chromium) : IAsyncLifetime
         await page.EnterAsync("[data-field=meltKg] input", "1500");
         await Expect(page, "[data-testid=totals]").ToContainTextAsync("1500 kg", new() { Timeout = Patience });
         await Expect(page, "[data-testid=plan-age][data-current=true]").ToBeVisibleAsync(Long);
+        await page.Locator("[data-testid=plans] .presses button").First.TapAsync();
+        await Expect(page, "[data-testid=plans] tr[data-plan]").Not.ToHaveCountAsync(0, new() { Timeout = Patience });
+        await page.KeepStateAsync("charge-plans-side-by-side");
         await page.TapAsync("button.press-primary");
         await page.TapAsync("[data-testid=start-ask] .press-primary");
         await page.WaitForSelectorAsync("[data-testid=weigh-form]");
@@ -32,12 +36,14 @@ public sealed class ChargeStoryTests(Chromium chromium) : IAsyncLifetime
         await WeighAsync(page, codes[0], await TargetAsync(page, codes[0]) + 25);
         await Expect(page, "[data-testid=rest][data-standing=Kept]").ToBeVisibleAsync(Long);
 
+        await page.KeepStateAsync("heat-weighed-over");
         await WeighAsync(page, codes[1], await TargetAsync(page, codes[1]) / 2);
         await Expect(page, "[data-testid=rest][data-standing=Kept]").ToBeVisibleAsync(Long);
 
         await WeighAsync(page, codes[0], 2500);
         await Expect(page, "[data-testid=rest][data-standing=Missed] [data-missed]").Not.ToHaveCountAsync(0, new() { Timeout = Patience });
         await Expect(page, "[data-testid=overfull]").ToBeVisibleAsync(Long);
+        await page.KeepStateAsync("heat-out-of-reach");
     }
 
     private const float Patience = 60_000;

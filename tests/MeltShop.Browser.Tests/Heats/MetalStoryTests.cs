@@ -1,3 +1,4 @@
+using MeltShop.Browser.Tests.Looking;
 using MeltShop.Browser.Tests.Running;
 using Microsoft.Playwright;
 
@@ -30,6 +31,7 @@ public sealed class MetalStoryTests(Chromium chromium) : IAsyncLifetime
         await SampleAsync(page, heat);
 
         await OpenAsync(page, "Dip or load cell", "dip-form", new() { ["kg"] = "2100", ["plusMinusKg"] = "40", ["reason"] = "steel rod" });
+        await page.KeepStateAsync("heat-dip-form");
         await HandAsync(page, "dip-form", "2100 kg ± 40.0 kg");
         await OpenAsync(page, "Charge back into the bath", "back-charge-form", new() { ["kg"] = "200" });
         await page.Locator("[data-testid=back-charge-form] select").SelectOptionAsync(new SelectOptionValue { Index = 1 });
@@ -50,6 +52,7 @@ public sealed class MetalStoryTests(Chromium chromium) : IAsyncLifetime
         await page.OpenAsync(heat);
         var before = await KgAsync(page);
         await OpenAsync(page, "Pour back into the furnace", "pour-back-form", new() { ["kg"] = "150", ["reason"] = "mould broken" });
+        await page.KeepStateAsync("heat-pour-back-form");
         await HandAsync(page, "pour-back-form");
         await OpenAsync(page, "Pig out", "pig-form", new() { ["kg"] = "250" });
         await HandAsync(page, "pig-form");

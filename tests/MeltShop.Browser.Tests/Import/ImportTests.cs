@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text;
+using MeltShop.Browser.Tests.Looking;
 using MeltShop.Browser.Tests.Running;
 using Microsoft.Playwright;
 
@@ -31,6 +32,7 @@ public sealed class ImportTests(Chromium chromium, RunningApp app)
         await Assertions.Expect(page.Locator("[data-testid=refused-rows] tr[data-code='importNumber.otherSign']")).ToContainTextAsync("3.61");
         await Assertions.Expect(page.Locator("[data-testid=refused-rows] tr[data-code='heat.unknown']")).ToContainTextAsync("OTF-1999-0001");
         Assert.Empty(await Imported());
+        await page.KeepStateAsync("import-preview");
         await page.TapAsync("[data-testid=accept]");
         await page.WaitForSelectorAsync("[data-testid=taken]");
         Assert.Equal(["3,61", "3,63"], (await Imported()).Select(row => row[0]));
@@ -60,6 +62,7 @@ public sealed class ImportTests(Chromium chromium, RunningApp app)
             await page.SelectOptionAsync($"[data-field='{path}'] select", choice);
         }
 
+        await page.KeepStateAsync("import-map-filled");
         await page.TapAsync("[data-testid=map-form] button[type=submit]");
         await page.WaitForSelectorAsync("[data-testid=map-saved]");
     }

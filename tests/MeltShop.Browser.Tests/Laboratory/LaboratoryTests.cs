@@ -1,3 +1,4 @@
+using MeltShop.Browser.Tests.Looking;
 using MeltShop.Browser.Tests.Running;
 using Microsoft.Playwright;
 
@@ -23,6 +24,7 @@ public sealed class LaboratoryTests(RunningApp app, Chromium chromium) : IClassF
         await page.Locator("[data-testid=correction] [data-field=heatId] select").SelectOptionAsync(new SelectOptionValue { Value = right.Split('/')[^1] });
         await page.TapAsync("[data-testid=correction] button[type=submit]");
         await Assertions.Expect(page.Locator("[data-testid=correction] [data-field=reason] .field-error")).ToBeVisibleAsync();
+        await page.KeepStateAsync("heat-sample-moved-without-reason");
         await page.EnterAsync("[data-testid=correction] [data-field=reason] input", Reason);
         await page.TapAsync("[data-testid=correction] button[type=submit]");
 
@@ -62,6 +64,7 @@ public sealed class LaboratoryTests(RunningApp app, Chromium chromium) : IClassF
         // A good check afterwards does not make good what was measured before it.
         await CheckAsync(page, instrument, "3,31", "good");
         await Assertions.Expect(page.Locator($"{Doubted} [data-heat]")).ToContainTextAsync("2 samples");
+        await page.KeepStateAsync("instrument-doubted");
         await page.TapAsync($"{Doubted} [data-testid=to-recall]");
         await page.WaitForURLAsync("**/recall?from=Instrument&of=spark-1&since=*&until=*");
         await page.WaitForSelectorAsync("[data-testid=recall-head]");

@@ -1,3 +1,4 @@
+using MeltShop.Browser.Tests.Looking;
 using MeltShop.Browser.Tests.Running;
 using Microsoft.Playwright;
 
@@ -38,6 +39,7 @@ public sealed class OtherRoutesTests(RunningApp app, Chromium chromium) : IClass
         await page.TapAsync("[data-testid=tap-form] button[type=submit]");
         await page.WaitForSelectorAsync("[data-ladle-state=Pouring]"); // there is no reaction to wait for
         Assert.Equal(0, await page.Locator("[data-limit=Magnesium], [data-testid=reaction-ended]").CountAsync());
+        await page.KeepStateAsync("ladle-grey-pouring");
 
         await page.EnterAsync("[data-testid=mould-form] [data-field=kg] input", "120");
         await page.EnterAsync("[data-testid=mould-form] [data-field=pourSeconds] input", "15");
@@ -73,6 +75,7 @@ public sealed class OtherRoutesTests(RunningApp app, Chromium chromium) : IClass
         await Assertions.Expect(page.Locator("[data-passes=no]")).ToBeVisibleAsync();
         await Assertions.Expect(page.Locator("[data-part]")).ToHaveCountAsync(4);
         await Assertions.Expect(page.Locator("[data-part='3']")).ToContainTextAsync("magnesium, 2.0 min too long"); // a minute of life, three of pour
+        await page.KeepStateAsync("joint-pour-fails");
         await page.EnterAsync("[data-field='ladles[3].mgPercent'] input", "0.045");
         await Assertions.Expect(page.Locator("[data-passes=yes]")).ToBeVisibleAsync();
         Assert.True(await page.EvaluateAsync<bool>("document.documentElement.scrollWidth <= innerWidth"));

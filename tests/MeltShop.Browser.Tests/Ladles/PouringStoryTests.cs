@@ -1,3 +1,4 @@
+using MeltShop.Browser.Tests.Looking;
 using MeltShop.Browser.Tests.Running;
 using Microsoft.Playwright;
 
@@ -45,6 +46,7 @@ public sealed class PouringStoryTests(Chromium chromium) : IAsyncLifetime
         await page.TapAsync("[data-testid=tap-form] button[type=submit]");
         await Assertions.Expect(page.Locator("[data-testid=over-stop-card]")).ToContainTextAsync("Never add alloy");
         await Assertions.Expect(page.Locator("[data-limit=Magnesium] [data-testid=assumed]")).ToBeVisibleAsync();
+        await page.KeepStateAsync("ladle-over-stop");
         await ChooseSignalsAsync(page);
         await page.TapAsync("[data-testid=reaction-ended]");
         await page.WaitForSelectorAsync("[data-ladle-state=Pouring]");
@@ -64,8 +66,10 @@ public sealed class PouringStoryTests(Chromium chromium) : IAsyncLifetime
             ["1:", "2:", "3:HouseRule"],
             (await app.ReadAsync($"SELECT Label || ':' || COALESCE(LateFor, '') FROM PouredMoulds WHERE TreatedLadleId = {ladle} ORDER BY Id")).Select(row => (string)row[0]));
 
+        await page.KeepStateAsync("ladle-late");
         await page.LastMetalAsync("0.021");
         await Assertions.Expect(page.Locator("[data-testid=low-magnesium]")).ToContainTextAsync("1, 2, 3");
+        await page.KeepStateAsync("ladle-low-magnesium");
         await page.TapAsync("[data-testid=release]");
         await page.TapAsync("[data-testid=release-yes]");
         await page.WaitForSelectorAsync("[data-testid=decision] [data-testid=findings]");
@@ -97,6 +101,7 @@ public sealed class PouringStoryTests(Chromium chromium) : IAsyncLifetime
     {
         await page.PrepareLadleAsync(heat);
         await page.TapAndReactAsync("790");
+        await page.KeepStateAsync("ladle-pouring");
         await page.LastMetalAsync("0.042");
         await page.TapAsync("[data-testid=release]");
         await page.TapAsync("[data-testid=release-yes]"); // nothing goes without the password

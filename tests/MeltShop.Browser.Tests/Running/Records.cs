@@ -5,6 +5,18 @@ namespace MeltShop.Browser.Tests.Running;
 /// <summary>What really lies in the records of a running program.</summary>
 internal static class Records
 {
+    /// <summary>Does something to the records behind the program's back.</summary>
+    public static async Task WriteAsync(this RunningApp app, string statements)
+    {
+        await using var connection = new SqliteConnection($"Data Source={app.Database};Pooling=False");
+        await connection.OpenAsync();
+        await using var command = connection.CreateCommand();
+#pragma warning disable CA2100 // the statements are the tests' own
+        command.CommandText = statements;
+#pragma warning restore CA2100
+        await command.ExecuteNonQueryAsync();
+    }
+
     public static async Task<List<object[]>> ReadAsync(this RunningApp app, string question)
     {
         await using var connection = new SqliteConnection($"Data Source={app.Database};Mode=ReadOnly;Pooling=False");

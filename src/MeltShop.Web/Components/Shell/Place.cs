@@ -12,6 +12,9 @@ namespace MeltShop.Web.Components.Shell;
 /// <param name="Daily">Roles whose daily work it is; the others find it under "More".</param>
 public sealed record Place(string Address, string Word, string Icon, params IReadOnlyList<string> Daily)
 {
+    /// <summary>So many, search and "More" fit on a tablet that lies on its side, with who is signed in below them.</summary>
+    private const int MostDaily = 7;
+
     public static IReadOnlyList<Place> All { get; } =
     [
         new("/", "Floor", Icons.Material.Filled.ViewAgenda, [.. Role.All]),
@@ -37,6 +40,7 @@ public sealed record Place(string Address, string Word, string Icon, params IRea
     {
         var seen = All.Where(place => place.SeenBy is null || place.SeenBy.Any(roles.Contains)).ToList();
         if (roles.Count == 0) return (seen, []);
-        return ([.. seen.Where(place => place.Daily.Any(roles.Contains))], [.. seen.Where(place => !place.Daily.Any(roles.Contains))]);
+        var daily = seen.Where(place => place.Daily.Any(roles.Contains)).Take(MostDaily).ToList();
+        return (daily, [.. seen.Except(daily)]);
     }
 }

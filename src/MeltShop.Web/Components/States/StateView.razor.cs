@@ -12,6 +12,10 @@ public sealed partial class StateView
     [Parameter]
     public string? AsOf { get; set; }
 
+    /// <summary>The page has no heading beside what is read: a state that hides it brings one.</summary>
+    [Parameter]
+    public bool IsPage { get; set; }
+
     /// <summary>What to do when there is nothing yet.</summary>
     [Parameter]
     public RenderFragment? Empty { get; set; }

@@ -39,6 +39,17 @@ public sealed class ShellTests : ComponentTest
     }
 
     [Fact]
+    public void Navigation_OfEveryRoleAtOnce_FitsOnATabletAllTheSame()
+    {
+        var person = AddAuthorization().SetAuthorized("First Administrator");
+        person.SetClaims([.. Role.All.Select(role => new System.Security.Claims.Claim(PersonClaims.Role, role))]);
+        var rail = Render<Navigation>();
+
+        Assert.Equal(7, rail.FindAll("nav > ul > li > a:not([data-find])").Count);
+        Assert.Equal(["Recall", "Import", "Shop", "Trail"], rail.FindAll("nav details li").Select(place => place.TextContent.Trim()));
+    }
+
+    [Fact]
     public void Navigation_NotSignedIn_OffersToSignIn()
     {
         AddAuthorization();

@@ -15,8 +15,33 @@ public sealed class StateViewTests : ComponentTest
     {
         var view = Draw(state);
 
-        Assert.StartsWith(words, view.Find(".state").TextContent.Trim(), StringComparison.Ordinal);
+        Assert.Contains(words, view.Find(".state").TextContent, StringComparison.Ordinal);
         Assert.Equal(state is ViewState.Ready, view.Markup.Contains("the page", StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [InlineData(ViewState.Missing, true, "H1")]
+    [InlineData(ViewState.Missing, false, "H2")]
+    [InlineData(ViewState.Failed, true, "H1")]
+    [InlineData(ViewState.Failed, false, "H2")]
+    public void Heading_WhereThePageHasNone_IsThatOfThePage(ViewState state, bool isPage, string tag)
+    {
+        var view = Render<StateView>(parameters => parameters.Add(p => p.State, state).Add(p => p.IsPage, isPage).Add(p => p.ChildContent, "<h1>the page</h1>"));
+
+        Assert.Equal(tag, view.Find(".notice-heading").TagName);
+        Assert.Equal(state is ViewState.Failed ? "alert" : null, view.Find(".notice").GetAttribute("role"));
+    }
+
+    [Fact]
+    public void Missing_Record_LeadsToTheSearch() => Assert.Equal("/find", Draw(ViewState.Missing).Find("a").GetAttribute("href"));
+
+    [Fact]
+    public void Loading_State_IsSaidAndMarkedBusy()
+    {
+        var view = Draw(ViewState.Loading);
+
+        Assert.Equal("true", view.Find(".state").GetAttribute("aria-busy"));
+        Assert.Equal("Loading …", view.Find("[role=status]").TextContent);
     }
 
     [Fact]
