@@ -21,6 +21,10 @@ public sealed partial class TextField
     [Parameter]
     public IReadOnlyList<string> Usual { get; set; } = [];
 
+    /// <summary>What belongs to the field and stands under it.</summary>
+    [Parameter]
+    public RenderFragment? ChildContent { get; set; }
+
     [Parameter]
     public EventCallback Changed { get; set; }
 
