@@ -15,6 +15,9 @@ public sealed partial class HardUnitTests
     [InlineData("""<QuantityField Entry="kg" Unit="kg" />""", true)]
     [InlineData("""$"{NumberText.Show(c)} °C" """, true)]
     [InlineData("""LadleFigureKind.Capacity => "kg",""", true)]
+    [InlineData("""Unit="@($"{Currency}/t")" """, true)]
+    [InlineData("""<dd>@NumberText.Show(price, 2) @Currency/t</dd>""", true)]
+    [InlineData("""<dd>@NumberText.Show(density) t/m³</dd>""", false)]
     [InlineData("""<dd>@MassText.Show(tap.Kg, 0)</dd>""", false)]
     [InlineData("""kg = form.Mass("kg", 0, 1);""", false)]
     [InlineData("""@if (Stock is { } kg && kg > 0)""", false)]
@@ -44,10 +47,10 @@ public sealed partial class HardUnitTests
 
     private static string Said(string line) => Comment().Replace(line, "");
 
-    [GeneratedRegex("""=> "kg"|Unit="kg"|[ }]kg["<]|[\])] kg\b|°[CF]""")]
+    [GeneratedRegex("""=> "kg"|Unit="kg"|[ }]kg["<]|[\])] kg\b|°[CF]|[a-zA-Z}]/t[" <]""")]
     private static partial Regex Hard();
 
-    [GeneratedRegex(@"\bkg\b|\blb\b|°[CF]")]
+    [GeneratedRegex(@"\bkg\b|\blb\b|°[CF]|/t\b")]
     private static partial Regex Unit();
 
     [GeneratedRegex("//.*$")]

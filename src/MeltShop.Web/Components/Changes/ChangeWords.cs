@@ -25,6 +25,7 @@ internal sealed class ChangeWords(IStringLocalizer<Texts.Changes> text, ShopSite
     {
         null or "" => Nothing,
         double number => Number(change.Column, number),
+        decimal price when change.Column.EndsWith("PerTonne", StringComparison.Ordinal) => PriceText.Show(price, site.Currency),
         decimal money => $"{NumberText.Show((double)money, 2)} {site.Currency}",
         DateTimeOffset instant => site.DayAndTime(instant),
         bool yes => text[yes ? "Yes" : "No"],

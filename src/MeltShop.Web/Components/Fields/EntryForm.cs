@@ -52,6 +52,10 @@ public sealed class EntryForm
     public QuantityEntry Temperature(string path, double? leastC = null, double? mostC = null, bool isRequired = false) =>
         Add(new QuantityEntry(this, path, new NumberRange(leastC, mostC), isRequired, false, Dimension.Temperature));
 
+    /// <summary>A field for a price or an energy, its range for 1000 kg.</summary>
+    public QuantityEntry PerTonne(string path, double? least = null, double? most = null, bool isRequired = false) =>
+        Add(new QuantityEntry(this, path, new NumberRange(least, most), isRequired, false, Dimension.PerTonne));
+
     /// <summary>A field for a quantity whose unit is the same in every shop.</summary>
     public QuantityEntry Quantity(string path, double? least = null, double? most = null, bool isRequired = false, bool allowsBelow = false) =>
         Add(new QuantityEntry(this, path, new NumberRange(least, most), isRequired, allowsBelow, Dimension.Plain));

@@ -14,4 +14,7 @@ public enum Dimension
 
     /// <summary>A difference of temperatures, recorded in K.</summary>
     TemperatureDifference,
+
+    /// <summary>A price or an energy for iron or material, recorded for 1000 kg.</summary>
+    PerTonne,
 }

@@ -41,6 +41,15 @@ public sealed record Measure(string Sign, double Times = 1, double Over = 1, dou
     /// <summary>A difference of temperatures: 1 °F = 5/9 K, without the zero of the scale.</summary>
     public static Measure FahrenheitDegree { get; } = new("°F", 5, 9);
 
+    /// <summary>For 1000 kg.</summary>
+    public static Measure PerTonne { get; } = new("t");
+
+    /// <summary>
+    /// For a ton of 2000 lb, by which a shop of pounds buys (common practice, no source): 907.18474 kg exactly, from the pound above. A price
+    /// for 1000 kg is larger by that.
+    /// </summary>
+    public static Measure PerShortTon { get; } = new("sh tn", 1, 0.90718474);
+
     /// <summary>The records are in this unit.</summary>
     public bool IsRecorded => Times == Over && Zero == 0;
 

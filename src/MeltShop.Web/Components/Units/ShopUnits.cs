@@ -22,6 +22,9 @@ public sealed record ShopUnits(Measure Mass, Measure Temperature)
 
     public Measure TemperatureDifference => Temperature.IsRecorded ? Measure.Kelvin : Measure.FahrenheitDegree;
 
+    /// <summary>For how much iron or material a price or an energy is said.</summary>
+    public Measure PerTonne => Mass.IsRecorded ? Measure.PerTonne : Measure.PerShortTon;
+
     /// <summary>Asks <paramref name="shop"/> from here on, in all that this flow of work begins.</summary>
     public static void Speak(Func<ShopUnits> shop) => Spoken.Value = shop;
 
@@ -33,6 +36,7 @@ public sealed record ShopUnits(Measure Mass, Measure Temperature)
         Dimension.Mass => Mass,
         Dimension.Temperature => Temperature,
         Dimension.TemperatureDifference => TemperatureDifference,
+        Dimension.PerTonne => PerTonne,
         _ => Measure.None,
     };
 

@@ -51,6 +51,8 @@ public sealed partial class ForMetallurgist
 
     private string Words(string group) => KindText.Of(group, Text, YardText);
 
+    private string? ShopPerTonne(double? value, string help) => Shop(value is { } perTonne ? ShopUnits.Current.PerTonne.Readable(perTonne) : null, help);
+
     private string? Shop(double? value, string? help = null) =>
         value is { } number ? Text["ShopSays", NumberText.Show(number)].Value : help is null ? null : Text[help].Value;
 

@@ -18,7 +18,7 @@ public sealed class MaterialDraft
         this.code = code;
         var path = $"materials.{code}";
         take = form.Choice(path);
-        Price = form.Quantity($"{path}.pricePerTonne", -1e6, 1e6);
+        Price = form.PerTonne($"{path}.pricePerTonne", -1e6, 1e6);
         MinKg = form.Mass($"{path}.minKg", 0);
         MaxKg = form.Mass($"{path}.maxKg", 0);
         MaxPercent = form.Quantity($"{path}.maxPercent", 0, 100);
@@ -51,5 +51,5 @@ public sealed class MaterialDraft
     }
 
     public MaterialChoice? Choice() => !IsChanged ? null : new MaterialChoice(
-        code, take.Value switch { Out => false, In => true, _ => null }, (decimal?)Price.Value, MinKg.Value, MaxKg.Value, MaxPercent.Value);
+        code, take.Value switch { Out => false, In => true, _ => null }, PriceText.Recorded(Price), MinKg.Value, MaxKg.Value, MaxPercent.Value);
 }

@@ -56,8 +56,8 @@ public sealed partial class PlanLimits
     private string Price(double? marginal) => marginal switch
     {
         null => Text["CostUnknown"],
-        < 0 => Text["Saves", NumberText.Show(-marginal.Value, 2), Currency],
-        _ => Text["Costs", NumberText.Show(marginal.Value, 2), Currency],
+        < 0 => Text["Saves", PriceText.Number(-marginal.Value), PriceText.Unit(Currency)],
+        _ => Text["Costs", PriceText.Number(marginal.Value), PriceText.Unit(Currency)],
     };
 
     private string Asked(QuantityLimit limit)

@@ -72,12 +72,12 @@ public sealed partial class PlanMaterials
         _ when !Planned.IsReached => Text["NoPlan"],
         _ when row.PriceToEnter is not { } price => Text[row.Material.PieceKg is null ? "NeverIn" : "WholePieces"],
         _ when row.PriceToEnter >= row.Price => Text["EquallyGood"],
-        _ when row.KeptOutBy.Count == 0 => Text["ComesInAt", NumberText.Show(row.PriceToEnter!.Value, 2), Currency],
-        _ => $"{Text["ComesInAt", NumberText.Show(row.PriceToEnter!.Value, 2), Currency]} · {Text["KeptOutBy", Pressures(row)]}",
+        _ when row.KeptOutBy.Count == 0 => Text["ComesInAt", PriceText.Number(row.PriceToEnter!.Value), PriceText.Unit(Currency)],
+        _ => $"{Text["ComesInAt", PriceText.Number(row.PriceToEnter!.Value), PriceText.Unit(Currency)]} · {Text["KeptOutBy", Pressures(row)]}",
     };
 
     private string Pressures(MaterialRow row) =>
-        string.Join(", ", row.KeptOutBy.Select(pressure => $"{pressure.Quantity} {NumberText.Show(pressure.PerTonne, 0)} {Currency}/t"));
+        string.Join(", ", row.KeptOutBy.Select(pressure => $"{pressure.Quantity} {PriceText.Show(pressure.PerTonne, Currency, 0)}"));
 
     /// <summary>With whole pieces there is no range; under confidence a mix may follow every change of a price, so that its range is a point.</summary>
     private string? Stays(MaterialRow row) => row.Range switch
@@ -85,9 +85,9 @@ public sealed partial class PlanMaterials
         null => Text[Planned.Problem.Materials.Any(material => material.PieceKg is not null) ? "StaysPieces" : "StaysUnknown"].Value,
         { Least: null, Most: null } => Text["StaysAlways"].Value,
         { Least: { } least, Most: { } most } when most - least < Cent => Text["StaysNowhere"].Value,
-        { Least: { } least, Most: { } most } => Text["Stays", NumberText.Show(least, 2), NumberText.Show(most, 2), Currency].Value,
-        { Most: { } most } => Text["StaysBelow", NumberText.Show(most, 2), Currency].Value,
-        { Least: { } least } => Text["StaysAbove", NumberText.Show(least, 2), Currency].Value,
+        { Least: { } least, Most: { } most } => Text["Stays", PriceText.Number(least), PriceText.Number(most), PriceText.Unit(Currency)].Value,
+        { Most: { } most } => Text["StaysBelow", PriceText.Number(most), PriceText.Unit(Currency)].Value,
+        { Least: { } least } => Text["StaysAbove", PriceText.Number(least), PriceText.Unit(Currency)].Value,
     };
 
     private static string Named(IEnumerable<Supply> supplies) =>

@@ -13,7 +13,7 @@ namespace MeltShop.Web.Pages.Charge;
 /// <summary>What the metallurgist asks beside a plan: how often all limits hold, what if something runs out, what to buy, whether to drain the heel.</summary>
 public sealed partial class WhatIfs : IDisposable
 {
-    private readonly QuantityEntry worth = new EntryForm().Quantity("worthPerTonne", -1e5, 1e5);
+    private readonly QuantityEntry worth = new EntryForm().PerTonne("worthPerTonne", -1e5, 1e5);
     private Request<JointProbability> joint = null!;
     private Request<RunOut> runOut = null!;
     private Request<WhatToBuy> buying = null!;
@@ -86,7 +86,7 @@ public sealed partial class WhatIfs : IDisposable
 
     private string DrainedWords(HeelComparison compared) => compared switch
     {
-        { MakesItPossible: true } => Text["DrainPossible", MassText.Show(compared.DrainedKg), NumberText.Show(compared.Drained.CostPerTonne, 2), Currency],
+        { MakesItPossible: true } => Text["DrainPossible", MassText.Show(compared.DrainedKg), PriceText.Number(compared.Drained.CostPerTonne), PriceText.Unit(Currency)],
         { Saving: { } saving and > 0 } => Text["DrainSaves", MassText.Show(compared.DrainedKg), NumberText.Show(saving, 2), Currency],
         { Saving: { } saving } => Text["DrainCosts", MassText.Show(compared.DrainedKg), NumberText.Show(-saving, 2), Currency],
         _ => Text["DrainNot"],

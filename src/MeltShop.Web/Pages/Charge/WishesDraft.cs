@@ -12,11 +12,11 @@ public sealed class WishesDraft
     public WishesDraft(EntryForm form)
     {
         ArgumentNullException.ThrowIfNull(form);
-        Nearness = form.Quantity("wishes.nearnessPrice", 0, MostPrice);
-        UseUp = form.Quantity("wishes.useUpBonusPerTonne", 0, MostPrice);
-        Slag = form.Quantity("wishes.slagCostPerTonne", 0, MostPrice);
+        Nearness = form.PerTonne("wishes.nearnessPrice", 0, MostPrice);
+        UseUp = form.PerTonne("wishes.useUpBonusPerTonne", 0, MostPrice);
+        Slag = form.PerTonne("wishes.slagCostPerTonne", 0, MostPrice);
         Energy = form.Quantity("wishes.energyPricePerKWh", 0, 100);
-        Melting = form.Quantity("wishes.meltingKWhPerTonne", 0, 2000);
+        Melting = form.PerTonne("wishes.meltingKWhPerTonne", 0, 2000);
         FurnaceM3 = form.Quantity("wishes.furnaceM3", 0, MostM3);
         BucketM3 = form.Quantity("wishes.bucketM3", 0, MostM3);
         Fillings = form.Quantity("wishes.bucketFillings", 1, 100);

@@ -15,7 +15,7 @@ public sealed class CorrectionDraft
         Goal = Form.Choice("goal", isRequired: true);
         Goal.Showing(nameof(CorrectionGoal.Cost));
         MaxTapOffKg = Form.Mass("maxTapOffKg", 0, 1e6);
-        TapOffCost = Form.Quantity("tapOffCostPerTonne", 0, 1e6);
+        TapOffCost = Form.PerTonne("tapOffCostPerTonne", 0, 1e6);
     }
 
     public EntryForm Form { get; } = new();
@@ -28,7 +28,7 @@ public sealed class CorrectionDraft
     /// <summary>Null until a correction can be worked out, or while a field holds what cannot be read.</summary>
     public CorrectionChoice? Choice => TemperatureC.Value is { } temperature && Enum.TryParse<CorrectionGoal>(Goal.Value, out var goal)
             && Read(MaxTapOffKg) && Read(TapOffCost)
-        ? new(temperature, goal, MaxTapOffKg.Value ?? 0, (decimal?)TapOffCost.Value, [.. LeftOut])
+        ? new(temperature, goal, MaxTapOffKg.Value ?? 0, PriceText.Recorded(TapOffCost), [.. LeftOut])
         : null;
 
     /// <summary>Once: what a person typed is not written over by a later reading of the page.</summary>

@@ -23,7 +23,7 @@ public sealed partial class NewMaterial
     {
         (code, name) = (form.Words("code", isRequired: true), form.Words("name", isRequired: true));
         (kind, uses) = (form.Choice("kind", isRequired: true), form.Choice("uses", isRequired: true));
-        price = form.Quantity("pricePerTonne", -MostPrice, MostPrice, isRequired: true);
+        price = form.PerTonne("pricePerTonne", -MostPrice, MostPrice, isRequired: true);
         yield = form.Quantity("metallicYieldPercent", 0, 100);
         piece = form.Mass("pieceKg", 0);
         density = form.Quantity("bulkDensityTonnesPerM3", 0, 25);
@@ -81,9 +81,9 @@ public sealed partial class NewMaterial
             form,
             made => Operation.Run(made.By, new(
                 made.Key, made.ObservedAt, code.Value!, name.Value!, Enum.Parse<MaterialKind>(kind.Value!), Enum.Parse<MaterialUses>(uses.Value!),
-                (decimal)price.Needed, yield.Value, [.. rows.Select(row => row.Input())], source.Value!, sourceKind.Value!,
+                PriceText.Recorded(price)!.Value, yield.Value, [.. rows.Select(row => row.Input())], source.Value!, sourceKind.Value!,
                 piece.Value, density.Value, share.Value, string.Join(' ', MaterialCautions.All.Where(cautions.Contains)))),
-            () => AnalysisRows.Twice(rows));
+            () => [.. AnalysisRows.Twice(rows), .. PriceText.Check(price)]);
         if (outcome?.Succeeded == true) Addresses.NavigateTo(Back ?? $"/yard/{outcome.Value}");
     }
 }

@@ -17,7 +17,7 @@ public sealed partial class PriceForm
     private readonly SeenVersion seen = new();
     private decimal opened;
 
-    public PriceForm() => price = form.Quantity("pricePerTonne", -1e6, 1e6, isRequired: true);
+    public PriceForm() => price = form.PerTonne("pricePerTonne", -1e6, 1e6, isRequired: true);
 
     [Parameter, EditorRequired]
     public MaterialView Material { get; set; } = null!;
@@ -53,7 +53,7 @@ public sealed partial class PriceForm
     private async Task Save()
     {
         var outcome = await HandingIn.Send(form, made => Operation.Run(
-            made.By, new(made.Key, made.ObservedAt, Material.Id, seen.Value, (decimal)price.Needed)));
+            made.By, new(made.Key, made.ObservedAt, Material.Id, seen.Value, PriceText.Recorded(price)!.Value)), () => PriceText.Check(price));
         if (outcome is null) return;
         if (outcome.IsStale()) seen.Outdated();
         else isOpen = !outcome.Succeeded;
