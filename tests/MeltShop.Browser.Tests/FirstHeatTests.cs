@@ -40,12 +40,12 @@ public sealed class FirstHeatTests(Chromium chromium) : IAsyncLifetime
         await app.StartAsync();
         await page.OpenAsync("/history");
         var row = page.Locator($"tr[data-heat='{number}']");
-        Assert.Contains("Closed", await row.InnerTextAsync(), StringComparison.Ordinal);
-        Assert.Contains("1 released", await row.InnerTextAsync(), StringComparison.Ordinal);
+        await Assertions.Expect(row).ToContainTextAsync("Closed");
+        await Assertions.Expect(row).ToContainTextAsync("1 released");
         await row.Locator("a").ClickAsync();
         await page.WaitForSelectorAsync("[data-testid=sample]");
         await page.OpenAsync("/charge?furnace=furnace-1&grade=EN-GJS-500-7&kg=5000");
-        Assert.Contains(number, await page.Locator("[data-testid=heel]").InnerTextAsync(), StringComparison.Ordinal);
+        await Assertions.Expect(page.Locator("[data-testid=heel]")).ToContainTextAsync(number);
     }
 
     private static async Task StartFromPlanAsync(IPage page)

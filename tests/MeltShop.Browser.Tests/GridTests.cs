@@ -80,11 +80,11 @@ public sealed class GridTests(Chromium chromium, RunningApp app)
         await After("2.P", "Control+End");
         await After("0.C", "Control+Home");
         await After("0.C", "9", "9", "Escape");
-        Assert.Equal("", await grid.Locator("[data-cell='0.C']").InputValueAsync());
+        await Assertions.Expect(grid.Locator("[data-cell='0.C']")).ToHaveValueAsync("");
         await After("0.C", "+");
-        Assert.True(await grid.Locator("[data-cell='0.Te']").IsVisibleAsync());
+        await Assertions.Expect(grid.Locator("[data-cell='0.Te']")).ToBeVisibleAsync();
         await After("0.C", "+");
-        Assert.False(await grid.Locator("[data-cell='0.Te']").IsVisibleAsync());
+        await Assertions.Expect(grid.Locator("[data-cell='0.Te']")).ToBeHiddenAsync();
 
         await page.EvaluateAsync("""
             () => {

@@ -17,25 +17,25 @@ public sealed class KeypadTests(Chromium chromium, RunningApp app)
         var field = page.Locator("[data-field=empty] input");
         Task PressAsync(string key) => page.Locator($"[data-key='{key}']").TapAsync();
 
-        Assert.False(await page.Locator("#keypad").IsVisibleAsync());
+        await Assertions.Expect(page.Locator("#keypad")).ToBeHiddenAsync();
         await field.TapAsync();
-        Assert.True(await page.Locator("#keypad").IsVisibleAsync());
+        await Assertions.Expect(page.Locator("#keypad")).ToBeVisibleAsync();
         Assert.Equal("none", await field.EvaluateAsync<string>("field => field.inputMode"));
         Assert.True(await page.EvaluateAsync<int>("() => Math.min(...[...document.querySelectorAll('.key:not([hidden])')].map(key => Math.min(key.offsetWidth, key.offsetHeight)))") >= 72);
-        Assert.False(await page.Locator("[data-key='<']").IsVisibleAsync());
+        await Assertions.Expect(page.Locator("[data-key='<']")).ToBeHiddenAsync();
         await page.KeepAsync("parts-tablet-keypad");
         foreach (var key in new[] { "1", "2", ".", "5", "5", "back" }) await PressAsync(key);
-        Assert.Equal("12.5", await field.InputValueAsync());
+        await Assertions.Expect(field).ToHaveValueAsync("12.5");
         await PressAsync("next");
         await Assertions.Expect(page.Locator("[data-field=empty] .field-note")).ToContainTextAsync("read as 12.5 kg");
         Assert.Equal("asked", await page.EvaluateAsync<string>("() => document.activeElement.closest('[data-field]').dataset.field"));
 
         await page.Locator("[data-cell='0.C']").First.TapAsync();
         foreach (var key in new[] { ".", "0", "3", "<", "next" }) await PressAsync(key);
-        Assert.Equal("<.03", await page.Locator("[data-cell='0.C']").First.InputValueAsync());
+        await Assertions.Expect(page.Locator("[data-cell='0.C']").First).ToHaveValueAsync("<.03");
         Assert.Equal("1.C", await page.EvaluateAsync<string>("() => document.activeElement.dataset.cell"));
         await Assertions.Expect(page.Locator("[data-testid=heard]")).ToHaveTextAsync("<.03");
         await PressAsync("close");
-        Assert.False(await page.Locator("#keypad").IsVisibleAsync());
+        await Assertions.Expect(page.Locator("#keypad")).ToBeHiddenAsync();
     }
 }

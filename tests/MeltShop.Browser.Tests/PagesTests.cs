@@ -1,3 +1,4 @@
+using Microsoft.Playwright;
 using MeltShop.Browser.Tests.Running;
 
 [assembly: AssemblyFixture(typeof(MeltShop.Browser.Tests.Running.Chromium))]
@@ -16,7 +17,7 @@ public sealed class PagesTests(Chromium chromium, RunningApp app) : IClassFixtur
 
         var materials = await page.Locator("[data-material]").CountAsync();
         Assert.True(materials >= 25, $"{materials} materials");
-        Assert.Equal(materials, await page.Locator("[data-material] [data-source]").CountAsync());
+        await Assertions.Expect(page.Locator("[data-material] [data-source]")).ToHaveCountAsync(materials);
     }
 
     [Fact]
@@ -25,7 +26,7 @@ public sealed class PagesTests(Chromium chromium, RunningApp app) : IClassFixtur
         await using var context = await chromium.TabletAsync(app.Address);
         var page = await context.SignInAsync("ruta");
         await page.OpenAsync("/history");
-        Assert.Equal(1, await page.Locator("tr[data-heat]").CountAsync());
+        await Assertions.Expect(page.Locator("tr[data-heat]")).ToHaveCountAsync(1);
 
         await app.KillAsync();
         await app.StartAsync();

@@ -23,7 +23,7 @@ public sealed class BathCorrectionTests(Chromium chromium, RunningApp app)
         await page.WaitForSelectorAsync("[data-testid=proposal][data-current=true]");
         var additions = await page.Locator("[data-testid=additions] tr[data-material]").EvaluateAllAsync<string[]>("rows => rows.map(row => row.dataset.material)");
         Assert.NotEmpty(additions);
-        Assert.Equal(0, await page.Locator("[data-testid=proposal] [data-verdict=low], [data-testid=proposal] [data-verdict=high]").CountAsync());
+        await Assertions.Expect(page.Locator("[data-testid=proposal] [data-verdict=low], [data-testid=proposal] [data-verdict=high]")).ToHaveCountAsync(0);
         await page.TapAsync("[data-testid=accept]");
 
         await page.WaitForSelectorAsync("[data-testid=correction][data-done=false]");

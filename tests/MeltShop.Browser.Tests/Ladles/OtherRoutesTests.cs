@@ -32,13 +32,13 @@ public sealed class OtherRoutesTests(RunningApp app, Chromium chromium) : IClass
         await page.EnterAsync("[data-field=plannedKg] input", "800");
         await page.EnterAsync("[data-field=temperatureC] input", "1440");
         await page.WaitForSelectorAsync("[data-testid=stop-weight]");
-        Assert.Equal(0, await page.Locator("[data-testid=alloy-kg], [data-field=targetMgPercent]").CountAsync());
+        await Assertions.Expect(page.Locator("[data-testid=alloy-kg], [data-field=targetMgPercent]")).ToHaveCountAsync(0);
         foreach (var check in await page.Locator("[data-check]").AllAsync()) await check.CheckAsync();
         await page.TapAsync("[data-testid=load-pocket]");
         await page.EnterAsync("[data-testid=tap-form] [data-field=kg] input", "805");
         await page.TapAsync("[data-testid=tap-form] button[type=submit]");
         await page.WaitForSelectorAsync("[data-ladle-state=Pouring]"); // there is no reaction to wait for
-        Assert.Equal(0, await page.Locator("[data-limit=Magnesium], [data-testid=reaction-ended]").CountAsync());
+        await Assertions.Expect(page.Locator("[data-limit=Magnesium], [data-testid=reaction-ended]")).ToHaveCountAsync(0);
         await page.KeepStateAsync("ladle-grey-pouring");
 
         await page.EnterAsync("[data-testid=mould-form] [data-field=kg] input", "120");
