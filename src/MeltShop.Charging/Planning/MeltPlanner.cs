@@ -2,6 +2,7 @@ using MeltShop.Charging.Conflicts;
 using MeltShop.Charging.Formulation;
 using MeltShop.Charging.Plans;
 using MeltShop.Charging.Solving;
+using MeltShop.Charging.Workers;
 
 namespace MeltShop.Charging.Planning;
 
@@ -27,11 +28,12 @@ internal static class MeltPlanner
     /// <exception cref="OperationCanceledException">The caller wished to stop, waiting or solving.</exception>
     public static T InTurn<T>(Melt melt, Func<MeltFormulation, Budget, T> solve, CancellationToken cancellation, bool isMixed = false)
     {
-        var seats = isMixed || melt.HasPieces ? PieceSeats : Cores;
+        var hasPieces = isMixed || melt.HasPieces;
+        var seats = hasPieces ? PieceSeats : Cores;
         seats.Wait(cancellation);
         try
         {
-            return solve(new MeltFormulation(melt), new Budget(MostTime, cancellation));
+            return solve(new MeltFormulation(melt), new Budget((hasPieces ? PieceWorkers.MostTime : null) ?? MostTime, cancellation));
         }
         finally
         {

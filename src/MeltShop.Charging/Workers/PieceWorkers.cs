@@ -21,6 +21,9 @@ public static class PieceWorkers
         while (Idle.TryTake(out var idle)) idle.Dispose();
     }
 
+    /// <summary>What a plan with whole pieces may take where workers solve them; null where this process does.</summary>
+    internal static TimeSpan? MostTime => command?.MostTime;
+
     /// <summary>Solves, or says how the search ended without an answer. Nothing that a worker does is a fault of this process.</summary>
     /// <exception cref="OperationCanceledException">The caller wished to stop; the worker is gone.</exception>
     internal static MixedAnswer Solve(MixedQuestion question, Budget budget)

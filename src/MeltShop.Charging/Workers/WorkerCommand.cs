@@ -7,4 +7,7 @@ public sealed record WorkerCommand(string File, params IReadOnlyList<string> Arg
 {
     /// <summary>A worker that holds more memory than this is ended, bytes.</summary>
     public long MostBytes { get; init; } = 1L << 30;
+
+    /// <summary>What a plan with whole pieces may take, all its searches together; over 0.</summary>
+    public TimeSpan MostTime { get; init; } = TimeSpan.FromSeconds(20);
 }
