@@ -6,8 +6,8 @@ using MeltShop.Operations.Importing.Rows;
 using MeltShop.Operations.Importing.Taking;
 using MeltShop.Records;
 using MeltShop.Records.Importing;
-using MeltShop.Web.Api.Entries;
 using MeltShop.Web.Api.Weighings;
+using MeltShop.Web.Components.Fields;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.Extensions.Localization;
 

@@ -1,8 +1,15 @@
 using System.Text.RegularExpressions;
+using Bunit;
+using MeltShop.Metallurgy;
+using MeltShop.Metallurgy.Grades;
+using MeltShop.Records.Heats;
+using MeltShop.Records.Ladles;
+using MeltShop.Web.Components.Fields;
+using MeltShop.Web.Tests.Components;
 
 namespace MeltShop.Web.Tests.Texts;
 
-public sealed partial class FindingTextTests
+public sealed partial class FindingTextTests : ComponentTest
 {
     [Fact]
     public void Codes_UsedAnywhere_HaveAText()
@@ -19,6 +26,31 @@ public sealed partial class FindingTextTests
         Assert.Contains(codes, code => code.StartsWith("percent.negative ", StringComparison.Ordinal));
         Assert.All(codes, code => Assert.Contains(code.Split(' ')[0], texts));
     }
+
+    [Fact]
+    public void Members_OfEnumerationsThatFindingsName_HaveWords()
+    {
+        var texts = TextKeyTests.Keys("Findings");
+
+        Assert.All(
+            [
+                .. Enum.GetNames<HeatState>().Concat(Enum.GetNames<TreatedLadleState>()).Select(name => $"State.{name}"),
+                .. Enum.GetNames<PouringLimitKind>().Select(name => $"Limit.{name}"), .. Enum.GetNames<CastProperty>().Select(name => $"Property.{name}"),
+            ],
+            key => Assert.Contains(key, texts));
+        Assert.Equal(["Limit", "Property", "State"], FindingWords.Groups.Values.Distinct().Order());
+    }
+
+    [Fact]
+    public void State_InAFinding_IsSaidInWords()
+    {
+        Assert.EndsWith("(state: castings on hold).", Draw("state.wrong", "Held"), StringComparison.Ordinal);
+        Assert.EndsWith("poured after its limit (house rule).", Draw("mould.late", "M7", "HouseRule"), StringComparison.Ordinal);
+        Assert.Contains("Mould Held was", Draw("mould.late", "Held", "Magnesium"), StringComparison.Ordinal); // a name is a name
+    }
+
+    private string Draw(string code, params object[] arguments) =>
+        Render<FindingText>(p => p.Add(text => text.Finding, new Finding("", code, arguments))).Find(".wrong-mark").ParentElement!.TextContent.Trim();
 
     /// <summary>A literal such as "mass.negative" that is not the path of a finding, its first argument.</summary>
     [GeneratedRegex(@"(?<!Finding\(|new\(|NotNegative\(|Positive\(|Add\(|Report\()""([a-z][a-zA-Z]+\.[a-z][a-zA-Z0-9]+)""")]

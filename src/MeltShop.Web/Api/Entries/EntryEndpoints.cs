@@ -1,4 +1,5 @@
 using MeltShop.Web.Components.Entries;
+using MeltShop.Web.Components.Fields;
 using MeltShop.Web.Components.Reading;
 using MeltShop.Web.SignIn;
 using Microsoft.AspNetCore.Antiforgery;
@@ -46,7 +47,7 @@ internal static class EntryEndpoints
         var answer = await desk.Take(acting, request, cancellation);
         return TypedResults.Json(new
         {
-            findings = answer.Findings.Select(finding => new { finding.Path, finding.Code, finding.Arguments, words = FindingWords.Of(words, finding) }),
+            findings = answer.Findings.Select(finding => new { finding.Path, finding.Code, finding.Arguments, words = FindingWords.Of(words, finding, site) }),
         });
     }
 

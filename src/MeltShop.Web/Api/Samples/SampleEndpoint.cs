@@ -1,5 +1,4 @@
 using MeltShop.Web.Api.Answering;
-using MeltShop.Web.Api.Reading;
 using MeltShop.Web.SignIn;
 
 namespace MeltShop.Web.Api.Samples;
@@ -14,11 +13,9 @@ internal static class SampleEndpoint
 
     private static async Task<IResult> TakeAsync(HttpContext http, SampleDesk desk, CancellationToken cancellation)
     {
-        if (await Calculation.ReadAsync(http.Request, cancellation) is not { } body)
-            return ProblemAnswers.Refuse(StatusCodes.Status413PayloadTooLarge, "The body is too large.", $"At most {RequestBody.GreatestBytes} bytes are read.");
-        var (request, findings) = RequestBody.Read(body, SampleRequest.Read);
-        if (request is null) return ProblemAnswers.Refuse(findings);
-        var (sampleId, found) = await desk.Take(http.User.Identity?.Name ?? "", request, body, cancellation);
+        var sent = await SentBody<SampleRequest>.ReadAsync(http, SampleRequest.Read);
+        if (sent.Request is not { } request) return sent.Refusal!;
+        var (sampleId, found) = await desk.Take(http.User.Identity?.Name ?? "", request, sent.Bytes, cancellation);
         if (sampleId is not { } id) return ProblemAnswers.Refuse(found);
         return request.Reference is null
             ? TypedResults.Ok(new { id = request.Id, sampleId = id, burns = request.Burns.Count, figures = request.Figures.Count })

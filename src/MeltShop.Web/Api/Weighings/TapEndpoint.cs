@@ -1,5 +1,4 @@
 using MeltShop.Web.Api.Answering;
-using MeltShop.Web.Api.Reading;
 using MeltShop.Web.SignIn;
 
 namespace MeltShop.Web.Api.Weighings;
@@ -14,10 +13,8 @@ internal static class TapEndpoint
 
     private static async Task<IResult> TakeAsync(HttpContext http, TapDesk desk, CancellationToken cancellation)
     {
-        if (await Calculation.ReadAsync(http.Request, cancellation) is not { } body)
-            return ProblemAnswers.Refuse(StatusCodes.Status413PayloadTooLarge, "The body is too large.", $"At most {RequestBody.GreatestBytes} bytes are read.");
-        var (request, findings) = RequestBody.Read(body, TapRequest.Read);
-        if (request is null) return ProblemAnswers.Refuse(findings);
+        var sent = await SentBody<TapRequest>.ReadAsync(http, TapRequest.Read);
+        if (sent.Request is not { } request) return sent.Refusal!;
         var (tap, found) = await desk.Take(http.User.Identity?.Name ?? "", request, cancellation);
         return tap is null
             ? ProblemAnswers.Refuse(found)

@@ -1,5 +1,4 @@
 using MeltShop.Web.Api.Answering;
-using MeltShop.Web.Api.Reading;
 using MeltShop.Web.SignIn;
 
 namespace MeltShop.Web.Api.Weighings;
@@ -14,10 +13,8 @@ internal static class WeighingEndpoint
 
     private static async Task<IResult> TakeAsync(HttpContext http, ScaleDesk desk, CancellationToken cancellation)
     {
-        if (await Calculation.ReadAsync(http.Request, cancellation) is not { } body)
-            return ProblemAnswers.Refuse(StatusCodes.Status413PayloadTooLarge, "The body is too large.", $"At most {RequestBody.GreatestBytes} bytes are read.");
-        var (request, findings) = RequestBody.Read(body, WeighingRequest.Read);
-        if (request is null) return ProblemAnswers.Refuse(findings);
+        var sent = await SentBody<WeighingRequest>.ReadAsync(http, WeighingRequest.Read);
+        if (sent.Request is not { } request) return sent.Refusal!;
         var (weighing, found) = await desk.Take(http.User.Identity?.Name ?? "", request, cancellation);
         return weighing is null
             ? ProblemAnswers.Refuse(found)

@@ -47,7 +47,7 @@ public sealed class EquipmentTests : LadleTest
     {
         var page = Open(Role.Metallurgist); // the demo's 2 t ladle had two fillings, their samples drawn about the recovery of its card
         var note = page.Find("[data-ladle=ladle-2000] [data-testid=learnt]").TextContent;
-        Assert.Contains("from 2 fillings", note, StringComparison.Ordinal);
+        Assert.Contains("fillings it comes from: 2", note, StringComparison.Ordinal);
         Assert.Contains("The card reckons with", note, StringComparison.Ordinal);
         Assert.Contains("published for this process", note, StringComparison.Ordinal);
         var before = page.Find("[data-ladle=ladle-2000] [data-figure=MgRecovery]").TextContent;
@@ -58,7 +58,7 @@ public sealed class EquipmentTests : LadleTest
         Assert.Equal(before, page.Find("[data-ladle=ladle-2000] [data-figure=MgRecovery]").TextContent); // not by itself
         await page.InvokeAsync(() => page.Find("[data-testid=figure-form]").Submit());
 
-        page.WaitForState(() => page.Find("[data-ladle=ladle-2000] [data-figure=MgRecovery]").TextContent.Contains("2 fillings of this ladle", StringComparison.Ordinal), Patience);
+        page.WaitForState(() => page.Find("[data-ladle=ladle-2000] [data-figure=MgRecovery]").TextContent.Contains("Fillings of this ladle: 2", StringComparison.Ordinal), Patience);
         Assert.Contains("learnt", page.Find("[data-ladle=ladle-2000] [data-figure=MgRecovery] [data-testid=standing]").TextContent, StringComparison.OrdinalIgnoreCase);
     }
 
