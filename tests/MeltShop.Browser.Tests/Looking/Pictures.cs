@@ -23,5 +23,5 @@ internal static class Pictures
     }
 
     public static Task KeepAsync(this IPage page, string name) =>
-        page.ScreenshotAsync(new() { Path = Path.Combine(Folder, name + ".png"), FullPage = true, Animations = ScreenshotAnimations.Disabled });
+        page.ScreenshotAsync(new() { Path = Path.Combine(Folder, name + ".jpg"), Type = ScreenshotType.Jpeg, Quality = 85, FullPage = true, Animations = ScreenshotAnimations.Disabled });
 }
