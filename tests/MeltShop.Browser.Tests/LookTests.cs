@@ -4,9 +4,11 @@ using Microsoft.Playwright;
 
 namespace MeltShop.Browser.Tests;
 
-/// <summary>Every page at every size and in every look: opened without an error or a stranger's address, measured, read by axe, and kept as a picture.</summary>
-[Collection(typeof(DemoAppCollection))]
-public sealed class LookTests(Chromium chromium, RunningApp app)
+/// <summary>
+/// Every page at every size and in every look: opened without an error or a stranger's address, measured, read by axe, and kept as a picture.
+/// It takes the longest of all: with a program of its own it runs beside the others.
+/// </summary>
+public sealed class LookTests(Chromium chromium, RunningApp app) : IClassFixture<RunningApp>
 {
     [Fact]
     public async Task Page_Any_IsLargeEnoughAndReadsWellInEveryLook()

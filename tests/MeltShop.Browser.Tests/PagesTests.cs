@@ -1,8 +1,6 @@
 using Microsoft.Playwright;
 using MeltShop.Browser.Tests.Running;
 
-// Stories of cuts, clocks and kills wait more than they work: a third one fills what two leave of two cores.
-[assembly: Xunit.v3.Parallelization(MaxThreads = 3)]
 [assembly: AssemblyFixture(typeof(MeltShop.Browser.Tests.Running.Chromium))]
 
 namespace MeltShop.Browser.Tests;
