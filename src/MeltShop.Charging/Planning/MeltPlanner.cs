@@ -9,7 +9,8 @@ namespace MeltShop.Charging.Planning;
 /// <summary>From a melt to a plan: formulate, solve, say why, or say what clashes.</summary>
 internal static class MeltPlanner
 {
-    private static readonly TimeSpan MostTime = TimeSpan.FromSeconds(20);
+    /// <summary>What a plan may take, in a shop.</summary>
+    internal static readonly TimeSpan MostTime = TimeSpan.FromSeconds(20);
 
     /// <summary>As many solves at once as there are cores: more would only make all of them late.</summary>
     private static readonly SemaphoreSlim Cores = new(Environment.ProcessorCount);

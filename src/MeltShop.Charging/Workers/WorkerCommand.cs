@@ -1,3 +1,5 @@
+using MeltShop.Charging.Planning;
+
 namespace MeltShop.Charging.Workers;
 
 /// <summary>How a worker process is started: a program that calls <see cref="SolveWorker.Serve"/> on its standard input and output.</summary>
@@ -9,5 +11,5 @@ public sealed record WorkerCommand(string File, params IReadOnlyList<string> Arg
     public long MostBytes { get; init; } = 1L << 30;
 
     /// <summary>What a plan with whole pieces may take, all its searches together; over 0.</summary>
-    public TimeSpan MostTime { get; init; } = TimeSpan.FromSeconds(20);
+    public TimeSpan MostTime { get; init; } = MeltPlanner.MostTime;
 }

@@ -2,6 +2,7 @@ using MeltShop.Records;
 using MeltShop.Records.Heats;
 using MeltShop.Records.Reading;
 using MeltShop.Records.Reading.Heats;
+using MeltShop.Records.Reading.Ladles;
 using Microsoft.EntityFrameworkCore;
 
 namespace MeltShop.Operations.Heats;
@@ -11,9 +12,9 @@ public static class FurnaceLedger
 {
     /// <summary>
     /// How far a ledger of weighed charge and estimated yields may be off, as a share of what was in the furnace: a mass of metal is
-    /// normally known to 5 % (P.-M. Cabanne, S.G. Iron Conclave, Mumbai, 2011).
+    /// normally known to 5 %, in a furnace as in a ladle.
     /// </summary>
-    public const double Uncertainty = 0.05;
+    public const double Uncertainty = LadleContent.Uncertainty;
 
     /// <summary>Less than a scale shows, kg: sums of doubles do not end on zero.</summary>
     public const double Dust = 1e-6;

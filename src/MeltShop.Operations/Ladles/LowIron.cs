@@ -1,4 +1,5 @@
 using MeltShop.Metallurgy.Elements;
+using MeltShop.Records;
 using MeltShop.Records.Laboratory;
 using MeltShop.Records.Ladles;
 using MeltShop.Records.Reading;
@@ -29,6 +30,16 @@ internal static class LowIron
         if (!(mgPercent < floor)) return [];
         var own = await writing.Hold([treatedLadleId], await Name(writing, treatedLadleId, cancellation), cancellation);
         return [.. own, .. await writing.HoldFed(treatedLadleId, null, cancellation)];
+    }
+
+    /// <summary>Of many ladles those whose magnesium, %, lies under their floor, in one statement: a file may bring thousands, and few are low.</summary>
+    public static async Task<IReadOnlyList<long>> Under(this RecordsContext db, IReadOnlyDictionary<long, double> mgPercents, CancellationToken cancellation)
+    {
+        if (mgPercents.Count == 0) return [];
+        var ids = mgPercents.Keys.ToList();
+        var floors = await db.InForce<PocketCard>().Where(c => EF.Parameter(ids).Contains(c.TreatedLadleId) && c.MgFloorPercent != null)
+            .Select(c => new { c.TreatedLadleId, Floor = c.MgFloorPercent!.Value }).ToListAsync(cancellation);
+        return [.. floors.Where(f => mgPercents[f.TreatedLadleId] < f.Floor).Select(f => f.TreatedLadleId).Distinct()];
     }
 
     /// <summary>Those that took iron of a ladle and have a source that came back low.</summary>

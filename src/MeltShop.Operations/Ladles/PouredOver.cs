@@ -26,7 +26,6 @@ internal static class PouredOver
         await db.LockLadles(ct, [from.Treated, .. earlier]);
         foreach (var emptied in earlier)
         {
-            var tap = await db.InForce<Tap>().AsNoTracking().SingleAsync(t => t.TreatedLadleId == emptied.Id, ct);
             var mass = await LadleContents.One(db, emptied.Id, ct);
             if (mass.AtLeastKg > 0) return (null, new Finding("vesselId", "ladle.notEmpty", mass.LeftKg));
             writing.Step(emptied, TreatedLadleState.Held);

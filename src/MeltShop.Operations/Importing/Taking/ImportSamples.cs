@@ -100,9 +100,9 @@ public sealed class ImportSamples(Recorder recorder, TimeProvider time) : Operat
     {
         var magnesium = rows.Means.Where(m => m.Element == Element.Mg).ToDictionary(m => m.SampleId, m => m.Percent);
         var lowest = rows.Samples.Where(s => s.TreatedLadleId is not null && SampleKinds.Treated.Contains(s.Kind) && magnesium.ContainsKey(s.Id))
-            .GroupBy(s => s.TreatedLadleId!.Value, s => magnesium[s.Id]).ToList();
+            .GroupBy(s => s.TreatedLadleId!.Value, s => magnesium[s.Id]).ToDictionary(g => g.Key, g => g.Min());
         var held = new List<ChangeNotice>();
-        foreach (var ladle in lowest) held.AddRange(await writing.HoldLow(ladle.Key, ladle.Min(), cancellation));
+        foreach (var id in await writing.Db.Under(lowest, cancellation)) held.AddRange(await writing.HoldLow(id, lowest[id], cancellation));
         return held;
     }
 

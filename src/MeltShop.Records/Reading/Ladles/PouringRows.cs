@@ -27,7 +27,7 @@ internal static class PouringRows
             [.. inoculations.Select(r => new InoculationView(Entry(r), r.Fact.Place, names[r.Fact.MaterialId], r.Fact.Kg, r.Fact.Lot))],
             [.. doses.Select(r => new DoseView(r.Origin, r.Fact.MaterialId is { } id ? names[id] : null, r.Fact.Kg, r.Fact.WireMetres, r.Fact.FeedSeconds, r.Fact.MgPercent, r.Fact.MinutesToFloor))],
             [.. back.Select(r => new BackView(r.Origin, r.Fact.Kg))],
-            came.Where(c => c.Entry.Stands).Sum(c => c.Kg)) 
+            came.Where(c => c.Entry.Stands).Sum(c => c.Kg))
         {
             Came = came,
             LowSources = await LowSources.Of(db, treated.Id, ct),
