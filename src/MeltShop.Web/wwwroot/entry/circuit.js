@@ -109,5 +109,5 @@ setInterval(() => {
 document.getElementById("components-reconnect-modal")?.addEventListener("components-reconnect-state-changed", ({ detail }) => {
   if (["failed", "rejected", "resume-failed"].includes(detail.state)) load();
   else if (detail.state !== "hide") silent();
-  else if (!page) delete document.documentElement.dataset.circuit; // lost before it could be asked: nobody else would take the mark away
+  else if (!page) load(); // lost before it could be asked: the call that gives it to be asked may be lost too, and then nobody ever asks
 });
