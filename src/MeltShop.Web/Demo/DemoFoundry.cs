@@ -30,7 +30,7 @@ internal sealed class DemoFoundry(IServiceProvider services, IDbContextFactory<R
         var hands = new DemoHands(services, time);
         await People(hands, catalogue);
         var equipment = await Equipment(hands, catalogue);
-        await DemoLaboratory.Add(hands);
+        await DemoLaboratory.Add(hands, cancellation);
         var materials = await DemoYard.Fill(hands, catalogue, cancellation);
         var grades = await DemoGrades.Add(hands, catalogue, cancellation);
         await new DemoHeat(hands, contexts, equipment, materials).Melt(grades["EN-GJS-500-7"], cancellation);

@@ -3,6 +3,7 @@ using MeltShop.Records;
 using MeltShop.Records.Heats;
 using MeltShop.Records.Ladles;
 using MeltShop.Records.Reading.Charge;
+using MeltShop.Records.Reading.Laboratory;
 using MeltShop.Records.Writing;
 using MeltShop.Web.Demo;
 using Microsoft.Data.Sqlite;
@@ -51,6 +52,12 @@ public sealed class DemoFoundryTests : IAsyncLifetime
         Assert.Equal($"{heat.Number}/3", (await db.Certificates.SingleAsync(Soon)).Number);
         Assert.Equal("M-1121", (await db.PocketCards.OrderBy(c => c.Id).LastAsync(Soon)).AlloyLot);
 
+        var instrument = (await services.GetRequiredService<InstrumentPage>().Load(await db.Instruments.Select(i => i.Id).SingleAsync(Soon), Soon))!;
+        Assert.Equal(30, instrument.Samples.Count);
+        Assert.Equal(["Mn"], Assert.Single(instrument.State.Verdicts, v => !v.IsGood).Outside.Select(e => e.Symbol));
+        Assert.All(instrument.State.Verdicts, v => Assert.Empty(v.Moved));
+        Assert.Empty(instrument.Doubted);
+
         var view = await services.GetRequiredService<ChargePage>().Load(Soon);
         var furnace = view.Furnaces.Single(f => f.Code == "furnace-1");
         Assert.InRange(furnace.LiquidKg, 500, 700);
@@ -62,7 +69,7 @@ public sealed class DemoFoundryTests : IAsyncLifetime
     public async Task Seed_BrokenOffAndStartedAgain_MakesNothingTwice()
     {
         using var off = new CancellationTokenSource();
-        clock.AfterLooks(100, off.Cancel);
+        clock.AfterLooks(170, off.Cancel);
         await Assert.ThrowsAnyAsync<OperationCanceledException>(() => services.GetRequiredService<DemoFoundry>().SeedAsync(off.Token));
         await using (var db = Open()) Assert.InRange(await db.Materials.CountAsync(Soon), 1, DemoCatalogue.Load().Materials.Count - 1);
 
