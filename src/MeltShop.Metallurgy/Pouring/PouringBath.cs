@@ -30,8 +30,14 @@ public sealed record BathMoment(double Minute, double KgBefore, double MgBefore,
 /// <param name="FloorPercent">Least magnesium that may be poured, %, over 0.</param>
 public sealed record PouringBath(double Kg, double MgPercent, Fade Fade, double PourKgPerMinute, double FloorPercent)
 {
+    /// <summary>The start and each topping up, in the order of time; pouring over loses the most that is printed.</summary>
+    /// <param name="topUps">In any order.</param>
+    public IReadOnlyList<BathMoment> Follow(IEnumerable<TopUp> topUps) => Follow(topUps, ReLadling.LossPercent.Most);
+
     /// <summary>The start and each topping up, in the order of time.</summary>
-    public IReadOnlyList<BathMoment> Follow(IEnumerable<TopUp> topUps)
+    /// <param name="topUps">In any order.</param>
+    /// <param name="lossPercent">What pouring over loses of what comes, % Mg, 0 or more.</param>
+    public IReadOnlyList<BathMoment> Follow(IEnumerable<TopUp> topUps, double lossPercent)
     {
         ArgumentNullException.ThrowIfNull(topUps);
         var moments = new List<BathMoment> { Moment(0, Kg, MgPercent, Iron(Kg, MgPercent)) };
@@ -41,7 +47,7 @@ public sealed record PouringBath(double Kg, double MgPercent, Fade Fade, double 
             var minutes = topUp.Minute - last.Minute;
             var kg = Math.Max(0, last.KgAfter - PourKgPerMinute * minutes);
             var mg = kg > 0 ? Fade.After(last.MgAfter, minutes) : 0;
-            var comes = Iron(topUp.Kg, ReLadling.After(topUp.MgPercent, 1, ReLadling.LossPercent.Most)); // the most that is printed
+            var comes = Iron(topUp.Kg, ReLadling.After(topUp.MgPercent, 1, lossPercent));
             moments.Add(Moment(topUp.Minute, kg, mg, kg > 0 ? Iron(kg, mg).Plus(comes) : comes));
         }
 

@@ -64,6 +64,11 @@ public static class PouringOver
 /// <summary>Magnesium that lies between two values, %.</summary>
 public sealed record MagnesiumRange(double LeastPercent, double MostPercent)
 {
+    /// <summary>A value give or take some; iron has no magnesium below nothing.</summary>
+    /// <param name="percent">The value, %.</param>
+    /// <param name="plusMinus">Give or take, percentage points, 0 or more.</param>
+    public static MagnesiumRange About(double percent, double plusMinus) => new(Math.Max(0, percent - plusMinus), percent + plusMinus);
+
     /// <summary>After so many minutes of fading.</summary>
     /// <param name="minutes">Minutes, 0 or more.</param>
     /// <param name="fastest">How the least falls.</param>

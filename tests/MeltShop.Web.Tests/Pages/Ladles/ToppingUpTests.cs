@@ -21,6 +21,22 @@ public sealed class ToppingUpTests : DemoShopTest
         Assert.Equal(["Flare", "Damp", "Overfill", "Decides"], page.FindAll("[data-testid=bath-cautions] [data-caution]").Select(c => c.GetAttribute("data-caution")));
     }
 
+    // By hand: 0.038 - 10 x 0.0012 = 0.026, mixed with 300 kg of 0.048 less 0.010; see the room's own test of the band.
+    [Fact]
+    public void Bath_GiveOrTake_ShowsItsBandAndWarnsWhereItMayBeUnderTheFloor()
+    {
+        var page = Open();
+        Fill(page, minute: "10");
+        Assert.Contains("0.0330 to 0.0339 %", page.Find("[data-moment='1'] [data-testid=band]").TextContent, StringComparison.Ordinal); // the loss alone
+
+        foreach (var (field, text) in new[] { ("mgPlusMinus", "0.0020"), ("fadePlusMinus", "0.0002"), ("topUps[0].mgPlusMinus", "0.0020") }) page.Find($"[data-field='{field}'] input").Change(text);
+        Assert.Contains("0.0296 to 0.0373 %", page.Find("[data-moment='1'] [data-testid=band]").TextContent, StringComparison.Ordinal);
+        Assert.Empty(page.FindAll("[data-testid=maybe-late]"));
+
+        page.Find("[data-field='topUps[0].minute'] input").Change("12");
+        Assert.Contains("from minute 10.8", page.Find("[data-moment='0'] [data-testid=maybe-late]").TextContent, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Bath_ToppedUpAfterItsFloor_SaysWhereThePourHasToStop()
     {
