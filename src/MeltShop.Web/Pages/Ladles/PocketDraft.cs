@@ -69,6 +69,15 @@ public sealed class PocketDraft
     /// <summary>The heaviest section that is poured, mm; empty where nobody says.</summary>
     public QuantityEntry SectionMm { get; }
 
+    /// <summary>What the grade's recipe says from the start.</summary>
+    internal IEnumerable<FieldEntry> Recipe => [TargetMg, MgFloor, Alloy, Minutes, Inoculant, InoculantRate];
+
+    internal IEnumerable<FieldEntry> Extra => [Cover, CoverRate, CoverLot, StreamRate, MouldRate, Pearlite, PearliteLot, SectionMm, BagKg, AlloyKg];
+
+    /// <summary>Whether the grade says less than a card needs, so that a person has to.</summary>
+    public bool IsRecipeShort(bool isDuctile) =>
+        Inoculant.Value is null || InoculantRate.Value is null || (isDuctile && (TargetMg.Value is null || MgFloor.Value is null || Alloy.Value is null));
+
     public HashSet<string> Done { get; } = [];
     public long? LadleId => Id(Ladle);
     public long? AlloyId => Id(Alloy);

@@ -21,8 +21,17 @@ public sealed partial class PocketFields
 
     private bool IsDuctile => View.Grade.Family == IronFamily.Ductile;
 
+    /// <summary>Something of the recipe was refused: it must not hide.</summary>
+    private bool IsAmiss => Draft.Recipe.Any(entry => entry.Finding is not null);
+
+    private string RecipeLine => IsDuctile
+        ? Text["RecipeLine", NameOf(View.Alloys, Draft.AlloyId), Draft.TargetMg.Text, Draft.MgFloor.Text, Draft.Minutes.Text, NameOf(View.Inoculants, Draft.InoculantId), Draft.InoculantRate.Text]
+        : Text["RecipeLineGrey", Draft.Minutes.Text, NameOf(View.Inoculants, Draft.InoculantId), Draft.InoculantRate.Text];
+
     private IEnumerable<Choice> Ladles =>
         View.Ladles.Select(l => new Choice(PocketDraft.Text(l.Id), $"{l.Name}, {MassText.Show(l.FillLimitKg, 0)}"));
+
+    private static string NameOf(IEnumerable<MaterialView> materials, long? id) => materials.FirstOrDefault(m => m.Id == id)?.Name ?? "–";
 
     private static IReadOnlyList<LotView>? Lots(IEnumerable<MaterialView> materials, long? id) => materials.FirstOrDefault(m => m.Id == id)?.Lots;
 
