@@ -39,6 +39,9 @@ internal sealed record Melt
 
     public bool HasPieces => Columns.Any(c => c.Material?.PieceKg is not null);
 
+    /// <summary>Whether a material is to be left out or to come with a mass that is worth weighing.</summary>
+    public bool HasLeastIfUsed => Columns.Any(c => c.LeastIfUsedKg > 0);
+
     public bool LiquidIsFixed => LeastLiquidKg == MostLiquidKg;
 
     public static double Scale(double kg) => kg > 0 ? kg : 1;

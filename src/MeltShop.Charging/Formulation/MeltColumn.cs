@@ -37,6 +37,9 @@ internal sealed class MeltColumn
 
     public required double MostKg { get; init; }
 
+    /// <summary>Where it is not left out, its mass is at least this; null where any mass will do.</summary>
+    public double? LeastIfUsedKg { get; private init; }
+
     /// <summary>Kilograms of liquid per kilogram; negative where metal leaves.</summary>
     public required double LiquidKg { get; init; }
 
@@ -68,6 +71,7 @@ internal sealed class MeltColumn
             LeastKg = Math.Max(material.MinKg, weighedKg),
             MostKg = Math.Max(most, weighedKg),
             LiquidKg = arrival.LiquidKg,
+            LeastIfUsedKg = material.LeastIfUsedKg,
             Material = material,
             Arrival = arrival,
         };

@@ -45,7 +45,7 @@ internal static class MeltPlanner
     public static (ChargePlan Plan, double[] Kilograms) Solve(MeltFormulation formulation, Budget budget)
     {
         var program = formulation.Whole();
-        var solution = Undecided.OrWithout(() => ProgramSolver.Solve(program, budget));
+        var solution = Undecided.OrWithout(() => WorthWeighing.Solve(program, formulation.Melt, budget));
         if (solution.Status == PlanStatus.Infeasible)
         {
             var conflicts = ConflictFinder.Find(formulation, budget);

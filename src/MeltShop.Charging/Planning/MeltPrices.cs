@@ -5,7 +5,7 @@ using MeltShop.Charging.Solving;
 
 namespace MeltShop.Charging.Planning;
 
-/// <summary>What limits cost and when materials would come in; nothing of it exists with whole pieces.</summary>
+/// <summary>What limits cost and when materials would come in; nothing of it exists with whole pieces or least masses of what is used.</summary>
 internal sealed class MeltPrices : IDisposable
 {
     private readonly MeltFormulation formulation;
@@ -16,7 +16,7 @@ internal sealed class MeltPrices : IDisposable
     public MeltPrices(MeltFormulation formulation, LinearProgram program, Solution solution, MeltResult result, Budget budget)
     {
         (this.formulation, this.result) = (formulation, result);
-        sensitivity = program.HasWholeColumns ? null : new Sensitivity(solution, budget);
+        sensitivity = program.HasWholeColumns || formulation.Melt.HasLeastIfUsed ? null : new Sensitivity(solution, budget);
         liquid = new(() => LiquidRange(solution, budget));
     }
 

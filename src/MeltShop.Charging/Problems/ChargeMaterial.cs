@@ -37,6 +37,12 @@ public sealed record ChargeMaterial
     public double? PieceKg { get; init; }
 
     /// <summary>
+    /// Least mass that is worth weighing, kg, above 0: the material is left out or comes with at least this, where any plan can be like
+    /// that; null where any mass will do. Used by corrections only.
+    /// </summary>
+    public double? LeastIfUsedKg { get; init; }
+
+    /// <summary>
     /// Heat to bring 1000 kg from the yard into solution at bath temperature, kWh/t, negative where it gives heat; null where it
     /// is to be taken from the line for cold iron and steel. Used by corrections only.
     /// </summary>

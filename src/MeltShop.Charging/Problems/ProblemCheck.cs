@@ -16,6 +16,7 @@ internal static class ProblemCheck
         NotNegative(problem.EnergyPricePerKWh, "price of energy");
         foreach (var material in problem.Materials)
         {
+            if (material.LeastIfUsedKg is { } least) Positive(least, $"least mass worth weighing of {material.Code}");
             if (material.BulkDensityTonnesPerM3 is { } density) Positive(density, $"bulk density of {material.Code}");
             NotNegative(material.SlagPercent, $"slag of {material.Code}");
             NotNegative(material.MeltingKWhPerTonne, $"melting energy of {material.Code}");

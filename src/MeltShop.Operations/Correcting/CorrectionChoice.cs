@@ -19,6 +19,8 @@ public enum CorrectionGoal
 /// <param name="MaxTapOffKg">Greatest mass that may be tapped off first, kg; 0: none.</param>
 /// <param name="TapOffCostPerTonne">What tapping off and remelting 1000 kg costs; needed where any may be tapped off.</param>
 /// <param name="LeftOut">Codes of materials that are not to be used.</param>
+/// <param name="LeastAdditionKg">Least mass of a material that is worth weighing, kg, above 0; null where any mass is.</param>
+/// <param name="NearnessPrice">What one point off the grade's aim is taken to cost, per 1000 kg of bath; null: ending inside is enough.</param>
 public sealed record CorrectionChoice(
     double TemperatureC, CorrectionGoal Goal = CorrectionGoal.Cost, double MaxTapOffKg = 0, decimal? TapOffCostPerTonne = null,
-    IReadOnlyList<string>? LeftOut = null);
+    IReadOnlyList<string>? LeftOut = null, double? LeastAdditionKg = null, double? NearnessPrice = null);

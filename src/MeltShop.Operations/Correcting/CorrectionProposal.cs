@@ -1,7 +1,9 @@
 using MeltShop.Charging;
 using MeltShop.Charging.Plans;
 using MeltShop.Charging.Problems;
+using MeltShop.Metallurgy.Elements;
 using MeltShop.Metallurgy.Heat;
+using MeltShop.Metallurgy.Quantities;
 
 namespace MeltShop.Operations.Correcting;
 
@@ -18,6 +20,15 @@ public sealed record CorrectionProposal(CorrectionPlan Plan, double Cost, double
     /// <summary>Whether there is a way that keeps all limits.</summary>
     public bool IsReached => Plan.Plan.Status != PlanStatus.Infeasible && (Plan.Plan.LiquidKg > 0);
 
+    /// <summary>Materials of which less would be added than is worth weighing: no correction with more of them, or none, keeps the limits.</summary>
+    public IReadOnlyList<string> TooSmall { get; init; } = [];
+
+    /// <summary>The bath after the additions with the power off, °C; null where the heat of one is not known.</summary>
+    public double? AfterC { get; init; }
+
+    /// <summary>With the power off it would begin to freeze: it is below the liquidus of what it becomes. The formula of the fall ends there.</summary>
+    public bool Freezes { get; init; }
+
     /// <summary>The bath is inside already.</summary>
     public bool IsIdle => IsReached && Plan.Plan.Lines.Count == 0 && Plan.TapOffKg == 0;
 
@@ -32,6 +43,16 @@ public sealed record CorrectionProposal(CorrectionPlan Plan, double Cost, double
         double? energy = plan.TemperatureDropC is { } drop
             ? Math.Max(0, drop) * HeatContent.KWhPerTonneKelvin * plan.Plan.LiquidKg / 1000 / (EfficiencyPercent / 100)
             : null;
-        return new(plan, cost, energy, energy is { } kWh ? MeltingEnergy.Minutes(kWh, facts.View.PowerKw) : null);
+        var after = choice.TemperatureC - plan.TemperatureDropC;
+        return new(plan, cost, energy, energy is { } kWh ? MeltingEnergy.Minutes(kWh, facts.View.PowerKw) : null)
+        {
+            AfterC = after,
+            Freezes = after < LiquidusC(plan.Plan.Analysis),
+            // A solver's last digit under the least is none.
+            TooSmall = [.. plan.Plan.Lines.Where(line => line.Kg < choice.LeastAdditionKg * (1 - 1e-9)).Select(line => line.Code)],
+        };
     }
+
+    // Beyond the eutectic the line ends, at its lowest.
+    private static double LiquidusC(Analysis analysis) => Liquidus.TemperatureC(Math.Min(Liquidus.CarbonEquivalent.Value(analysis), Liquidus.MaximumCarbonEquivalent));
 }

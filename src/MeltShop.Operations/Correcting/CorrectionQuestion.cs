@@ -1,5 +1,6 @@
 using MeltShop.Charging.Problems;
 using MeltShop.Metallurgy;
+using MeltShop.Metallurgy.Chain;
 using MeltShop.Metallurgy.Heat;
 using MeltShop.Operations.Charging;
 using MeltShop.Operations.Checking;
@@ -32,7 +33,7 @@ public static class CorrectionQuestion
         if (bath.Kg <= 0) fields.Add("", "bath.empty");
         if (!facts.Bath.IsCarbonMeasured) fields.Add("", "bath.greyCarbon");
         if (bath.Kg - choice.MaxTapOffKg > capacity) fields.Add("maxTapOffKg", "bath.overCapacity", bath.Kg, capacity);
-        var limits = ChargeLimits.Of(grade.At(WindowStage.Furnace), fields);
+        var limits = ChargeLimits.Of([.. grade.At(WindowStage.Furnace).Select(TargetRow.Of)], [], Nearness(choice), fields);
         if (limits.Count == 0) fields.Add("", "grade.noWindow", grade.Code);
         var additions = facts.View.Materials.Where(m => choice.LeftOut?.Contains(m.Code) != true).Select(m => Addition(m, choice)).OfType<ChargeMaterial>().ToList();
         if (additions.Count == 0) fields.Add("", "yard.empty");
@@ -43,7 +44,7 @@ public static class CorrectionQuestion
             Bath = bath,
             TemperatureC = choice.TemperatureC,
             Additions = additions,
-            Limits = limits,
+            Limits = bath.IsInside(limits) ? [.. limits.Select(l => l with { Nearness = null })] : limits,
             CapacityKg = capacity,
             MaxTapOffKg = choice.MaxTapOffKg,
             TapOffCostPerTonne = choice.MaxTapOffKg > 0 ? TapOff(choice) : null,
@@ -55,6 +56,8 @@ public static class CorrectionQuestion
         fields.Temperature("temperatureC", choice.TemperatureC);
         fields.Choice("goal", choice.Goal);
         fields.MassOrZero("maxTapOffKg", choice.MaxTapOffKg);
+        if (choice.LeastAdditionKg is { } least) fields.Mass("leastAdditionKg", least);
+        if (choice.NearnessPrice is { } price) fields.NotNegative("nearnessPrice", price);
         if (choice.TapOffCostPerTonne is { } cost)
         {
             fields.Positive("tapOffCostPerTonne", (double)cost);
@@ -86,9 +89,16 @@ public static class CorrectionQuestion
             Composition = material.Composition(),
             AvailableKg = material.StockKg,
             PieceKg = material.PieceKg,
+            LeastIfUsedKg = choice.LeastAdditionKg,
             HeatKWhPerTonne = heat,
         };
     }
+
+    // A bath that is inside by its margins is left alone, wherever its aims are.
+    private static bool IsInside(this Metal bath, IReadOnlyList<QuantityLimit> limits) => limits.All(l =>
+        l.Quantity.Value(bath.Analysis) is var value && !(value < l.Min + l.Margin) && !(value > l.Max - l.Margin));
+
+    private static double? Nearness(CorrectionChoice choice) => choice.Goal == CorrectionGoal.Cost ? choice.NearnessPrice : Tie * choice.NearnessPrice;
 
     private static double TapOff(CorrectionChoice choice) => choice.Goal switch
     {

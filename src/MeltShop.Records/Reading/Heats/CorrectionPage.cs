@@ -17,7 +17,14 @@ namespace MeltShop.Records.Reading.Heats;
 /// <param name="Corrections">Those that were accepted for this heat, the latest last.</param>
 public sealed record CorrectionPageView(
     HeatHeadView Heat, GradeView Grade, IReadOnlyList<GradeView> OtherGrades, SampleView? LastBath, double? LastTemperatureC, double PowerKw,
-    IReadOnlyList<MaterialView> Materials, IReadOnlyList<BathCorrectionView> Corrections);
+    IReadOnlyList<MaterialView> Materials, IReadOnlyList<BathCorrectionView> Corrections)
+{
+    /// <summary>Metal that is ordered and not melted yet, kg by grade: plans of the last days that no heat was started from.</summary>
+    public IReadOnlyDictionary<long, double> OrderedKg { get; init; } = new Dictionary<long, double>();
+
+    /// <summary>What one point off the aim costs by the shop's rule for charges; null where it says nothing.</summary>
+    public double? NearnessPrice { get; init; }
+}
 
 /// <param name="Problem">JSON.</param>
 /// <param name="Answer">JSON.</param>
@@ -30,8 +37,11 @@ public sealed record BathCorrectionView(Origin Origin, long SampleId, string Goa
 }
 
 /// <summary>Reads what the correction page shows and what is reckoned from it.</summary>
-public sealed class CorrectionPage(IDbContextFactory<RecordsContext> contexts)
+public sealed class CorrectionPage(IDbContextFactory<RecordsContext> contexts, TimeProvider time)
 {
+    /// <summary>An older plan that nobody started is taken for given up.</summary>
+    public static readonly TimeSpan OrderedWithin = TimeSpan.FromDays(7);
+
     /// <summary>Null where there is no such heat.</summary>
     public async Task<CorrectionPageView?> Load(long heatId, CancellationToken ct = default)
     {
@@ -49,6 +59,17 @@ public sealed class CorrectionPage(IDbContextFactory<RecordsContext> contexts)
                 .OrderBy(m => m.Code).Take(YardPage.Most), ct);
         return new(
             head, grades.Single(g => g.Id == head.GradeId), [.. grades.Where(g => g.Id != head.GradeId)], bath, temperature, power, materials,
-            await HeatFacts.Corrections(db, heatId, null, ct));
+            await HeatFacts.Corrections(db, heatId, null, ct))
+        {
+            OrderedKg = await Ordered(db, ct),
+            NearnessPrice = await db.ChargeRules.OrderByDescending(r => r.Id).Select(r => r.NearnessPrice).FirstOrDefaultAsync(ct),
+        };
+    }
+
+    private async Task<Dictionary<long, double>> Ordered(RecordsContext db, CancellationToken ct)
+    {
+        var since = time.GetUtcNow() - OrderedWithin;
+        return await db.Plans.Where(p => p.ObservedAt >= since && !db.Heats.Any(h => h.PlanId == p.Id))
+            .GroupBy(p => p.GradeId).Select(g => new { g.Key, Kg = g.Sum(p => p.MeltKg) }).ToDictionaryAsync(g => g.Key, g => g.Kg, ct);
     }
 }

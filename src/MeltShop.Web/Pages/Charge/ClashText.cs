@@ -22,7 +22,10 @@ public static class ClashText
         var limit = NumberText.Show(clash.Limit ?? 0, decimals);
         var bound = text[clash.Bound == "min" ? "Least" : "Most"].Value;
         return clash.Nearest is { } nearest
-            ? text["Clash", clash.Quantity, bound, limit, NumberText.ShowBeside(nearest, decimals, clash.Limit)]
+            ? text[IsInside(clash, nearest) ? "ClashMargin" : "Clash", clash.Quantity, bound, limit, NumberText.ShowBeside(nearest, decimals, clash.Limit)]
             : text["ClashUnknown", clash.Quantity, bound, limit];
     }
+
+    // What is reached lies within the limit: only the margin to it is not kept.
+    private static bool IsInside(Conflict clash, double nearest) => clash.Bound == "min" ? nearest >= clash.Limit : nearest <= clash.Limit;
 }

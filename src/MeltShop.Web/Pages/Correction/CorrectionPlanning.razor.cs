@@ -1,3 +1,4 @@
+using MeltShop.Charging.Problems;
 using MeltShop.Operations.Correcting;
 using MeltShop.Records.Reading.Heats;
 using MeltShop.Records.Writing;
@@ -12,6 +13,7 @@ public sealed partial class CorrectionPlanning
     private readonly CorrectionDraft draft = new();
     private CorrectionProposal? proposal;
     private IReadOnlyList<OtherGrade>? others;
+    private IReadOnlyList<OutOfReachWay> ways = [];
     private bool isCurrent;
     private bool isWorking;
     private bool isLooking;
@@ -49,7 +51,7 @@ public sealed partial class CorrectionPlanning
 
     protected override void Arrived(CorrectionScreen view)
     {
-        draft.Fill(view.View.LastTemperatureC);
+        draft.Fill(view.View.LastTemperatureC, view.View.NearnessPrice);
         _ = InvokeAsync(Propose);
     }
 
@@ -70,10 +72,16 @@ public sealed partial class CorrectionPlanning
         if (problem is null) proposal = null;
         StateHasChanged();
         if (problem is null) return;
-        var found = await Task.Run(() => CorrectionProposal.For(facts, choice, problem, Leaving), Leaving);
+        var (found, barred) = await Task.Run(() => Answer(facts, choice, problem), Leaving);
         if (mine != asked) return;
-        (proposal, isCurrent, isWorking) = (found, true, false);
+        (proposal, ways, isCurrent, isWorking) = (found, barred, true, false);
         StateHasChanged();
+    }
+
+    private (CorrectionProposal Found, IReadOnlyList<OutOfReachWay> Ways) Answer(CorrectionFacts facts, CorrectionChoice choice, CorrectionProblem problem)
+    {
+        var found = CorrectionProposal.For(facts, choice, problem, Leaving);
+        return (found, found.IsReached ? [] : OutOfReachWay.Of(facts, choice, Leaving));
     }
 
     private async Task LookAtOthers()

@@ -1,4 +1,6 @@
 using MeltShop.Charging.Plans;
+using MeltShop.Operations.Correcting;
+using MeltShop.Web.Components.Fields;
 using Microsoft.AspNetCore.Components;
 
 namespace MeltShop.Web.Pages.Correction;
@@ -8,4 +10,15 @@ public sealed partial class OutOfReach
 {
     [Parameter, EditorRequired]
     public IReadOnlyList<Conflict> Conflicts { get; set; } = [];
+
+    /// <summary>What saving it would take.</summary>
+    [Parameter, EditorRequired]
+    public IReadOnlyList<OutOfReachWay> Ways { get; set; } = [];
+
+    [Parameter, EditorRequired]
+    public Func<string, string> NameOf { get; set; } = null!;
+
+    private string Minutes(OutOfReachWay way) => way.Minutes is { } minutes ? Text["WayMinutes", NumberText.Show(minutes, 1)] : Text["WayMinutesUnknown"];
+
+    private string Missing(OutOfReachWay way) => string.Join(", ", way.Short.Select(s => Text["WayShort", MassText.Show(s.Value), NameOf(s.Key)].Value));
 }

@@ -149,6 +149,32 @@ public sealed class CorrectionPlanningTests : HeatTest
         Assert.Empty(Marks.WordsOutside(page.Nodes, "Test", "pig", "steel", "carbon", "fesi", "copper", "EN-GJS-500-7", "EUR/t", "EUR", "kg", "C", "Si", "Mn", "Cu", (await Heat()).Heat.Number));
     }
 
+    [Fact]
+    public async Task Correction_OutOfReach_SaysWhatSavingTheBathWouldTake()
+    {
+        await WeighIn("steel", 1900);
+        await Sample([3.60, 1.60, 1.20], [3.61, 1.60, 1.20]);
+        var page = OpenCorrection();
+        Temperature(page, "1450");
+
+        Assert.NotEmpty(page.FindAll("[data-testid=out-of-reach] [data-clash=Mn]"));
+        var way = page.Find("[data-testid=ways] [data-way=TapOff]").TextContent;
+        Assert.Matches("[0-9]+ kg out first, then [0-9]+ kg in; [0-9.]+ min at rated power", way);
+    }
+
+    [Fact]
+    public async Task Addition_SmallerThanIsWeighed_IsMarkedWhereItCannotBeLeftOut()
+    {
+        await LowBath();
+        var page = OpenCorrection();
+        Temperature(page, "1450");
+        Assert.Empty(page.FindAll("[data-testid=too-small]"));
+
+        page.Find("[data-field=leastAdditionKg] input").Change("500");
+        page.WaitForState(() => page.FindAll("[data-testid=too-small]").Count > 0, Patience);
+        Assert.Contains("finer scale", page.Find("[data-testid=too-small-words]").TextContent, StringComparison.Ordinal);
+    }
+
     private async Task LowBath()
     {
         await WeighIn("steel", 1500);
