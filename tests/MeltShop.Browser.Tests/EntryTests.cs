@@ -126,8 +126,10 @@ public sealed class EntryTests(Chromium chromium, EntryTests.App app) : IClassFi
         await using var context = await chromium.TabletAsync(cable.Address);
         var page = await context.SignInAsync("henning");
         await page.OpenAsync("/yard");
-        cable.Cut();
+        cable.FallSilent();
+        var silentAt = TimeProvider.System.GetUtcNow();
         await page.Locator("#components-reconnect-modal").WaitForAsync();
+        TestContext.Current.SendDiagnosticMessage($"The silence was said after {(TimeProvider.System.GetUtcNow() - silentAt).TotalMilliseconds:0} ms");
 
         await page.KeepAsync("yard-cut-tablet-light");
         await page.TapAsync(".rail a[href='/grades']");

@@ -26,7 +26,7 @@ public sealed class ChargeStoryTests(Chromium chromium) : IAsyncLifetime
         await Expect(page, "[data-testid=totals]").ToContainTextAsync("1500 kg", new() { Timeout = Patience });
         await Expect(page, "[data-testid=plan-age][data-current=true]").ToBeVisibleAsync(Long);
         await page.Locator("[data-testid=plans] .presses button").First.TapAsync();
-        await Expect(page, "[data-testid=plans] tr[data-plan]").Not.ToHaveCountAsync(0, new() { Timeout = Patience });
+        await Expect(page, "[data-testid=plans] [data-plan]").Not.ToHaveCountAsync(0, new() { Timeout = Patience });
         await page.KeepStateAsync("charge-plans-side-by-side");
         await page.TapAsync("button.press-primary");
         await page.TapAsync("[data-testid=start-ask] .press-primary");

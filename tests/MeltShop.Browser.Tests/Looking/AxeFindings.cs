@@ -1,28 +1,32 @@
 using Deque.AxeCore.Commons;
-using Deque.AxeCore.Playwright;
 using Microsoft.Playwright;
 
 namespace MeltShop.Browser.Tests.Looking;
 
-/// <summary>What axe finds on a page that is serious or critical.</summary>
+/// <summary>
+/// What axe finds on a page that is serious or critical. Its script is run in the page itself: the package's own way opens another page
+/// for each answer, to gather what frames found, and ours have none.
+/// </summary>
 internal static class AxeFindings
 {
+    private static readonly string Script = new BundledAxeScriptProvider().GetScript();
+
     /// <summary>All rules; the colours are those of the look that is on.</summary>
-    public static Task<IReadOnlyList<string>> AllAsync(IPage page) => FindAsync(page, new() { ResultTypes = [ResultType.Violations] });
-
-    /// <summary>What another look of the same page can change: contrast.</summary>
-    public static Task<IReadOnlyList<string>> ContrastAsync(IPage page) =>
-        FindAsync(page, new() { ResultTypes = [ResultType.Violations], RunOnly = RunOnlyOptions.Rules("color-contrast") });
-
-    private static async Task<IReadOnlyList<string>> FindAsync(IPage page, AxeRunOptions options)
+    public static async Task<IReadOnlyList<string>> AllAsync(IPage page)
     {
-        var result = await page.RunAxe(options);
-        return
-        [
-            .. from violation in result.Violations
-               where violation.Impact is "serious" or "critical"
-               from node in violation.Nodes
-               select $"{page.Url} {violation.Id}: {node.Html} {string.Join(" ", node.Any.Select(check => check.Message))}",
-        ];
+        await page.EvaluateAsync(Script);
+        return await FindAsync(page);
     }
+
+    /// <summary>What another look of the same page can change: contrast. After <see cref="AllAsync"/>.</summary>
+    public static Task<string[]> ContrastAsync(IPage page) => FindAsync(page, "color-contrast");
+
+    private static Task<string[]> FindAsync(IPage page, params string[] rules) => page.EvaluateAsync<string[]>(
+        """
+        async rules => {
+          const found = await axe.run(document, { resultTypes: ['violations'], ...(rules.length > 0 && { runOnly: rules }) });
+          return found.violations.filter(violation => ['serious', 'critical'].includes(violation.impact)).flatMap(violation =>
+            violation.nodes.map(node => `${location.pathname} ${violation.id}: ${node.html} ${node.any.map(check => check.message).join(' ')}`));
+        }
+        """, rules);
 }

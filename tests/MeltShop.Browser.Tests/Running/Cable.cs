@@ -3,7 +3,7 @@ using System.Net.Sockets;
 
 namespace MeltShop.Browser.Tests.Running;
 
-/// <summary>The cable between a browser and the program, on loopback: it can be cut, and mended. Other browsers have cables of their own.</summary>
+/// <summary>The cable between a browser and the program, on loopback: it can be cut, or fall silent, and be mended. Other browsers have cables of their own.</summary>
 public sealed class Cable : IAsyncDisposable
 {
     private readonly TcpListener listener = new(IPAddress.Loopback, 0);
@@ -11,6 +11,7 @@ public sealed class Cable : IAsyncDisposable
     private readonly int port;
     private readonly Task accepting;
     private readonly TimeSpan delay;
+    private TaskCompletionSource open = new(TaskCreationOptions.RunContinuationsAsynchronously);
     private bool isCut;
 
     /// <param name="program">Where the cable leads.</param>
@@ -18,6 +19,7 @@ public sealed class Cable : IAsyncDisposable
     public Cable(Uri program, TimeSpan delay = default)
     {
         this.delay = delay;
+        open.SetResult();
         port = program.Port;
         listener.Start();
         accepting = AcceptAsync();
@@ -37,13 +39,18 @@ public sealed class Cable : IAsyncDisposable
         }
     }
 
+    /// <summary>Carries nothing any more and ends nothing: neither side is told.</summary>
+    public void FallSilent() => open = new(TaskCreationOptions.RunContinuationsAsynchronously);
+
     public void Mend()
     {
         lock (ends) isCut = false;
+        open.TrySetResult();
     }
 
     public async ValueTask DisposeAsync()
     {
+        open.TrySetResult();
         Cut();
         listener.Stop();
         await accepting;
@@ -85,7 +92,7 @@ public sealed class Cable : IAsyncDisposable
     {
         try
         {
-            if (delay == TimeSpan.Zero) await from.GetStream().CopyToAsync(to.GetStream());
+            if (delay == TimeSpan.Zero) await CarryAtOnceAsync(from.GetStream(), to.GetStream());
             else await SlowWay.CarryAsync(from.GetStream(), to.GetStream(), delay);
         }
         catch (Exception end) when (end is IOException or ObjectDisposedException or InvalidOperationException)
@@ -95,5 +102,15 @@ public sealed class Cable : IAsyncDisposable
 
         from.Dispose();
         to.Dispose();
+    }
+
+    private async Task CarryAtOnceAsync(NetworkStream from, NetworkStream to)
+    {
+        var buffer = new byte[64 * 1024];
+        while (await from.ReadAsync(buffer) is > 0 and var read)
+        {
+            await open.Task;
+            await to.WriteAsync(buffer.AsMemory(0, read));
+        }
     }
 }

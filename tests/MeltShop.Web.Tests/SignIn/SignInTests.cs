@@ -81,7 +81,7 @@ public sealed class SignInTests(WebApp app) : IClassFixture<WebApp>
         using var refused = await browser.OpenAsync("/trail");
 
         Assert.EndsWith("&problem=right", refused.Headers.Location!.ToString(), StringComparison.Ordinal);
-        Assert.Contains("not for whom you are signed in as", await browser.ReadAsync("/sign-in?problem=right"), StringComparison.Ordinal);
+        Assert.Contains("not for the person who is signed in", await browser.ReadAsync("/sign-in?problem=right"), StringComparison.Ordinal);
     }
 
     [Theory]

@@ -44,7 +44,7 @@ public sealed partial class FindingTextTests : ComponentTest
     [Fact]
     public void State_InAFinding_IsSaidInWords()
     {
-        Assert.EndsWith("(state: castings on hold).", Draw("state.wrong", "Held"), StringComparison.Ordinal);
+        Assert.EndsWith("(state: castings held).", Draw("state.wrong", "Held"), StringComparison.Ordinal);
         Assert.EndsWith("poured after its limit (house rule).", Draw("mould.late", "M7", "HouseRule"), StringComparison.Ordinal);
         Assert.Contains("Mould Held was", Draw("mould.late", "Held", "Magnesium"), StringComparison.Ordinal); // a name is a name
     }

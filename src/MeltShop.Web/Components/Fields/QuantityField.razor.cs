@@ -54,13 +54,18 @@ public sealed partial class QuantityField
         ? Text[Entry.Reading.IsBelow ? "ReadBelow" : "Read", $"{NumberText.Show(value)} {Shown}".TrimEnd()]
         : string.Join(" · ", new[] { Range, Entry.IsRequired ? null : Text["Optional"].Value, Help }.OfType<string>());
 
-    private string? Range => Entry.Range switch
+    /// <summary>An end that no foundry reaches is refused when it is passed, and not worth reading before.</summary>
+    private const double WorthSaying = 1_000_000;
+
+    private string? Range => new NumberRange(Said(Entry.Range.Least), Said(Entry.Range.Most)) switch
     {
         { Least: { } least, Most: { } most } => Text["RangeBoth", NumberText.Show(least), NumberText.Show(most)].Value,
         { Least: { } least } => Text["RangeLeast", NumberText.Show(least)].Value,
         { Most: { } most } => Text["RangeMost", NumberText.Show(most)].Value,
         _ => null,
     };
+
+    private static double? Said(double? end) => Math.Abs(end ?? 0) < WorthSaying ? end : null;
 
     private Task Typed(ChangeEventArgs typed)
     {

@@ -15,6 +15,9 @@ public sealed record Place(string Address, string Word, string Icon, params IRea
     /// <summary>So many, search and "More" fit on a tablet that lies on its side, with who is signed in below them.</summary>
     private const int MostDaily = 7;
 
+    /// <summary>So many, search and "More" are wide enough for a finger on a phone.</summary>
+    public const int MostOnAPhone = 4;
+
     public static IReadOnlyList<Place> All { get; } =
     [
         new("/", "Floor", Icons.Material.Filled.ViewAgenda, [.. Role.All]),

@@ -8,8 +8,15 @@ public sealed partial class Places
     private IReadOnlyList<Place> daily = [];
     private IReadOnlyList<Place> more = [];
 
+    /// <summary>Daily work for which a phone has no room beside the others: there it stands behind the press.</summary>
+    private IReadOnlyList<Place> behind = [];
+
     [Parameter, EditorRequired]
     public IReadOnlyCollection<string> Roles { get; set; } = [];
 
-    protected override void OnParametersSet() => (daily, more) = Place.For(Roles);
+    protected override void OnParametersSet()
+    {
+        (daily, more) = Place.For(Roles);
+        behind = [.. daily.Skip(Place.MostOnAPhone)];
+    }
 }

@@ -1,6 +1,6 @@
 using MeltShop.Metallurgy.Elements;
 using MeltShop.Records.Reading.Laboratory;
-using MeltShop.Web.Components.Fields;
+using MeltShop.Web.Components.Reading;
 using Microsoft.AspNetCore.Components;
 
 namespace MeltShop.Web.Pages.Laboratory;
@@ -20,14 +20,7 @@ public sealed partial class CheckTag
     [Parameter]
     public bool IsNow { get; set; }
 
-    private string Age => Text[IsNow ? "Ago" : "Before", Span];
-
-    private string Span => (Now - Verdict!.At).TotalMinutes switch
-    {
-        < 90 and var minutes => Text["Minutes", NumberText.Show(Math.Max(0, Math.Round(minutes)))],
-        < 2880 and var minutes => Text["Hours", NumberText.Show(Math.Round(minutes / 60))],
-        var minutes => Text["Days", NumberText.Show(Math.Round(minutes / 1440))],
-    };
+    private string Age => Text[IsNow ? "Ago" : "Before", SpanText.Show(States, Now - Verdict!.At)];
 
     private static string Named(IReadOnlyList<Element> elements) => string.Join(", ", elements.Select(element => element.Symbol));
 }

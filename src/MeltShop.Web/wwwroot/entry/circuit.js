@@ -36,6 +36,7 @@ export function listen(reference) {
 async function ask() {
   if (!page || asked) return;
   const mine = (asked = { since: Date.now() });
+  const late = setTimeout(() => asked === mine && silent(), limit);
   try {
     const now = await page.invokeMethodAsync("Beat");
     if (asked !== mine) return;
@@ -44,6 +45,7 @@ async function ask() {
   } catch {
     if (asked === mine) silent();
   } finally {
+    clearTimeout(late);
     if (asked === mine) asked = null;
   }
 }
@@ -99,7 +101,6 @@ addEventListener("click", (event) => {
 addEventListener("change", ({ target }) => !isAlive() && !isNotifying && target.closest?.("main") && unheard.add(target), true);
 
 setInterval(() => {
-  if (asked && Date.now() - asked.since > limit) silent();
   if (asked && Date.now() - asked.since > held) asked = null; // the question, or its answer, was lost with the connection
   if (Date.now() - answeredAt > longAbsence && page) load();
   ask();

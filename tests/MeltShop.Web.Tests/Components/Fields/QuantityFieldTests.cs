@@ -90,6 +90,12 @@ public sealed class QuantityFieldTests : ComponentTest
     [Fact]
     public void Drawn_Empty_SaysTheRange() => Assert.Contains("0 to 9999", Draw(form.Quantity("price", 0, 9999)).Find(".field-note").TextContent, StringComparison.Ordinal);
 
+    [Theory]
+    [InlineData(0, 1_000_000, "0 or more · may stay empty")]
+    [InlineData(-1_000_000, 1_000_000, "may stay empty")]
+    public void Drawn_EmptyWithAnEndThatNobodyReaches_SaysTheOtherOnly(double least, double most, string note) =>
+        Assert.Equal(note, Draw(form.Quantity("price", least, most)).Find(".field-note").TextContent);
+
     [Fact]
     public void Label_BelongsToItsInput()
     {

@@ -18,16 +18,16 @@ public sealed class ShellTests : ComponentTest
         var rail = Render<Navigation>();
 
         Assert.Equal("Test Melter", rail.Find("[data-testid=person]").TextContent);
-        Assert.Equal(["Floor", "Charge", "Heats", "Laboratory", "Yard", "Grades", "Ladles", "Recall", "Import", "Find"], rail.FindAll("nav li").Select(place => place.TextContent.Trim()));
+        Assert.Equal(["Floor", "Charge", "Heats", "Lab", "Yard", "Grades", "Ladles", "Recall", "Import", "Find"], rail.FindAll("nav li:not(.narrow)").Select(place => place.TextContent.Trim()));
         Assert.Equal("/sign-out", rail.Find("form[method=post]").GetAttribute("action"));
     }
 
     [Theory]
-    [InlineData(Role.Melter, "Floor Charge Heats", "Laboratory Yard Grades Ladles Recall Import")]
-    [InlineData(Role.Metallurgist, "Floor Charge Heats Laboratory Yard Grades Ladles", "Recall Import")]
-    [InlineData(Role.Supervisor, "Floor Heats Yard Recall", "Charge Laboratory Grades Ladles Import Trail")]
-    [InlineData(Role.Inspector, "Floor Heats Laboratory Grades Trail", "Charge Yard Ladles Recall Import")]
-    [InlineData(Role.Administrator, "Floor Shop Trail", "Charge Heats Laboratory Yard Grades Ladles Recall Import")]
+    [InlineData(Role.Melter, "Floor Charge Heats", "Lab Yard Grades Ladles Recall Import")]
+    [InlineData(Role.Metallurgist, "Floor Charge Heats Lab Yard Grades Ladles", "Recall Import")]
+    [InlineData(Role.Supervisor, "Floor Heats Yard Recall", "Charge Lab Grades Ladles Import Trail")]
+    [InlineData(Role.Inspector, "Floor Heats Lab Grades Trail", "Charge Yard Ladles Recall Import")]
+    [InlineData(Role.Administrator, "Floor Shop Trail", "Charge Heats Lab Yard Grades Ladles Recall Import")]
     public void Navigation_OfARole_ShowsItsDailyWorkAndHasTheRestBehindOnePress(string role, string daily, string more)
     {
         var person = AddAuthorization().SetAuthorized("Test Person");
@@ -35,7 +35,7 @@ public sealed class ShellTests : ComponentTest
         var rail = Render<Navigation>();
 
         Assert.Equal(daily.Split(' '), rail.FindAll("nav > ul > li > a:not([data-find])").Select(place => place.TextContent.Trim()));
-        Assert.Equal(more.Split(' ', StringSplitOptions.RemoveEmptyEntries), rail.FindAll("nav details li").Select(place => place.TextContent.Trim()));
+        Assert.Equal(more.Split(' ', StringSplitOptions.RemoveEmptyEntries), rail.FindAll("nav details li:not(.narrow)").Select(place => place.TextContent.Trim()));
     }
 
     [Fact]
@@ -46,7 +46,21 @@ public sealed class ShellTests : ComponentTest
         var rail = Render<Navigation>();
 
         Assert.Equal(7, rail.FindAll("nav > ul > li > a:not([data-find])").Count);
-        Assert.Equal(["Recall", "Import", "Shop", "Trail"], rail.FindAll("nav details li").Select(place => place.TextContent.Trim()));
+        Assert.Equal(["Recall", "Import", "Shop", "Trail"], rail.FindAll("nav details li:not(.narrow)").Select(place => place.TextContent.Trim()));
+    }
+
+    [Theory]
+    [InlineData(Role.Melter, "")]
+    [InlineData(Role.Metallurgist, "Yard Grades Ladles")]
+    [InlineData(Role.Inspector, "Trail")]
+    public void Navigation_OnAPhone_HasDailyWorkForWhichThereIsNoRoomBehindThePress(string role, string behind)
+    {
+        var person = AddAuthorization().SetAuthorized("Test Person");
+        person.SetClaims([new(PersonClaims.Role, role)]);
+        var rail = Render<Navigation>();
+
+        Assert.Equal(behind, string.Join(' ', rail.FindAll("nav > ul > li.wide").Select(place => place.TextContent.Trim())));
+        Assert.Equal(behind, string.Join(' ', rail.FindAll("nav details li.narrow").Select(place => place.TextContent.Trim())));
     }
 
     [Fact]

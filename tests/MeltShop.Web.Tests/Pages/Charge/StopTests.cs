@@ -37,7 +37,7 @@ public sealed class StopTests : ChargeTest
         PieceWorkers.Use(null);
         var page = OpenPlanned(Role.Metallurgist);
 
-        Assert.All(page.FindAll("[data-testid=in-plan] .why"), why => Assert.Contains("whole pieces: over which prices the plan stays cannot be said", why.TextContent, StringComparison.Ordinal));
+        Assert.All(page.FindAll("[data-testid=in-plan] .why"), why => Assert.Contains("whole pieces: over which prices the plan is the same cannot be said", why.TextContent, StringComparison.Ordinal));
     }
 
     protected override async Task Prepare()

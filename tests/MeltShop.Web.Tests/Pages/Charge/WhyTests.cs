@@ -27,7 +27,7 @@ public sealed class WhyTests : ChargeTest
 
     [Fact]
     public void Material_InThePlan_SaysOverWhichPriceItStays() =>
-        Assert.Matches(@"the plan stays from -?[0-9.]+ to [0-9.]+ EUR/t", OpenWhy().Find("[data-testid=in-plan] [data-material=steel] .why").TextContent);
+        Assert.Matches(@"same plan from -?[0-9.]+ to [0-9.]+ EUR/t", OpenWhy().Find("[data-testid=in-plan] [data-material=steel] .why").TextContent);
 
     [Fact]
     public async Task Material_LeftOut_NamesTheLimitsThatKeepItOut()
@@ -119,10 +119,11 @@ public sealed class WhyTests : ChargeTest
         Press(page, "Show them");
         page.WaitForState(() => page.FindAll("[data-plan]").Count > 0, Patience);
         Assert.Equal(["Cheapest", "FewestMaterials", "Safest"], page.FindAll("[data-plan]").Select(row => row.GetAttribute("data-plan")));
+        Assert.All(page.FindAll("[data-plan]"), plan => Assert.Contains("Test steel", plan.QuerySelector(".plan-lines td[colspan='6']")!.TextContent, StringComparison.Ordinal)); // as wide as the table
         page.Find("[data-plan=Safest] button").Click();
 
         page.WaitForState(() => page.FindAll("[data-testid=hand-news][data-holds=true]").Count > 0, Patience);
-        Assert.Contains("Taken from the plans: Safest", page.Find("[data-testid=by-hand]").TextContent, StringComparison.Ordinal);
+        Assert.Contains("Taken from the plans: Surest", page.Find("[data-testid=by-hand]").TextContent, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -21,7 +21,7 @@ public sealed class EquipmentTests : LadleTest
         Assert.Contains("published", row.TextContent, StringComparison.Ordinal);
         Assert.Contains("notes for teaching", row.TextContent, StringComparison.Ordinal);
         Assert.Contains("45 … 51", page.Find("[data-ladle=ladle-1000] [data-figure=MgRecovery]").TextContent, StringComparison.Ordinal);
-        Assert.Contains("nobody said", page.Find("[data-ladle=ladle-1000] [data-figure=HouseMinutes]").TextContent, StringComparison.Ordinal);
+        Assert.Contains("not entered", page.Find("[data-ladle=ladle-1000] [data-figure=HouseMinutes]").TextContent, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -47,7 +47,7 @@ public sealed class EquipmentTests : LadleTest
     {
         var page = Open(Role.Metallurgist); // the demo's 2 t ladle had two fillings, their samples drawn about the recovery of its card
         var note = page.Find("[data-ladle=ladle-2000] [data-testid=learnt]").TextContent;
-        Assert.Contains("fillings it comes from: 2", note, StringComparison.Ordinal);
+        Assert.Contains("from so many fillings: 2", note, StringComparison.Ordinal);
         Assert.Contains("The card reckons with", note, StringComparison.Ordinal);
         Assert.Contains("published for this process", note, StringComparison.Ordinal);
         var before = page.Find("[data-ladle=ladle-2000] [data-figure=MgRecovery]").TextContent;

@@ -16,7 +16,7 @@ public sealed class RecallSheetTests : DemoShopTest
         var page = Open("?from=Material&of=inoculant-barium");
 
         Assert.Equal(4, page.FindAll("[data-recall]").Count);
-        Assert.Contains("4 ladles, 3 of them released", page.Find("[data-testid=recall-head]").TextContent, StringComparison.Ordinal);
+        Assert.Contains("Ladles: 4. Released: 3", page.Find("[data-testid=recall-head]").TextContent, StringComparison.Ordinal);
         Assert.Equal($"{DemoHeatNumber}/1", page.FindAll("[data-recall]")[0].GetAttribute("data-recall"));
     }
 

@@ -1,11 +1,10 @@
 using System.Data.Common;
-using MeltShop.Browser.Tests.Running;
 using Microsoft.Data.Sqlite;
 using Npgsql;
 
-namespace MeltShop.Browser.Tests.Killing;
+namespace MeltShop.Browser.Tests.Running;
 
-/// <summary>Where the killed program keeps its records, and a way of reading them past it.</summary>
+/// <summary>Where a running program keeps its records, and a way to them past it.</summary>
 internal sealed class ShopDatabase : IAsyncDisposable
 {
     private readonly Func<DbConnection> connect;
@@ -31,7 +30,7 @@ internal sealed class ShopDatabase : IAsyncDisposable
     /// <summary>An empty database on the server of the tests.</summary>
     public static async Task<ShopDatabase> PostgresAsync()
     {
-        var name = $"killed_{Guid.NewGuid():N}";
+        var name = $"browser_{Guid.NewGuid():N}";
         await OnServerAsync($"CREATE DATABASE {name}");
         var connection = new NpgsqlConnectionStringBuilder(Server) { Database = name }.ConnectionString;
         return new(
@@ -52,6 +51,26 @@ internal sealed class ShopDatabase : IAsyncDisposable
         var rows = new List<T>();
         while (await reader.ReadAsync()) rows.Add(reader.GetFieldValue<T>(0));
         return rows;
+    }
+
+    /// <summary>Does something to the records behind the program's back.</summary>
+    public async Task WriteAsync(string statements)
+    {
+        await using var connection = connect();
+        await connection.OpenAsync();
+        await using var command = connection.CreateCommand();
+#pragma warning disable CA2100 // the statements are the tests' own
+        command.CommandText = statements;
+#pragma warning restore CA2100
+        await command.ExecuteNonQueryAsync();
+    }
+
+    /// <summary>Keeps the program waiting for these tables until what is answered is disposed of. PostgreSQL only.</summary>
+    public async Task<HeldTables> HoldAsync(IEnumerable<string> tables)
+    {
+        var connection = connect();
+        await connection.OpenAsync();
+        return await HeldTables.TakeAsync(connection, tables);
     }
 
     public async ValueTask DisposeAsync()
