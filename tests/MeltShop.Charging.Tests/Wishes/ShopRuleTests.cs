@@ -27,6 +27,24 @@ public class ShopRuleTests
     }
 
     [Fact]
+    public void Group_WithAGreatestMass_LeavesTheRestToOthers()
+    {
+        var plan = Plan(Two() with { Groups = [new() { Name = "cheap", Codes = ["a"], MaxKg = 250 }] });
+
+        Assert.Equal(250, Kg(plan, "a"), 1e-6);
+        Assert.Equal(250 * 0.3 + 750 * 0.4, plan.TotalCost, 1e-6);
+    }
+
+    [Fact]
+    public void Group_WithAGreatestMassBelowWhatIsAskedOfItsMembers_IsInfeasible()
+    {
+        var plan = Plan(Two(cheap: Material("a", 300) with { MinKg = 300 }) with { Groups = [new() { Name = "cheap", Codes = ["a"], MaxKg = 250 }] });
+
+        Assert.Equal(PlanStatus.Infeasible, plan.Status);
+        Assert.Equal(new Conflict("meltKg", null, 1000, null), Assert.Single(plan.Conflicts)); // no melt of any mass can have both
+    }
+
+    [Fact]
     public void Group_WithAGreatestShare_LeavesTheRestToOthers()
     {
         var plan = Plan(Two() with { Groups = [new() { Name = "cheap", Codes = ["a"], MaxPercent = 40 }] });
@@ -84,6 +102,22 @@ public class ShopRuleTests
 
         Assert.Equal(500, Kg(plan, "a"), 1e-6);
         Assert.Equal(1.25, ChargeCheck.Of(problem, Charge(plan)).Volumes.Single().M3, 1e-9);
+    }
+
+    [Fact]
+    public void Room_ForLessThanIsWeighedIn_StandsAndTakesNoMore()
+    {
+        // 300 kg of a take 0.6 m³, 400 kg of b 0.4 m³: both together are over the 0.9 m³. What is missing has to come without taking room.
+        var problem = Two(Material("a", 300) with { BulkDensityTonnesPerM3 = 0.5 }, Material("b", 400) with { BulkDensityTonnesPerM3 = 1 });
+        var plan = Plan(problem with
+        {
+            Materials = [.. problem.Materials, Material("c", 900)],
+            Volumes = [new("bucket", 0.9)],
+            WeighedKg = new Dictionary<string, double> { ["a"] = 300, ["b"] = 400 },
+        });
+
+        Assert.Equal(PlanStatus.Optimal, plan.Status);
+        Assert.Equal((300.0, 400.0, 300.0), (Math.Round(Kg(plan, "a"), 6), Math.Round(Kg(plan, "b"), 6), Math.Round(Kg(plan, "c"), 6)));
     }
 
     [Fact]
