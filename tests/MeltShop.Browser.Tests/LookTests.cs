@@ -34,6 +34,20 @@ public sealed class LookTests(Chromium chromium, RunningApp app) : IClassFixture
         Assert.True(faults.All(found => found.Count == 0), string.Join('\n', faults.SelectMany(found => found)));
     }
 
+    [Fact]
+    public async Task Parts_InColoursForcedByTheDevice_StillShowWhatTheyMean()
+    {
+        await using var context = await chromium.TabletAsync(app.Address);
+        var page = await context.SignInAsync("henning");
+        await page.EmulateMediaAsync(new() { ForcedColors = ForcedColors.Active });
+        await page.VisitAsync("/parts");
+        await page.KeepAsync("parts-tablet-forced");
+
+        Task<string> GroundAsync(string part) => page.Locator(part).First.EvaluateAsync<string>("part => getComputedStyle(part).backgroundColor");
+        Assert.NotEqual(await GroundAsync(".limit-window"), await GroundAsync(".limit-mark"));
+        Assert.NotEqual(await GroundAsync(".ribbon-done"), await GroundAsync(".ribbon-now"));
+    }
+
     private static bool IsAdministered(string path) => Administered.Any(page => path.StartsWith(page, StringComparison.Ordinal));
 
     /// <summary>One visit a page: it is the same page whose colours and screen change.</summary>

@@ -12,6 +12,14 @@ public sealed class EntryDesk(IServiceProvider services, KeepDraft drafts, TimeP
     /// <summary>The name under which a draft travels: it is no operation.</summary>
     public const string Draft = nameof(KeepDraft);
 
+    /// <summary>Whether a person may hand such an entry in; its operation checks again.</summary>
+    public bool May(Acting by, TypedEntry entry)
+    {
+        ArgumentNullException.ThrowIfNull(by);
+        ArgumentNullException.ThrowIfNull(entry);
+        return by.HoldsAny(EntryKinds.Roles(entry.Operation, services));
+    }
+
     /// <summary>Takes what a browser sent.</summary>
     /// <exception cref="BadHttpRequestException">It is not what this program sends.</exception>
     public async Task<EntryAnswer> Take(Acting by, EntryRequest request, CancellationToken cancellation)

@@ -10,7 +10,7 @@ namespace MeltShop.Web.Components.Entries;
 
 /// <summary>
 /// The form around an entry. The script of the entry path hands it in, so that a press is kept where the connection is not; what
-/// it was answered comes back as an event. Without the script the form hands itself in, to the same desk. What is typed at its
+/// it was answered comes back as an event. Who may not hand it in does not see it. Without the script the form hands itself in, to the same desk. What is typed at its
 /// subject is shown as it is typed, with who did.
 /// </summary>
 public sealed partial class EntrySheet : IDisposable
@@ -59,6 +59,8 @@ public sealed partial class EntrySheet : IDisposable
 
     [Inject]
     private ActingPerson Person { get; set; } = null!;
+
+    private bool IsOffered => acting is null || Desk.May(acting, Entry);
 
     private IEnumerable<IGrouping<string, DraftView>> Others => board.Lying.Where(draft => draft.PersonId != acting?.PersonId).GroupBy(draft => draft.Person);
 

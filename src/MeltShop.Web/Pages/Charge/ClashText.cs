@@ -19,10 +19,10 @@ public static class ClashText
         }
 
         var decimals = LimitRow.DecimalsOf(clash.Quantity);
-        var limit = NumberText.Show(clash.Limit ?? 0, decimals);
+        var limit = NumberText.Show(clash.Limit ?? 0, decimals) + " %";
         var bound = text[clash.Bound == "min" ? "Least" : "Most"].Value;
         return clash.Nearest is { } nearest
-            ? text[IsInside(clash, nearest) ? "ClashMargin" : "Clash", clash.Quantity, bound, limit, NumberText.ShowBeside(nearest, decimals, clash.Limit)]
+            ? text[IsInside(clash, nearest) ? "ClashMargin" : "Clash", clash.Quantity, bound, limit, NumberText.ShowBeside(nearest, decimals, clash.Limit) + " %"]
             : text["ClashUnknown", clash.Quantity, bound, limit];
     }
 

@@ -20,7 +20,7 @@ public static class MissText
     /// <summary>One number of it with its unit, with as many decimals as it takes to tell it from the other.</summary>
     private static string Show(Miss miss, double number, double other) => miss.Kind switch
     {
-        MissKind.Quantity => NumberText.ShowBeside(number, LimitRow.DecimalsOf(miss.Name), other),
+        MissKind.Quantity => NumberText.ShowBeside(number, LimitRow.DecimalsOf(miss.Name), other) + " %",
         MissKind.MaterialPercent or MissKind.GroupPercent => NumberText.ShowBeside(number, 1, other) + " %",
         MissKind.Volume => NumberText.ShowBeside(number, 2, other) + " m³",
         _ => MassText.ShowBeside(number, other),

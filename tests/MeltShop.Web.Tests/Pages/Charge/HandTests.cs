@@ -32,7 +32,7 @@ public sealed class HandTests : ChargeTest
         page.WaitForState(() => page.FindAll("[data-missed=Cu]").Count > 0, Patience);
 
         // 20 kg of 99 % copper in about 3000 kg: 0.65 % beside a most of 0.10 %.
-        Assert.Matches(@"Cu will be 0\.6[0-9]; the most is 0\.10, 0\.5[0-9] too much", page.Find("[data-missed=Cu]").TextContent);
+        Assert.Matches(@"Cu will be 0\.6[0-9] %; the most is 0\.10 %, 0\.5[0-9] % too much", page.Find("[data-missed=Cu]").TextContent);
         Assert.Equal("high", page.Find("[data-limit=Cu] .limit").GetAttribute("data-verdict"));
         Assert.Matches(@"It costs [0-9.]+ EUR/t; the cheapest costs [0-9.]+ EUR/t", page.Find("[data-testid=hand-cost]").TextContent);
     }

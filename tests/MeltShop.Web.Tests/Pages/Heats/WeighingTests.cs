@@ -94,7 +94,7 @@ public sealed class WeighingTests : HeatTest
         page.WaitForState(() => page.FindAll("[data-testid=rest][data-standing=Missed]").Count > 0, Patience);
 
         // 10 kg of 99 % copper in 2000 to 2020 kg of iron; 0.10 % is the most.
-        Assert.Matches(@"Cu will be 0\.49; the most is 0\.10, 0\.39 too much\.", page.Find("[data-missed=Cu]").TextContent);
+        Assert.Matches(@"Cu will be 0\.49 %; the most is 0\.10 %, 0\.39 % too much\.", page.Find("[data-missed=Cu]").TextContent);
         Assert.Contains("do the least harm", page.Find("[data-testid=rest]").TextContent, StringComparison.Ordinal);
         Assert.NotEmpty(page.FindAll("tr[data-material=steel] [data-standing=open]"));
         Assert.Matches(@"Cu\s*0\.49 to ", page.Find("[data-testid=still-possible] [data-reach=Cu]").TextContent);

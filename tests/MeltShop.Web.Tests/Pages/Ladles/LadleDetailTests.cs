@@ -32,6 +32,16 @@ public sealed class LadleDetailTests : LadleTest
     }
 
     [Fact]
+    public async Task Ladle_ReadByAnAdministrator_OffersNothingToEnterAndSaysWhoMay()
+    {
+        var page = Open(await Prepared(), Role.Administrator);
+
+        Assert.Empty(page.FindAll("form"));
+        Assert.Contains("melter, metallurgist", page.Find("[data-testid=read-only]").TextContent, StringComparison.Ordinal);
+        Assert.NotEmpty(page.FindAll("[data-testid=stop-weight]"));
+    }
+
+    [Fact]
     public async Task Ladle_ThatWillNotBeTapped_NeedsAReasonAndGoesByTheEntryPath()
     {
         var page = Open(await Prepared());
