@@ -17,10 +17,15 @@ public sealed class AddFurnace(Recorder recorder, TimeProvider time) : Operation
     protected override void Check(Command command, FieldCheck fields)
     {
         fields.Text("code", command.Code, 60);
-        fields.Text("name", command.Name);
-        fields.Mass("capacityKg", command.CapacityKg);
-        fields.Positive("powerKw", command.PowerKw);
-        if (command.HighestC is { } highest) fields.Temperature("highestC", highest);
+        Check(fields, command.Name, command.CapacityKg, command.PowerKw, command.HighestC);
+    }
+
+    internal static void Check(FieldCheck fields, string name, double capacityKg, double powerKw, double? highestC)
+    {
+        fields.Text("name", name);
+        fields.Mass("capacityKg", capacityKg);
+        fields.Positive("powerKw", powerKw);
+        if (highestC is { } highest) fields.Temperature("highestC", highest);
     }
 
     protected override async Task<Written<long>> Write(Writing writing, Command command, CancellationToken cancellation)

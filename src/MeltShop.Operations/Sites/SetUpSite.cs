@@ -12,8 +12,17 @@ public sealed class SetUpSite(Recorder recorder, TimeProvider time) : Operation<
     /// <param name="Code">First part of the heat numbers: letters and digits.</param>
     /// <param name="TimeZone">IANA zone.</param>
     /// <param name="Currency">ISO 4217.</param>
-    public sealed record Command(Guid EntryKey, DateTimeOffset ObservedAt, string Code, string Name, string TimeZone, string Currency)
-        : Operations.Command(EntryKey, ObservedAt);
+    /// <param name="Mass">In what the shop weighs; null: nobody chose, so kg.</param>
+    /// <param name="Temperature">In what it says a temperature; null: nobody chose, so °C.</param>
+    public sealed record Command(
+        Guid EntryKey,
+        DateTimeOffset ObservedAt,
+        string Code,
+        string Name,
+        string TimeZone,
+        string Currency,
+        MassUnit? Mass = null,
+        TemperatureUnit? Temperature = null) : Operations.Command(EntryKey, ObservedAt);
 
     public override IReadOnlyList<string> Roles { get; } = [Role.Administrator];
 
@@ -24,13 +33,19 @@ public sealed class SetUpSite(Recorder recorder, TimeProvider time) : Operation<
         fields.Text("name", command.Name);
         if (!TimeZoneInfo.TryFindSystemTimeZoneById(command.TimeZone ?? "", out _)) fields.Add("timeZone", "timeZone.unknown");
         if (command.Currency is not { Length: 3 } currency || !currency.All(char.IsAsciiLetterUpper)) fields.Add("currency", "currency.unknown");
+        if (command.Mass is { } mass) fields.Choice("mass", mass);
+        if (command.Temperature is { } temperature) fields.Choice("temperature", temperature);
     }
 
     protected override async Task<Written<long>> Write(Writing writing, Command command, CancellationToken cancellation)
     {
         if (await writing.Db.Sites.AnyAsync(cancellation)) return Refuse("code", "site.exists");
 
-        var site = new Site { Code = command.Code, Name = command.Name, TimeZone = command.TimeZone, Currency = command.Currency };
+        var site = new Site
+        {
+            Code = command.Code, Name = command.Name, TimeZone = command.TimeZone, Currency = command.Currency,
+            MassUnit = command.Mass, TemperatureUnit = command.Temperature,
+        };
         writing.Db.Add(site);
         await writing.Db.SaveChangesAsync(cancellation);
         return Done(site.Id, new ChangeNotice(ChangeKind.Site, site.Id));

@@ -39,6 +39,8 @@ internal static class PageQueries
         services.AddSingleton<DraftRows>();
         services.AddSingleton<PeoplePage>();
         services.AddSingleton<SitePage>();
+        services.AddSingleton<SetUpPage>();
+        services.AddSingleton<FurnacesPage>();
         services.AddSingleton<TrailPage>();
         services.AddSingleton<ChangesSince>();
         services.AddSingleton<InstrumentsPage>();

@@ -12,6 +12,9 @@ public sealed partial class SignInPage
     [Inject]
     private ShopSettings Settings { get; set; } = null!;
 
+    [Inject]
+    private FirstAdministrator First { get; set; } = null!;
+
     [SupplyParameterFromQuery(Name = "problem")]
     private string? Problem { get; set; }
 

@@ -10,14 +10,17 @@ public sealed class SitePage(IDbContextFactory<RecordsContext> contexts)
     public async Task<SiteView?> Load(CancellationToken ct = default)
     {
         await using var db = await contexts.CreateDbContextAsync(ct);
-        return await db.Sites.AsNoTracking()
-            .Select(site => new SiteView(
-                site.Name, site.Currency, site.TimeZone, site.MassUnit ?? MassUnit.Kilogram, site.TemperatureUnit ?? TemperatureUnit.Celsius))
-            .FirstOrDefaultAsync(ct);
+        return await Load(db, ct);
     }
+
+    internal static Task<SiteView?> Load(RecordsContext db, CancellationToken ct) => db.Sites.AsNoTracking()
+        .Select(site => new SiteView(
+            site.Code, site.Name, site.Currency, site.TimeZone, site.MassUnit ?? MassUnit.Kilogram, site.TemperatureUnit ?? TemperatureUnit.Celsius))
+        .FirstOrDefaultAsync(ct);
 }
 
+/// <param name="Code">First part of the heat numbers.</param>
 /// <param name="Name">As it stands on certificates.</param>
 /// <param name="Currency">ISO 4217 code.</param>
 /// <param name="TimeZone">IANA zone.</param>
-public sealed record SiteView(string Name, string Currency, string TimeZone, MassUnit MassUnit, TemperatureUnit TemperatureUnit);
+public sealed record SiteView(string Code, string Name, string Currency, string TimeZone, MassUnit MassUnit, TemperatureUnit TemperatureUnit);

@@ -14,11 +14,16 @@ public sealed class ShopSite(SitePage page)
     /// <summary>The shop's units of mass and temperature.</summary>
     public ShopUnits Units { get; private set; } = ShopUnits.Recorded;
 
+    /// <summary>It was looked for, and nobody has set it up yet.</summary>
+    public bool IsMissing { get; private set; }
+
     /// <summary>Reads the site, once it is set up.</summary>
     public async Task Load(CancellationToken ct)
     {
         if (zone is not null) return;
-        if (await page.Load(ct) is not { } site) return;
+        var read = await page.Load(ct);
+        IsMissing = read is null;
+        if (read is not { } site) return;
         (Currency, zone) = (site.Currency, TimeZoneInfo.FindSystemTimeZoneById(site.TimeZone));
         Units = ShopUnits.Of(site.MassUnit, site.TemperatureUnit);
     }

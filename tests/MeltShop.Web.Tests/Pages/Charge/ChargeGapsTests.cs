@@ -14,8 +14,8 @@ public sealed class ChargeGapsTests : ShopTest
     {
         var page = Open();
 
-        Assert.Equal(["No furnace yet", "No grade yet", "Nothing to charge yet"], page.FindAll(".notice-heading").Select(heading => heading.TextContent));
-        Assert.Equal(["/grades", "/yard"], page.FindAll(".notice a").Select(link => link.GetAttribute("href")));
+        Assert.Equal(["The shop is not set up yet", "No furnace yet", "No grade yet", "Nothing to charge yet"], page.FindAll(".notice-heading").Select(heading => heading.TextContent));
+        Assert.Equal(["/shop", "/furnaces", "/grades", "/yard"], page.FindAll(".notice a").Select(link => link.GetAttribute("href")));
     }
 
     [Fact]

@@ -1,4 +1,5 @@
 using Bunit;
+using MeltShop.Operations.Sites;
 using MeltShop.Records.People;
 using MeltShop.Web.Pages.Floor;
 
@@ -6,7 +7,8 @@ namespace MeltShop.Web.Tests.Pages.Floor;
 
 public sealed class EmptyFloorTests : ShopTest
 {
-    protected override Task Prepare() => Task.CompletedTask;
+    protected override async Task Prepare() =>
+        Assert.True((await The<SetUpSite>().Run(Founder, new(Guid.NewGuid(), Now, "TB", "Talbrück", "Europe/Berlin", "EUR"), Cancellation)).Succeeded);
 
     [Fact]
     public void Floor_NoFurnace_SaysWhoSetsItUp()
@@ -16,5 +18,6 @@ public sealed class EmptyFloorTests : ShopTest
 
         page.WaitForState(() => page.FindAll("[data-state=empty]").Count > 0);
         Assert.Equal("No furnace yet", page.Find(".notice-heading").TextContent);
+        Assert.Equal("/furnaces", page.Find(".notice a").GetAttribute("href"));
     }
 }

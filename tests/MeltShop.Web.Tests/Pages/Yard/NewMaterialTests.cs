@@ -1,4 +1,5 @@
 using Bunit;
+using MeltShop.Operations.Sites;
 using MeltShop.Records;
 using MeltShop.Records.People;
 using MeltShop.Records.Yard;
@@ -74,7 +75,8 @@ public sealed class NewMaterialTests : ShopTest
         Assert.NotNull(page.Find("[data-testid=read-only]"));
     }
 
-    protected override Task Prepare() => Task.CompletedTask;
+    protected override async Task Prepare() =>
+        Assert.True((await The<SetUpSite>().Run(Founder, new(Guid.NewGuid(), Now, "TB", "Talbrück", "Europe/Berlin", "EUR"), Cancellation)).Succeeded);
 
     private IRenderedComponent<NewMaterial> Open(string address, string role = Role.Metallurgist)
     {
