@@ -1,3 +1,4 @@
+using MeltShop.Metallurgy;
 using MeltShop.Records;
 using MeltShop.Records.People;
 using Microsoft.AspNetCore.Identity;
@@ -33,6 +34,19 @@ internal static class Accounts
         rules.Password.RequireNonAlphanumeric = false;
         return rules;
     }
+
+    /// <summary>Sets a password in place of the one before, and with it another security stamp.</summary>
+    /// <returns>What stands against it, at the path; null where it is set.</returns>
+    public static async Task<Finding?> SetPassword(RecordsContext db, Person person, string password, string path)
+    {
+        using var people = In(db);
+        await people.RemovePasswordAsync(person);
+        var set = await people.AddPasswordAsync(person, password);
+        return set.Succeeded ? null : TooShort(path);
+    }
+
+    /// <summary>With our rules that is all that can be wrong with a password.</summary>
+    public static Finding TooShort(string path) => new(path, "password.tooShort", LeastPasswordLength);
 
     /// <summary>Gives the roles to a person; a role that no one had before is made.</summary>
     public static async Task GiveRoles(RecordsContext db, Person person, IEnumerable<string> roles, CancellationToken cancellation)

@@ -10,6 +10,7 @@ namespace MeltShop.Operations.People;
 /// <summary>Takes a person into the shop, with the roles that say what they may do.</summary>
 public sealed class AddPerson(Recorder recorder, TimeProvider time) : Operation<AddPerson.Command, long>(recorder, time)
 {
+    /// <param name="IsStartPassword">Somebody else knows the password: see <see cref="StartPassword"/>.</param>
     public sealed record Command(
         Guid EntryKey,
         DateTimeOffset ObservedAt,
@@ -17,7 +18,8 @@ public sealed class AddPerson(Recorder recorder, TimeProvider time) : Operation<
         string DisplayName,
         IReadOnlyList<string> PersonRoles,
         string Culture = "en-GB",
-        bool IsDemo = false) : Operations.Command(EntryKey, ObservedAt)
+        bool IsDemo = false,
+        bool IsStartPassword = false) : Operations.Command(EntryKey, ObservedAt)
     {
         /// <summary>Never written into the trail; only its hash is kept.</summary>
         [JsonIgnore]
@@ -34,8 +36,13 @@ public sealed class AddPerson(Recorder recorder, TimeProvider time) : Operation<
         fields.Text("userName", command.UserName, 100);
         fields.Text("displayName", command.DisplayName);
         fields.Text("password", command.Password);
-        if (command.PersonRoles.Count == 0) fields.Add("personRoles", "role.missing");
-        foreach (var role in command.PersonRoles.Except(Role.All)) fields.Add("personRoles", "role.unknown", role);
+        CheckRoles(command.PersonRoles, fields);
+    }
+
+    internal static void CheckRoles(IReadOnlyList<string> roles, FieldCheck fields)
+    {
+        if (roles.Count == 0) fields.Add("personRoles", "role.missing");
+        foreach (var role in roles.Except(Role.All)) fields.Add("personRoles", "role.unknown", role);
     }
 
     protected override async Task<Written<long>> Write(Writing writing, Command command, CancellationToken cancellation)
@@ -53,12 +60,13 @@ public sealed class AddPerson(Recorder recorder, TimeProvider time) : Operation<
         var made = await people.CreateAsync(person, command.Password);
         if (!made.Succeeded) return Written<long>.Refused([.. made.Errors.Select(Finding)]);
 
+        if (command.IsStartPassword) StartPassword.Mark(writing.Db, person);
         await Accounts.GiveRoles(writing.Db, person, command.PersonRoles, cancellation);
         return Done(person.Id, new ChangeNotice(ChangeKind.Person, person.Id));
     }
 
     // Identity's codes read PasswordTooShort, InvalidUserName, …; with our rules these are all that can come.
     private static Finding Finding(IdentityError error) => error.Code.StartsWith("Password", StringComparison.Ordinal)
-        ? new Finding("password", "password.tooShort", Accounts.LeastPasswordLength)
+        ? Accounts.TooShort("password")
         : new Finding("userName", "userName.invalid");
 }

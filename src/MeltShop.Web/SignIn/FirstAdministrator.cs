@@ -1,5 +1,6 @@
 using System.Security.Cryptography;
 using System.Text;
+using MeltShop.Operations.People;
 using MeltShop.Records;
 using MeltShop.Records.People;
 using MeltShop.Web.Composition;
@@ -13,10 +14,6 @@ namespace MeltShop.Web.SignIn;
 /// </summary>
 internal sealed class FirstAdministrator(ShopSettings settings, IDbContextFactory<RecordsContext> contexts)
 {
-    // Letters and digits that are not mistaken for one another.
-    private const string Signs = "ABCDEFGHJKLMNPQRSTUVWXYZ23456789";
-    private const int Length = 12;
-
     private readonly Lock gate = new();
 
     /// <summary>The code, or null where none is asked for.</summary>
@@ -32,7 +29,7 @@ internal sealed class FirstAdministrator(ShopSettings settings, IDbContextFactor
                              join role in context.Roles on held.RoleId equals role.Id
                              where role.Name == Role.Administrator && person.IsActive && person.PasswordHash != null // after an import nobody has one
                              select person.Id;
-        if (!await administrators.AnyAsync(cancellation)) Code = RandomNumberGenerator.GetString(Signs, Length);
+        if (!await administrators.AnyAsync(cancellation)) Code = StartPassword.Make();
     }
 
     /// <summary>Takes the code; true once, for the right one.</summary>

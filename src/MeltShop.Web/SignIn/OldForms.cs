@@ -20,7 +20,7 @@ internal static class OldForms
     {
         SignInPaths.Enter or SignInPaths.Leave => SignInPaths.Page,
         SignInPaths.TakeOver or SignInPaths.StepDown => SignInPaths.Station,
-        SignInPaths.OwnCulture or SignInPaths.OwnPin => SignInPaths.Own,
+        SignInPaths.OwnCulture or SignInPaths.OwnPin or SignInPaths.OwnPassword => SignInPaths.Own,
         SignInPaths.AddFirstAdministrator => SignInPaths.FirstAdministrator,
         _ => null,
     };

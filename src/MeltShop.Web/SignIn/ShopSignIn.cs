@@ -1,7 +1,10 @@
+using System.Globalization;
 using System.Security.Claims;
+using MeltShop.Operations.People;
 using MeltShop.Records.People;
 using Microsoft.AspNetCore.Authentication;
 using Microsoft.AspNetCore.Identity;
+using Microsoft.EntityFrameworkCore;
 using Microsoft.Extensions.Options;
 
 namespace MeltShop.Web.SignIn;
@@ -33,6 +36,10 @@ internal sealed class ShopSignIn(
         return result;
     }
 
+    /// <summary>Whether somebody else knows this person's password, who gave it to them.</summary>
+    public async Task<bool> HasStartPasswordAsync(string userName) => await UserManager.FindByNameAsync(userName) is { } person
+        && (await UserManager.GetClaimsAsync(person)).Any(claim => claim.Type == StartPassword.Claim);
+
     /// <summary>Names another person at a shared station. It signs nobody in: the station is, and only until its shift ends.</summary>
     public async Task<bool> TakeOverAsync(ClaimsPrincipal station, string userName, string pin)
     {
@@ -52,7 +59,9 @@ internal sealed class ShopSignIn(
     /// <summary>A cookie with what the person has chosen just now, at the same station.</summary>
     public async Task RenewAsync(ClaimsPrincipal user)
     {
-        if (await UserManager.GetUserAsync(user) is { } person) await Name(person, user, null);
+        // Read anew: this request may have looked at the person before they chose.
+        var id = long.Parse(UserManager.GetUserId(user)!, CultureInfo.InvariantCulture);
+        if (await UserManager.Users.AsNoTracking().SingleOrDefaultAsync(p => p.Id == id) is { } person) await Name(person, user, null);
     }
 
     /// <summary>The cookie ends when the station's own would have.</summary>

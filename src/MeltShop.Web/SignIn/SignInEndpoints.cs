@@ -28,7 +28,9 @@ internal static class SignInEndpoints
     private static async Task<RedirectHttpResult> EnterAsync(
         ShopSignIn signIn, [FromForm] string? name, [FromForm] string? password, [FromForm] string? station, [FromForm] string? shared, [FromForm] string? returnTo)
     {
-        var result = await signIn.EnterAsync(name?.Trim() ?? "", password ?? "", station?.Trim() ?? "", shared is not null);
+        var userName = name?.Trim() ?? "";
+        var result = await signIn.EnterAsync(userName, password ?? "", station?.Trim() ?? "", shared is not null);
+        if (result.Succeeded && await signIn.HasStartPasswordAsync(userName)) return TypedResults.LocalRedirect(SignInPaths.Own + "?problem=startPassword");
         if (result.Succeeded) return TypedResults.LocalRedirect(SignInPaths.Local(returnTo));
         // What was typed stays, but for the password.
         return TypedResults.LocalRedirect(SignInPaths.Page + QueryString.Create(new Dictionary<string, string?>

@@ -13,6 +13,7 @@ internal static class SignInPaths
     public const string StepDown = "/station/step-down";
     public const string Own = "/me";
     public const string OwnCulture = "/me/culture";
+    public const string OwnPassword = "/me/password";
     public const string OwnPin = "/me/pin";
     public const string ReturnTo = "returnTo";
 

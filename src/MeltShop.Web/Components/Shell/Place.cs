@@ -30,6 +30,7 @@ public sealed record Place(string Address, string Word, string Icon, params IRea
         new("/recall", "Recall", Icons.Material.Filled.AssignmentReturn, Role.Supervisor),
         new("/import", "Import", Icons.Material.Filled.UploadFile),
         new("/shop", "Shop", Icons.Material.Filled.Storefront, Role.Administrator) { SeenBy = [Role.Administrator] },
+        new("/people", "People", Icons.Material.Filled.People, Role.Administrator) { SeenBy = [Role.Administrator] },
         new("/trail", "Trail", Icons.Material.Filled.Link, Role.Inspector, Role.Administrator) { SeenBy = TrailPage.Roles },
     ];
 

@@ -6,7 +6,7 @@ using Microsoft.AspNetCore.Components;
 
 namespace MeltShop.Web.Pages.Own;
 
-/// <summary>Language, decimal sign and PIN of the one who is signed in: a plain document, whose posts set the cookie.</summary>
+/// <summary>Language, decimal sign, password and PIN of the one who is signed in: a plain document, whose posts set the cookie.</summary>
 public sealed partial class OwnPage
 {
     /// <summary>Shows how a number reads.</summary>
@@ -28,6 +28,11 @@ public sealed partial class OwnPage
         null or "" => null,
         "password.wrong" or "password.missing" => Text["PinPasswordWrong"].Value,
         "password.tooOften" => Text["PinPasswordTooOften", PasswordAgain.Within.TotalMinutes].Value,
+        "startPassword" => Text["StartPassword"].Value,
+        "own.password.wrong" or "own.password.missing" => Text["OwnPasswordWrong"].Value,
+        "own.password.tooOften" => Text["PinPasswordTooOften", PasswordAgain.Within.TotalMinutes].Value,
+        "own.password.same" => Text["OwnPasswordSame"].Value,
+        "own.password.tooShort" or "own.text.missing" => Text["OwnPasswordShort"].Value,
         "pin.digits" => Text["PinDigits", SetPin.Fewest, SetPin.Most].Value,
         "busy" => Text["Busy"].Value,
         "old" => Text["Old"].Value,
@@ -37,6 +42,7 @@ public sealed partial class OwnPage
     private string? DoneWords => Done switch
     {
         "pin" => Text["PinSet"].Value,
+        "password" => Text["PasswordChanged"].Value,
         "culture" => Text["CultureChosen"].Value,
         _ => null,
     };

@@ -9,14 +9,19 @@ public sealed partial class FirstSteps
     [Parameter, EditorRequired]
     public SetUpView View { get; set; } = null!;
 
-    private static string Place(SetUpStep step) => step switch
+    /// <summary>They may see the people.</summary>
+    [Parameter, EditorRequired]
+    public bool IsAdministrator { get; set; }
+
+    /// <summary>The shop is named on this page; the people are seen by an administrator only.</summary>
+    private string? Place(SetUpStep step) => step switch
     {
-        SetUpStep.Site => "/shop#site-form",
+        SetUpStep.Site => null,
         SetUpStep.Furnace => "/furnaces",
         SetUpStep.Grade => "/grades",
         SetUpStep.Material => "/yard/new",
         SetUpStep.Ladle => "/equipment",
-        _ => "/people",
+        _ => IsAdministrator ? "/people" : null,
     };
 
     private string Why(SetUpStep step) => step is SetUpStep.People

@@ -27,7 +27,7 @@ public sealed class ShellTests : ComponentTest
     [InlineData(Role.Metallurgist, "Floor Charge Heats Lab Yard Grades Ladles", "Recall Import")]
     [InlineData(Role.Supervisor, "Floor Heats Yard Recall", "Charge Lab Grades Ladles Import Trail")]
     [InlineData(Role.Inspector, "Floor Heats Lab Grades Trail", "Charge Yard Ladles Recall Import")]
-    [InlineData(Role.Administrator, "Floor Shop Trail", "Charge Heats Lab Yard Grades Ladles Recall Import")]
+    [InlineData(Role.Administrator, "Floor Shop People Trail", "Charge Heats Lab Yard Grades Ladles Recall Import")]
     public void Navigation_OfARole_ShowsItsDailyWorkAndHasTheRestBehindOnePress(string role, string daily, string more)
     {
         var person = AddAuthorization().SetAuthorized("Test Person");
@@ -46,7 +46,7 @@ public sealed class ShellTests : ComponentTest
         var rail = Render<Navigation>();
 
         Assert.Equal(7, rail.FindAll("nav > ul > li > a:not([data-find])").Count);
-        Assert.Equal(["Recall", "Import", "Shop", "Trail"], rail.FindAll("nav details li:not(.narrow)").Select(place => place.TextContent.Trim()));
+        Assert.Equal(["Recall", "Import", "Shop", "People", "Trail"], rail.FindAll("nav details li:not(.narrow)").Select(place => place.TextContent.Trim()));
     }
 
     [Theory]
