@@ -37,8 +37,8 @@ internal static class GradeInputs
         fields.NotNegative($"{path}.margin", window.Margin);
         if (window is { Least: null, Aim: null, Most: null }) fields.Add(path, "window.empty");
         if (window.Least > window.Most) fields.Add($"{path}.least", "window.crossed", window.Least, window.Most!);
+        else if (window.Most - window.Least < 2 * window.Margin) fields.Add($"{path}.margin", "window.marginTooWide", window.Margin);
         if (window.Aim < window.Least || window.Aim > window.Most) fields.Add($"{path}.aim", "window.aimOutside", window.Aim);
-        if (window.Most - window.Least < 2 * window.Margin) fields.Add($"{path}.margin", "window.marginTooWide", window.Margin);
     }
 
     public static void Check(this FieldCheck fields, string path, GradeRecipeInput recipe, IronFamily family)

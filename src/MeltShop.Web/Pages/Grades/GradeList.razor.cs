@@ -1,5 +1,6 @@
 using MeltShop.Metallurgy.Elements;
 using MeltShop.Metallurgy.Grades;
+using MeltShop.Operations.Grades;
 using MeltShop.Records.Grades;
 using MeltShop.Records.Reading.Grades;
 using MeltShop.Records.Writing;
@@ -16,6 +17,9 @@ public sealed partial class GradeList
 
     [Inject]
     private GradesPage Page { get; set; } = null!;
+
+    [Inject]
+    private AddGrade Adding { get; set; } = null!;
 
     protected override async Task<GradesView?> Read(CancellationToken ct) => await Page.Load(ct);
 

@@ -1,4 +1,3 @@
-using MeltShop.Metallurgy.Elements;
 using MeltShop.Operations.Grades;
 using MeltShop.Records.Grades;
 using MeltShop.Records.Reading.Grades;
@@ -21,7 +20,7 @@ public sealed partial class WindowForm
 
     public WindowForm()
     {
-        quantity = form.Words("window.quantity", isRequired: true, Judge);
+        quantity = form.Words("window.quantity", isRequired: true, WindowRow.Judge);
         least = form.Quantity("window.least", 0, 100);
         aim = form.Quantity("window.aim", 0, 100);
         most = form.Quantity("window.most", 0, 100);
@@ -68,8 +67,6 @@ public sealed partial class WindowForm
     }
 
     protected override void OnParametersSet() => seen.Arrived(Grade.Version);
-
-    private static string? Judge(string text) => text == "CE" || (Element.TryParse(text, out var element) && element != Element.Fe) ? null : "quantity.unknown";
 
     private static string Shown(double? value) => value is { } number ? NumberText.Show(number) : "–";
 

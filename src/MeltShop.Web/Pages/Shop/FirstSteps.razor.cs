@@ -18,7 +18,7 @@ public sealed partial class FirstSteps
     {
         SetUpStep.Site => null,
         SetUpStep.Furnace => "/furnaces",
-        SetUpStep.Grade => "/grades",
+        SetUpStep.Grade => "/grades/new",
         SetUpStep.Material => "/yard/new",
         SetUpStep.Ladle => "/equipment",
         _ => IsAdministrator ? "/people" : null,

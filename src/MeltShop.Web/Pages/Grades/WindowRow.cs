@@ -1,0 +1,52 @@
+using MeltShop.Metallurgy.Elements;
+using MeltShop.Operations.Grades;
+using MeltShop.Records.Grades;
+using MeltShop.Web.Components.Fields;
+
+namespace MeltShop.Web.Pages.Grades;
+
+/// <summary>Least, aim and most of one quantity of a grade that is being entered.</summary>
+public sealed class WindowRow
+{
+    private readonly EntryForm form;
+    /// <param name="form">The form that it belongs to.</param>
+    /// <param name="offered">A quantity that most grades limit: nothing is said of it until a figure is typed. Null for one that a person adds.</param>
+    public WindowRow(EntryForm form, string? offered)
+    {
+        (this.form, Offered) = (form, offered);
+        Path = "row" + Guid.NewGuid().ToString("N")[..6];
+        Quantity = form.Words($"{Path}.quantity", isRequired: true, Judge).Showing(offered);
+        (Least, Aim, Most) = (Percent("least"), Percent("aim"), Percent("most"));
+        Margin = Percent("margin");
+    }
+
+    /// <summary>What findings of this row begin with.</summary>
+    public string Path { get; }
+
+    public string? Offered { get; }
+    public TextEntry Quantity { get; }
+    public QuantityEntry Least { get; }
+    public QuantityEntry Aim { get; }
+    public QuantityEntry Most { get; }
+    public QuantityEntry Margin { get; }
+
+    /// <summary>Whether a person has said anything of it.</summary>
+    public bool IsSaid => Offered is null || Figures.Any(figure => !string.IsNullOrWhiteSpace(figure.Text));
+
+    private QuantityEntry[] Figures => [Least, Aim, Most, Margin];
+
+    /// <summary>An empty margin is none.</summary>
+    public GradeWindowInput Input(WindowStage stage) => new(stage, Quantity.Value!, Least.Value, Aim.Value, Most.Value, Margin.Value ?? 0);
+
+    /// <summary>Takes the row out of its form.</summary>
+    public void Leave()
+    {
+        form.Remove(Quantity);
+        foreach (var figure in Figures) form.Remove(figure);
+    }
+
+    internal static string? Judge(string text) =>
+        text == "CE" || (Element.TryParse(text, out var element) && element != Element.Fe) ? null : "quantity.unknown";
+
+    private QuantityEntry Percent(string field) => form.Quantity($"{Path}.{field}");
+}
