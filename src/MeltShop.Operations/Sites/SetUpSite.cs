@@ -30,11 +30,16 @@ public sealed class SetUpSite(Recorder recorder, TimeProvider time) : Operation<
     {
         fields.Text("code", command.Code, 10);
         if (command.Code?.All(char.IsAsciiLetterOrDigit) == false) fields.Add("code", "code.letters");
-        fields.Text("name", command.Name);
-        if (!TimeZoneInfo.TryFindSystemTimeZoneById(command.TimeZone ?? "", out _)) fields.Add("timeZone", "timeZone.unknown");
-        if (command.Currency is not { Length: 3 } currency || !currency.All(char.IsAsciiLetterUpper)) fields.Add("currency", "currency.unknown");
+        Check(fields, command.Name, command.TimeZone, command.Currency);
         if (command.Mass is { } mass) fields.Choice("mass", mass);
         if (command.Temperature is { } temperature) fields.Choice("temperature", temperature);
+    }
+
+    internal static void Check(FieldCheck fields, string name, string? timeZone, string? currency)
+    {
+        fields.Text("name", name);
+        if (!TimeZoneInfo.TryFindSystemTimeZoneById(timeZone ?? "", out _)) fields.Add("timeZone", "timeZone.unknown");
+        if (currency is not { Length: 3 } letters || !letters.All(char.IsAsciiLetterUpper)) fields.Add("currency", "currency.unknown");
     }
 
     protected override async Task<Written<long>> Write(Writing writing, Command command, CancellationToken cancellation)

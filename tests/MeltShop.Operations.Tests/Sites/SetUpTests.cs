@@ -62,6 +62,24 @@ public sealed class SetUpTests
 
     [Theory]
     [MemberData(nameof(Shop.Databases), MemberType = typeof(Shop))]
+    public async Task Site_PutRight_HasTheNewNameAndZoneButKeepsTheCurrencyOfItsPrices(RecordsProvider provider)
+    {
+        await using var shop = await Shop.Open(provider);
+        var (seen, said) = (new SetSite.Said("Talbrück", "Europe/Berlin", "EUR"), new SetSite.Said("Talbruck", "America/Chicago", "EUR"));
+        var command = new SetSite.Command(Guid.NewGuid(), shop.Now, seen, said);
+
+        await shop.Refuses(shop.Get<SetSite>(), shop.Supervisor, command, "", "right.missing");
+        await shop.Refuses(shop.Get<SetSite>(), shop.Administrator, command with { Site = said with { TimeZone = "" } }, "timeZone", "timeZone.unknown");
+        await shop.Refuses(shop.Get<SetSite>(), shop.Administrator, command with { Site = said with { Currency = "USD" } }, "currency", "currency.used");
+        await Shop.Do(shop.Get<SetSite>(), shop.Administrator, command);
+
+        var site = (await shop.Get<SitePage>().Load(Soon))!;
+        Assert.Equal(("TB", "Talbruck", "America/Chicago", "EUR"), (site.Code, site.Name, site.TimeZone, site.Currency));
+        await shop.Refuses(shop.Get<SetSite>(), shop.Administrator, command with { EntryKey = Guid.NewGuid() }, "version", "version.stale");
+    }
+
+    [Theory]
+    [MemberData(nameof(Shop.Databases), MemberType = typeof(Shop))]
     public async Task Furnace_SaidAnew_HasTheNewFiguresAndTheOldVersionIsRefused(RecordsProvider provider)
     {
         await using var shop = await Shop.Open(provider);

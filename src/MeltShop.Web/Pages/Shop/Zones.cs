@@ -11,4 +11,7 @@ internal static class Zones
             .Select(zone => zone.HasIanaId ? zone.Id : TimeZoneInfo.TryConvertWindowsIdToIanaId(zone.Id, out var iana) ? iana : null).OfType<string>()
             .Distinct().Order(StringComparer.Ordinal).Select(id => new Choice(id, id.Replace('_', ' '))),
     ];
+
+    /// <summary>The same with one that stands already, whatever this computer knows.</summary>
+    public static IReadOnlyList<Choice> With(string standing) => All.Any(zone => zone.Value == standing) ? All : [.. All, new(standing, standing)];
 }

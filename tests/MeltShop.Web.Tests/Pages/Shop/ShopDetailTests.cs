@@ -46,6 +46,19 @@ public sealed class ShopDetailTests : ShopTest
         Assert.Null(await The<SitePage>().Load(Cancellation));
     }
 
+    [Fact]
+    public async Task Site_PutRightBeforeAnythingHasAPrice_MayHaveAnotherCurrency()
+    {
+        await The<SetUpSite>().Run(Founder, new(Guid.NewGuid(), Now, "TB", "Talbrück", "Europe/Berlin", "EUR"), Cancellation);
+        var page = Open(Role.Administrator);
+        page.Find("[data-testid=set-site]").Click();
+        page.Find("[data-testid=site-change] [data-field=currency] input").Change("CHF");
+        page.Find("[data-testid=site-change]").Submit();
+
+        page.WaitForAssertion(() => Assert.Contains("CHF", page.Find("[data-testid=site] dl").TextContent, StringComparison.Ordinal), Patience);
+        Assert.Equal("CHF", (await The<SitePage>().Load(Cancellation))!.Currency);
+    }
+
     /// <summary>No zone, currency or unit is taken for granted.</summary>
     [Fact]
     public void Site_HandedInEmpty_AsksForEachOfItsFields()
