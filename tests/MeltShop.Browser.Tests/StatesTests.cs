@@ -1,4 +1,3 @@
-using System.Text.RegularExpressions;
 using MeltShop.Browser.Tests.Looking;
 using MeltShop.Browser.Tests.Running;
 using Microsoft.Playwright;
@@ -9,7 +8,7 @@ namespace MeltShop.Browser.Tests;
 /// The pages in the states that a demo foundry is not in: a shop on its first day, a database that fails, lists that are long. Each is measured,
 /// read by axe and kept as a picture. Programs of their own.
 /// </summary>
-public sealed partial class StatesTests(Chromium chromium)
+public sealed class StatesTests(Chromium chromium)
 {
     private const int Many = 600;
 
@@ -25,16 +24,17 @@ public sealed partial class StatesTests(Chromium chromium)
     private static IEnumerable<string> Reading => Places.All.Where(path => !Documents.Any(document => path.StartsWith(document, StringComparison.Ordinal)));
 
     [Fact]
-    public async Task Pages_OfAShopOnItsFirstDay_SayWhatToDo()
+    public async Task Pages_OfAShopOnItsFirstDay_SayWhatToDoAndLeadToAPlan()
     {
         await using var app = new RunningApp();
         await app.StartAsync(("MeltShop__Demo", "false"));
         await using var context = await chromium.TabletAsync(app.Address);
-        var page = await FirstAdministratorAsync(context, app);
+        var page = await context.FirstAdministratorAsync(app);
 
         Assert.Empty(await VisitAsync(page, Reading, "empty"));
         Assert.Equal("Sign out", await page.Locator(".rail-person form button").InnerTextAsync());
         Assert.True(await page.EvaluateAsync<bool>("document.querySelector('.rail').scrollHeight <= innerHeight"), "who has every role does not see all of the rail");
+        await page.SetUpAsync();
     }
 
     [Fact]
@@ -103,21 +103,6 @@ public sealed partial class StatesTests(Chromium chromium)
         return faults;
     }
 
-    private static async Task<IPage> FirstAdministratorAsync(IBrowserContext context, RunningApp app)
-    {
-        var page = await context.NewPageAsync();
-        await page.GotoAsync("/first-administrator");
-        foreach (var (field, text) in new[] { ("code", Code().Match(app.Log).Groups[1].Value), ("displayName", "Anna Example"), ("name", "anna"), ("password", Demo.Password) })
-            await page.FillAsync("#" + field, text);
-        await page.ClickAsync("button[type=submit]");
-        await page.WaitForURLAsync("**/sign-in**");
-        await page.FillAsync("input[name=name]", "anna");
-        await page.FillAsync("input[name=password]", Demo.Password);
-        await page.ClickAsync("button[type=submit]");
-        await page.WaitForSelectorAsync("[data-testid=state]:not([data-state=loading])");
-        return page;
-    }
-
     /// <summary>Rows like the first one of a table, each with a name of its own.</summary>
     private static async Task<string> MoreAsync(ShopDatabase database, string table, string name, string prefix)
     {
@@ -126,7 +111,4 @@ public sealed partial class StatesTests(Chromium chromium)
         return $"INSERT INTO \"{table}\" ({string.Join(", ", columns.Select(column => $"\"{column}\""))}) "
             + $"SELECT {string.Join(", ", values)} FROM generate_series(1, {Many}) n, (SELECT * FROM \"{table}\" ORDER BY \"Id\" LIMIT 1) first";
     }
-
-    [GeneratedRegex("enter the code ([A-Z0-9]+)")]
-    private static partial Regex Code();
 }
