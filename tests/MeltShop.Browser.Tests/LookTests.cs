@@ -15,7 +15,7 @@ public sealed class LookTests(Chromium chromium, RunningApp app) : IClassFixture
     private const string Presses = "main button, main form";
 
     /// <summary>Pages of the administrator, who only reads the others: where those have something to press for somebody else, they say for whom.</summary>
-    private static readonly string[] Administered = ["/people", "/shop", "/trail"];
+    private static readonly string[] Administered = ["/furnaces", "/people", "/shop", "/trail"];
 
     private readonly ConcurrentDictionary<string, int> presses = [];
     private readonly ConcurrentDictionary<string, int> unsaid = [];
