@@ -102,6 +102,7 @@ public sealed class PouringStoryTests(Chromium chromium) : IAsyncLifetime
         await page.PrepareLadleAsync(heat);
         await page.TapAndReactAsync("790");
         await page.KeepStateAsync("ladle-pouring");
+        await MeasureAsync(page);
         await page.LastMetalAsync("0.042");
         await page.TapAsync("[data-testid=release]");
         await page.TapAsync("[data-testid=release-yes]"); // nothing goes without the password
@@ -109,6 +110,19 @@ public sealed class PouringStoryTests(Chromium chromium) : IAsyncLifetime
         await page.EnterAsync("[data-testid=decision] [data-field=password] input", Demo.Password);
         await page.TapAsync("[data-testid=release-yes]");
         await page.WaitForSelectorAsync("[data-ladle-state=Released]");
+    }
+
+    /// <summary>
+    /// The minute to stop at and the countdown from three metres: 16 minutes of arc (ISO 9241-303, Ergonomics of human-system interaction, 2011; from memory) are 14.0 mm there. A tablet of
+    /// 1180 px is some 245 mm wide, and figures are 0.7 of the size of their type.
+    /// </summary>
+    private static async Task MeasureAsync(IPage page)
+    {
+        var sizes = await page.EvaluateAsync<double[]>("""
+            [document.querySelector('[data-testid=stop-at] .stop-time'), document.querySelector('[data-testid=pouring-clock] ladle-clock').shadowRoot.querySelector('[part~=left]')]
+              .map(e => parseFloat(getComputedStyle(e).fontSize))
+            """);
+        Assert.All(sizes, px => Assert.InRange(Math.Atan(px * 0.7 * 245 / 1180 / 3000) * 180 / Math.PI * 60, 16, 60));
     }
 
     /// <summary>The inspector, at a tablet of their own, issues the certificate of what was released.</summary>

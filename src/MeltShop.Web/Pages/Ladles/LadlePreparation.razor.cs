@@ -34,6 +34,9 @@ public sealed partial class LadlePreparation
     [Inject]
     private NavigationManager Addresses { get; set; } = null!;
 
+    // Grey iron has neither alloy nor cover that could be damp.
+    private string CheckWord(string check) => IsGrey && check == "Alloy" ? "Check.Inoculant" : "Check." + check;
+
     private bool IsGrey => View!.Grade.Family == IronFamily.Grey;
 
     protected override Task<LadleView?> Read(CancellationToken ct) => Page.Prepare(HeatId, ct);

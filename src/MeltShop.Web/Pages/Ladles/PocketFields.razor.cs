@@ -25,11 +25,13 @@ public sealed partial class PocketFields
     private bool IsAmiss => Draft.Recipe.Any(entry => entry.Finding is not null);
 
     private string RecipeLine => IsDuctile
-        ? Text["RecipeLine", NameOf(View.Alloys, Draft.AlloyId), Draft.TargetMg.Text, Draft.MgFloor.Text, Draft.Minutes.Text, NameOf(View.Inoculants, Draft.InoculantId), Draft.InoculantRate.Text]
-        : Text["RecipeLineGrey", Draft.Minutes.Text, NameOf(View.Inoculants, Draft.InoculantId), Draft.InoculantRate.Text];
+        ? Text["RecipeLine", NameOf(View.Alloys, Draft.AlloyId), Said(Draft.TargetMg), Said(Draft.MgFloor), Said(Draft.Minutes), NameOf(View.Inoculants, Draft.InoculantId), Said(Draft.InoculantRate)]
+        : Text["RecipeLineGrey", NameOf(View.Inoculants, Draft.InoculantId), Said(Draft.InoculantRate)];
 
     private IEnumerable<Choice> Ladles =>
         View.Ladles.Select(l => new Choice(PocketDraft.Text(l.Id), $"{l.Name}, {MassText.Show(l.FillLimitKg, 0)}"));
+
+    private static string Said(QuantityEntry entry) => string.IsNullOrWhiteSpace(entry.Text) ? "–" : entry.Text;
 
     private static string NameOf(IEnumerable<MaterialView> materials, long? id) => materials.FirstOrDefault(m => m.Id == id)?.Name ?? "–";
 

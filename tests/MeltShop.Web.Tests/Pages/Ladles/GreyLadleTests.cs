@@ -21,6 +21,11 @@ public sealed class GreyLadleTests : LadleTest
         Assert.Empty(preparation.FindAll("[data-testid=alloy-kg]"));
         Assert.Empty(preparation.FindAll("[data-field=targetMgPercent]"));
 
+        Assert.Empty(preparation.FindAll("[data-testid=recipe] [data-field=minutesToLastMould]"));
+        Assert.Equal("Ladle card", preparation.Find("[data-testid=pocket-card] h2").TextContent);
+        Assert.Contains("Inoculant dry", preparation.Find("label:has([data-check=Alloy])").TextContent, StringComparison.Ordinal);
+        Assert.DoesNotContain("reatment", preparation.Find("[data-testid=pocket-form]").TextContent, StringComparison.Ordinal);
+
         var id = await Prepared();
         await Tap(id, 810);
         var page = Render<LadleDetail>(parameters => parameters.Add(p => p.Id, id));

@@ -12,6 +12,19 @@ namespace MeltShop.Web.Tests.Pages.Ladles;
 public sealed class LadlePreparationTests : LadleTest
 {
     [Fact]
+    public async Task Preparation_WithAWholeRecipe_ShowsItInALineAndOpensItWhereSomethingIsMissingOrRefused()
+    {
+        await BathSample();
+        var page = Open();
+        Assert.False(page.Find("[data-testid=recipe]").HasAttribute("open"));
+        Assert.Matches("not under 0[.][0-9]+ %", page.Find("[data-testid=recipe-line]").TextContent);
+
+        Type(page, "mgFloorPercent", "");
+        page.WaitForState(() => page.Find("[data-testid=recipe]").HasAttribute("open"), Patience);
+        Assert.Contains("not under – %", page.Find("[data-testid=recipe-line]").TextContent, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Preparation_WithoutBathSample_SaysWhatIsMissing()
     {
         var page = Open("empty");
