@@ -36,7 +36,7 @@ internal static class WorthWeighing
             {
                 var solution = ProgramSolver.Solve(branch, budget);
                 if (solution.IsOptimal) open.Push((branch, solution));
-                else if (solution.Status != PlanStatus.Infeasible) return solution;
+                else if (solution.Status != PlanStatus.Infeasible) return best is null ? solution : best with { Status = PlanStatus.TimeLimit, End = SearchEnd.OutOfTime };
             }
         }
 

@@ -38,7 +38,7 @@ internal static class LadleSteps
         await page.EnterAsync("[data-field=temperatureC] input", "1490");
         await page.WaitForSelectorAsync("[data-testid=stop-weight]");
         foreach (var check in await page.Locator("[data-check]").AllAsync()) await check.CheckAsync();
-        await page.TapAsync("[data-testid=load-pocket]");
+        await page.DblClickAsync("[data-testid=load-pocket]"); // pressed twice, loaded once
         await page.WaitForSelectorAsync("[data-testid=tap-form]");
     }
 
@@ -46,7 +46,7 @@ internal static class LadleSteps
     public static async Task TapAndReactAsync(this IPage page, string kg)
     {
         await page.EnterAsync("[data-testid=tap-form] [data-field=kg] input", kg);
-        await page.TapAsync("[data-testid=tap-form] button[type=submit]");
+        await page.DblClickAsync("[data-testid=tap-form] button[type=submit]"); // pressed twice, tapped once
         await page.TapAsync("[data-testid=reaction-ended]");
         await page.WaitForSelectorAsync("[data-ladle-state=Pouring]");
     }

@@ -76,6 +76,9 @@ public sealed class PouringStoryTests(Chromium chromium) : IAsyncLifetime
         Assert.Empty(await app.ReadAsync($"SELECT 1 FROM CastingDecisions WHERE TreatedLadleId = {ladle}"));
 
         await GoodLadleAsync(page, heat);
+        Assert.Equal(["1:1", "2:1"], (await app.ReadAsync($"""
+            SELECT l.Ordinal || ':' || (SELECT COUNT(*) FROM Taps t WHERE t.TreatedLadleId = l.Id) FROM TreatedLadles l WHERE l.HeatId = {heat.Split('/')[^1]} ORDER BY l.Ordinal
+            """)).Select(row => (string)row[0])); // each press on the pocket and on the good ladle's tap was a double one
         await CertificateAsync(page.Url.Split('/')[^1]);
     }
 
