@@ -43,9 +43,11 @@ public sealed class LookTests(Chromium chromium, RunningApp app) : IClassFixture
         await page.VisitAsync("/parts");
         await page.KeepAsync("parts-tablet-forced");
 
-        Task<string> GroundAsync(string part) => page.Locator(part).First.EvaluateAsync<string>("part => getComputedStyle(part).backgroundColor");
+        Task<string> StyleAsync(string part, string style) => page.Locator(part).First.EvaluateAsync<string>("(part, style) => getComputedStyle(part)[style]", style);
+        Task<string> GroundAsync(string part) => StyleAsync(part, "backgroundColor");
         Assert.NotEqual(await GroundAsync(".limit-window"), await GroundAsync(".limit-mark"));
         Assert.NotEqual(await GroundAsync(".ribbon-done"), await GroundAsync(".ribbon-now"));
+        Assert.NotEqual(await StyleAsync(".field:not(.field-wrong)", "borderLeftColor"), await StyleAsync(".field-wrong", "borderLeftColor"));
     }
 
     private static bool IsAdministered(string path) => Administered.Any(page => path.StartsWith(page, StringComparison.Ordinal));
