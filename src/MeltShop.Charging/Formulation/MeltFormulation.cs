@@ -64,7 +64,10 @@ internal sealed class MeltFormulation
     public LinearProgram Whole() => NearnessRows.Add(Program(Bounds), this);
 
     /// <summary>Kilograms of each column; what lies within rounding of a bound lies on it.</summary>
-    public double[] Kilograms(double[] values) => [.. Columns.Select((c, j) => Snap(values[j], c) * unitKg[j])];
+    public double[] Kilograms(double[] values) => Kilograms(values, Columns);
+
+    /// <summary>The same where a program gave the columns other bounds.</summary>
+    public double[] Kilograms(double[] values, IReadOnlyList<Column> bounds) => [.. unitKg.Select((kg, j) => Snap(values[j], bounds[j]) * kg)];
 
     /// <summary>Kilograms of each column where pieces were not asked to be whole.</summary>
     public double[] ContinuousKilograms(double[] values) => [.. Columns.Select((c, j) => Snap(values[j], c with { Whole = false }) * unitKg[j])];

@@ -27,6 +27,6 @@ public static class LeastHarm
         var elastic = ElasticProgram.Of(formulation);
         var priced = elastic.Priced([.. formulation.Columns.Select(c => c.Cost)]);
         var solution = Undecided.OrWithout(() => InOrder.Solve(priced, [.. elastic.Columns.Select(c => c.Cost)], budget));
-        return solution.Values.Length == 0 ? null : ChargeCheck.Of(new MeltResult(formulation.Melt, formulation.Kilograms(solution.Values)));
+        return solution.Values.Length == 0 ? null : ChargeCheck.Of(new MeltResult(formulation.Melt, formulation.Kilograms(solution.Values, elastic.Columns)));
     }
 }

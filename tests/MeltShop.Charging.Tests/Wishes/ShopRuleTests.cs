@@ -45,6 +45,31 @@ public class ShopRuleTests
     }
 
     [Fact]
+    public void Group_OfWhichMoreIsWeighedInThanItsGreatestMass_StandsAndTakesNoMore()
+    {
+        var plan = Plan(Two() with
+        {
+            Materials = [Material("a", 300), Material("b", 400), Material("c", 900)],
+            Groups = [new() { Name = "both", Codes = ["a", "b"], MaxKg = 500 }],
+            WeighedKg = new Dictionary<string, double> { ["a"] = 300, ["b"] = 300 },
+        });
+
+        Assert.Equal(PlanStatus.Optimal, plan.Status);
+        Assert.Equal(400, Kg(plan, "c"), 1e-6);
+    }
+
+    [Fact]
+    public void Limit_WithAMargin_BindsThatFarInside()
+    {
+        var problem = Two(Material("a", 300, (Element.Si, 1)), Material("b", 400, (Element.Si, 2)));
+        var least = Plan(problem with { Limits = [Limit(Element.Si, 1.5, 1.9, margin: 0.05)] }).Limits[0];
+        var most = Plan(problem with { Materials = [problem.Materials[0] with { PricePerTonne = 500 }, problem.Materials[1]], Limits = [Limit(Element.Si, 1.5, 1.9, margin: 0.05)] }).Limits[0];
+
+        Assert.Equal((1.55, BindingBound.Min), (Math.Round(least.Value, 9), least.Binding));
+        Assert.Equal((1.85, BindingBound.Max), (Math.Round(most.Value, 9), most.Binding));
+    }
+
+    [Fact]
     public void Group_WithAGreatestShare_LeavesTheRestToOthers()
     {
         var plan = Plan(Two() with { Groups = [new() { Name = "cheap", Codes = ["a"], MaxPercent = 40 }] });
