@@ -17,7 +17,8 @@ public sealed class EntryTests(Chromium chromium, EntryTests.App app) : IClassFi
     {
         public RunningApp Running { get; } = new();
 
-        public async ValueTask InitializeAsync() => await Running.StartAsync(("MeltShop__KeepCircuitSeconds", "3"), ("MeltShop__StepDownMinutes", "0.05"));
+        public async ValueTask InitializeAsync() => await Running.StartAsync(
+            ("MeltShop__KeepCircuitSeconds", "3"), ("MeltShop__StepDownMinutes", "0.05"), ("MeltShop__SilentAfterSeconds", "1"));
 
         public ValueTask DisposeAsync() => Running.DisposeAsync();
     }

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Microsoft.AspNetCore.Components;
 using Microsoft.AspNetCore.Components.Routing;
 using Microsoft.AspNetCore.Components.Web;
@@ -15,6 +16,12 @@ public sealed partial class App
 
     [CascadingParameter]
     private HttpContext? Request { get; set; }
+
+    [Inject]
+    private IConfiguration Settings { get; set; } = null!;
+
+    /// <summary>How long a circuit may owe an answer before the page says so and believes no touch, s: on a slow line more than the usual one.</summary>
+    private string SilentAfterSeconds => Settings.GetValue("MeltShop:SilentAfterSeconds", 1.0).ToString(CultureInfo.InvariantCulture);
 
     /// <summary>The look that was chosen on the device; null where its own setting counts.</summary>
     private string? Chosen => Looks.Look.Of(Request);

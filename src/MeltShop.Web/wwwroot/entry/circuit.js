@@ -4,8 +4,8 @@ import * as clock from "./clock.js";
 import { send } from "./sending.js";
 
 const beat = 750;
-const limit = 1_000;
-const held = 3_000;
+const limit = 1_000 * document.documentElement.dataset.silentAfter;
+const held = limit + 2_000;
 const longAbsence = 150_000;
 
 let page = null;
@@ -29,6 +29,11 @@ export const dirty = (field) => (isAlive() ? notify(field) : unheard.add(field))
 // The page's circuit gives itself to be asked.
 export function listen(reference) {
   page = reference;
+  askAnew();
+}
+
+// What was asked over a lost connection is not answered over the next one.
+function askAnew() {
   asked = null;
   ask();
 }
@@ -110,5 +115,6 @@ setInterval(() => {
 document.getElementById("components-reconnect-modal")?.addEventListener("components-reconnect-state-changed", ({ detail }) => {
   if (["failed", "rejected", "resume-failed"].includes(detail.state)) load();
   else if (detail.state !== "hide") silent();
-  else if (!page) load(); // lost before it could be asked: the call that gives it to be asked may be lost too, and then nobody ever asks
+  else if (page) askAnew();
+  else load(); // lost before it could be asked: the call that gives it to be asked may be lost too, and then nobody ever asks
 });
