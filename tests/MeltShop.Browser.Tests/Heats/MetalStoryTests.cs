@@ -54,6 +54,7 @@ public sealed class MetalStoryTests(Chromium chromium) : IAsyncLifetime
         await OpenAsync(page, "Pour back into the furnace", "pour-back-form", new() { ["kg"] = "150", ["reason"] = "mould broken" });
         await page.KeepStateAsync("heat-pour-back-form");
         await HandAsync(page, "pour-back-form");
+        await Assertions.Expect(page.Locator("[data-testid=metal-sum]")).ToContainTextAsync("+150 kg"); // a new line: what lies below moves under the finger
         await OpenAsync(page, "Pig out", "pig-form", new() { ["kg"] = "250" });
         await HandAsync(page, "pig-form");
         await Assertions.Expect(page.Locator("[data-testid=metal-sum]")).ToContainTextAsync("−250 kg");
