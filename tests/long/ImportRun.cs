@@ -3,6 +3,8 @@ using System.Globalization;
 using System.Text;
 using MeltShop.Operations.Importing;
 using MeltShop.Operations.Importing.Maps;
+using MeltShop.Operations.Importing.Rows;
+using MeltShop.Operations.Importing.Subjects;
 using MeltShop.Operations.Importing.Taking;
 using MeltShop.Operations.Tests.Importing.Corrupted;
 using MeltShop.Records;
@@ -81,10 +83,29 @@ internal static class ImportRun
     {
         var preview = await shop.Get<ImportDesk>().Look(file, shop.InstrumentId);
         await using var db = await shop.Db();
-        var (samples, burns) = (await db.Samples.CountAsync(), await db.Burns.CountAsync());
+        var before = await CountAll(db);
         var outcome = await shop.Get<ImportSamples>().Run(ImportShop.Person, preview.Taking(Guid.NewGuid(), TimeProvider.System.GetUtcNow(), ImportWay.Folder, "damaged"));
-        var (wanted, rows) = outcome.Succeeded ? (preview.Found.New.Count, preview.Found.NewRows) : (0, 0);
-        return (await db.Samples.CountAsync() - samples, await db.Burns.CountAsync() - burns) == (wanted, rows) ? null : "half of it came in";
+        var wanted = outcome.Succeeded ? before.Zip(InFile(preview.Found.New), (there, came) => there + came) : before;
+        return (await CountAll(db)).SequenceEqual(wanted) ? null : "half of it came in";
+    }
+
+    /// <summary>Samples, their burns, readings and figures; checks of the instrument and their readings.</summary>
+    private static async Task<int[]> CountAll(RecordsContext db) =>
+    [
+        await db.Samples.CountAsync(), await db.Burns.CountAsync(), await db.Burns.SelectMany(b => b.Readings).CountAsync(), await db.Samples.SelectMany(s => s.Figures).CountAsync(),
+        await db.ControlSamples.CountAsync(), await db.ControlSamples.SelectMany(c => c.Readings).CountAsync(),
+    ];
+
+    private static int[] InFile(IReadOnlyList<FoundSample> found)
+    {
+        var (samples, checks) = (found.Where(f => f.ReferenceId is null).Select(f => f.Sample).ToList(), found.Where(f => f.ReferenceId is not null).Select(f => f.Sample).ToList());
+        return
+        [
+            samples.Count, samples.Sum(s => s.Burns.Count), samples.Sum(Readings), samples.Sum(s => s.Figures.Count),
+            checks.Count, checks.Sum(Readings),
+        ];
+
+        static int Readings(ImportSample sample) => sample.Burns.Sum(burn => burn.Readings.Count);
     }
 
     private static async Task<bool> Storing(ImportShop shop, byte[] bytes, Func<Task<Func<Task<double>>>> bareOf)
