@@ -7,6 +7,7 @@ using MeltShop.Records.Keeping;
 using MeltShop.Records.Laboratory;
 using MeltShop.Records.Ladles;
 using MeltShop.Records.Mapping;
+using MeltShop.Records.Orders;
 using MeltShop.Records.People;
 using MeltShop.Records.Sites;
 using MeltShop.Records.Writing;
@@ -40,6 +41,8 @@ public abstract class RecordsContext(DbContextOptions options)
 
     public DbSet<Grade> Grades => Set<Grade>();
     public DbSet<GradeWindow> GradeWindows => Set<GradeWindow>();
+
+    public DbSet<CastingOrder> CastingOrders => Set<CastingOrder>();
 
     public DbSet<Plan> Plans => Set<Plan>();
     public DbSet<Heat> Heats => Set<Heat>();
@@ -152,6 +155,7 @@ public abstract class RecordsContext(DbContextOptions options)
         SiteMapping.Apply(builder);
         YardMapping.Apply(builder);
         GradeMapping.Apply(builder);
+        OrderMapping.Apply(builder);
         HeatMapping.Apply(builder);
         LaboratoryMapping.Apply(builder);
         InstrumentMapping.Apply(builder);

@@ -43,6 +43,7 @@ public abstract class EveryEntityTests(Database database)
             db.BurnDecisions.Add(stamp.SetAside(story.Bath.Id, 2));
             db.Add(stamp.Correction(story.Heat.Id, story.Bath.Id));
             stamp.Imported(db, instrument.Id, story.Bath.Id);
+            db.Add(Facts.Order($"{foundry.Grade.Code}-1", foundry.Grade.Id));
             db.Grades.Add(new()
             {
                 Code = $"{foundry.Grade.Code}-R", Family = IronFamily.Ductile, Source = "invented for a test",

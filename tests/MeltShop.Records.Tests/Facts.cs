@@ -154,6 +154,11 @@ public static class Facts
         },
     ];
 
+    public static Records.Orders.CastingOrder Order(string number, long gradeId) => new()
+    {
+        Number = number, Casting = "Bracket", GradeId = gradeId, WallMm = 22.5, CastingKg = 85.125, MouldYieldPercent = 68, Pieces = 12, PiecesPoured = 5, DueOn = new(2026, 3, 31),
+    };
+
     public static ReferenceMaterial Reference(string code) => new()
     {
         Code = code, Name = "White iron block", Certificate = "invented for a test", Values = [new() { Element = Element.C, Percent = 3.31, PlusMinus = 0.02 }],

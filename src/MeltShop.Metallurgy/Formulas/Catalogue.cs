@@ -68,6 +68,8 @@ public static class Catalogue
         InoculationFadeFit.Formula,
         FurnaceWindow.Formula,
         PouredMass.Formula,
+        OrderMetal.KgFormula,
+        OrderMetal.HeatsFormula,
         ReplicateBurns.Formula,
         Grubbs.Formula,
         GuardBand.Formula,

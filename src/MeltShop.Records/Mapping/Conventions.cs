@@ -12,6 +12,7 @@ internal static class Conventions
         builder.Properties<Element>().HaveConversion<ElementSymbol>();
         builder.Properties<Enum>().HaveConversion<string>();
         builder.Properties<decimal>().HaveConversion<MinorUnits>();
+        builder.Properties<DateOnly>().HaveConversion<CalendarDay>();
 
         // An index for each foreign key would double the cost of a reading; the mappings name the ones that a query uses.
         builder.Conventions.Remove<ForeignKeyIndexConvention>();

@@ -9,6 +9,7 @@ using MeltShop.Records.Reading.History;
 using MeltShop.Records.Reading.Importing;
 using MeltShop.Records.Reading.Laboratory;
 using MeltShop.Records.Reading.Ladles;
+using MeltShop.Records.Reading.Orders;
 using MeltShop.Records.Reading.People;
 using MeltShop.Records.Reading.Recall;
 using MeltShop.Records.Reading.Sites;
@@ -28,6 +29,7 @@ internal static class PageQueries
         services.AddSingleton<YardPage>();
         services.AddSingleton<GradesPage>();
         services.AddSingleton<ChargePage>();
+        services.AddSingleton<OrdersPage>();
         services.AddSingleton<HeatPage>();
         services.AddSingleton<CorrectionPage>();
         services.AddSingleton<NearbyHeats>();

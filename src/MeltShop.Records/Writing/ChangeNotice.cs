@@ -27,4 +27,5 @@ public static class ChangeKind
     public const string Import = "import";
     public const string Draft = "draft";
     public const string Instrument = "instrument";
+    public const string Order = "order";
 }

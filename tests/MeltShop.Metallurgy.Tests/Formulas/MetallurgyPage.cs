@@ -71,7 +71,8 @@ internal static class MetallurgyPage
         ["free-magnesium"] = "CatalogueTests", ["magnesium-vapour"] = "MagnesiumVapourTests", ["wire-metres"] = "LadleTests", ["wire-seconds"] = "LadleTests",
         ["tundish-hole"] = "LadleTests", ["chunky-graphite"] = "HeavySectionTests", ["inoculant"] = "LadleGuideTests", ["inoculant-silicon"] = "LadleGuideTests",
         ["inoculation-fade"] = "LadleTests", ["inoculation-fade-fit"] = "LadleGuideTests",
-        ["furnace-window"] = "FurnaceWindowTests", ["poured-mass"] = "PouredMassTests", ["range-factor"] = "ReplicateBurnsTests", ["grubbs"] = "GrubbsTests",
+        ["furnace-window"] = "FurnaceWindowTests", ["poured-mass"] = "PouredMassTests", ["order-metal"] = "OrderMetalTests", ["order-heats"] = "OrderMetalTests",
+        ["range-factor"] = "ReplicateBurnsTests", ["grubbs"] = "GrubbsTests",
         ["guard-band"] = "ControlChartTests", ["control-chart-constants"] = "ControlChartTests", ["capability-potential"] = "ControlChartTests",
         ["capability"] = "ControlChartTests", ["austenite-carbon"] = "GuideTests",
     };

@@ -2311,6 +2311,62 @@ namespace MeltShop.Records.Migrations.Postgres
                     b.ToTable("TreatedLadles");
                 });
 
+            modelBuilder.Entity("MeltShop.Records.Orders.CastingOrder", b =>
+                {
+                    b.Property<long>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("bigint");
+
+                    NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<long>("Id"));
+
+                    b.Property<string>("Casting")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<double>("CastingKg")
+                        .HasColumnType("double precision");
+
+                    b.Property<string>("DueOn")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<long>("GradeId")
+                        .HasColumnType("bigint");
+
+                    b.Property<double>("MouldYieldPercent")
+                        .HasColumnType("double precision");
+
+                    b.Property<string>("Number")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<int>("Pieces")
+                        .HasColumnType("integer");
+
+                    b.Property<int>("PiecesPoured")
+                        .HasColumnType("integer");
+
+                    b.Property<string>("State")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<Guid>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("uuid");
+
+                    b.Property<double>("WallMm")
+                        .HasColumnType("double precision");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("Number")
+                        .IsUnique();
+
+                    b.HasIndex("State", "DueOn");
+
+                    b.ToTable("CastingOrders");
+                });
+
             modelBuilder.Entity("MeltShop.Records.People.ApiKey", b =>
                 {
                     b.Property<long>("Id")
@@ -4106,6 +4162,15 @@ namespace MeltShop.Records.Migrations.Postgres
                     b.HasOne("MeltShop.Records.Sites.Ladle", null)
                         .WithMany()
                         .HasForeignKey("LadleId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("MeltShop.Records.Orders.CastingOrder", b =>
+                {
+                    b.HasOne("MeltShop.Records.Grades.Grade", null)
+                        .WithMany()
+                        .HasForeignKey("GradeId")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
                 });

@@ -2220,6 +2220,60 @@ namespace MeltShop.Records.Migrations.Sqlite
                     b.ToTable("TreatedLadles");
                 });
 
+            modelBuilder.Entity("MeltShop.Records.Orders.CastingOrder", b =>
+                {
+                    b.Property<long>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Casting")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<double>("CastingKg")
+                        .HasColumnType("REAL");
+
+                    b.Property<string>("DueOn")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<long>("GradeId")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<double>("MouldYieldPercent")
+                        .HasColumnType("REAL");
+
+                    b.Property<string>("Number")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Pieces")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("PiecesPoured")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("State")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("TEXT");
+
+                    b.Property<double>("WallMm")
+                        .HasColumnType("REAL");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("Number")
+                        .IsUnique();
+
+                    b.HasIndex("State", "DueOn");
+
+                    b.ToTable("CastingOrders");
+                });
+
             modelBuilder.Entity("MeltShop.Records.People.ApiKey", b =>
                 {
                     b.Property<long>("Id")
@@ -3983,6 +4037,15 @@ namespace MeltShop.Records.Migrations.Sqlite
                     b.HasOne("MeltShop.Records.Sites.Ladle", null)
                         .WithMany()
                         .HasForeignKey("LadleId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("MeltShop.Records.Orders.CastingOrder", b =>
+                {
+                    b.HasOne("MeltShop.Records.Grades.Grade", null)
+                        .WithMany()
+                        .HasForeignKey("GradeId")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
                 });

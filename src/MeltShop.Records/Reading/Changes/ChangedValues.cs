@@ -1,5 +1,6 @@
 using System.Globalization;
 using MeltShop.Records.Exchange;
+using MeltShop.Records.Mapping;
 using Microsoft.EntityFrameworkCore.Metadata;
 
 namespace MeltShop.Records.Reading.Changes;
@@ -20,6 +21,7 @@ internal sealed class ChangedValues(RecordsContext db)
         if (type.IsEnum) return Enum.Parse(type, text);
         if (type == typeof(decimal)) return decimal.Parse(text, CultureInfo.InvariantCulture) / 100; // money is kept in hundredths
         if (type == typeof(DateTimeOffset)) return DateTimeOffset.ParseExact(text, "O", CultureInfo.InvariantCulture);
+        if (type == typeof(DateOnly)) return DateOnly.ParseExact(text, CalendarDay.Form, CultureInfo.InvariantCulture);
         return StoredTables.KindOf(property) switch
         {
             ValueKind.Integer or ValueKind.Number => double.Parse(text, CultureInfo.InvariantCulture),

@@ -28,6 +28,7 @@ internal sealed class ChangeWords(IStringLocalizer<Texts.Changes> text, ShopSite
         decimal price when change.Column.EndsWith("PerTonne", StringComparison.Ordinal) => PriceText.Show(price, site.Currency),
         decimal money => $"{NumberText.Show((double)money, 2)} {site.Currency}",
         DateTimeOffset instant => site.DayAndTime(instant),
+        DateOnly day => ShopSite.Day(day),
         bool yes => text[yes ? "Yes" : "No"],
         Enum choice => string.Join(", ", choice.ToString().Split(", ").Select(one => (string)text[$"{choice.GetType().Name}.{one}"])),
         _ => value.ToString()!,

@@ -47,6 +47,9 @@ public sealed class ShopSite(SitePage page)
     /// <summary>The day.</summary>
     public string Day(DateTimeOffset instant) => Local(instant).ToString("d MMM yyyy", CultureInfo.CurrentCulture);
 
+    /// <summary>A day of the site's calendar.</summary>
+    public static string Day(DateOnly day) => day.ToString("d MMM yyyy", CultureInfo.CurrentCulture);
+
     /// <summary>The calendar day of an instant here.</summary>
     public DateOnly DayOf(DateTimeOffset instant) => DateOnly.FromDateTime(Local(instant).DateTime);
 

@@ -1,0 +1,62 @@
+﻿using System;
+using Microsoft.EntityFrameworkCore.Migrations;
+
+#nullable disable
+
+namespace MeltShop.Records.Migrations.Sqlite
+{
+    /// <inheritdoc />
+    public partial class Fifth : Migration
+    {
+        /// <inheritdoc />
+        protected override void Up(MigrationBuilder migrationBuilder)
+        {
+            migrationBuilder.CreateTable(
+                name: "CastingOrders",
+                columns: table => new
+                {
+                    Id = table.Column<long>(type: "INTEGER", nullable: false)
+                        .Annotation("Sqlite:Autoincrement", true),
+                    Number = table.Column<string>(type: "TEXT", nullable: false),
+                    Casting = table.Column<string>(type: "TEXT", nullable: false),
+                    GradeId = table.Column<long>(type: "INTEGER", nullable: false),
+                    WallMm = table.Column<double>(type: "REAL", nullable: false),
+                    CastingKg = table.Column<double>(type: "REAL", nullable: false),
+                    MouldYieldPercent = table.Column<double>(type: "REAL", nullable: false),
+                    Pieces = table.Column<int>(type: "INTEGER", nullable: false),
+                    PiecesPoured = table.Column<int>(type: "INTEGER", nullable: false),
+                    DueOn = table.Column<string>(type: "TEXT", nullable: false),
+                    State = table.Column<string>(type: "TEXT", nullable: false),
+                    Version = table.Column<Guid>(type: "TEXT", nullable: false)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_CastingOrders", x => x.Id);
+                    table.ForeignKey(
+                        name: "FK_CastingOrders_Grades_GradeId",
+                        column: x => x.GradeId,
+                        principalTable: "Grades",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                });
+
+            migrationBuilder.CreateIndex(
+                name: "IX_CastingOrders_Number",
+                table: "CastingOrders",
+                column: "Number",
+                unique: true);
+
+            migrationBuilder.CreateIndex(
+                name: "IX_CastingOrders_State_DueOn",
+                table: "CastingOrders",
+                columns: new[] { "State", "DueOn" });
+        }
+
+        /// <inheritdoc />
+        protected override void Down(MigrationBuilder migrationBuilder)
+        {
+            migrationBuilder.DropTable(
+                name: "CastingOrders");
+        }
+    }
+}
