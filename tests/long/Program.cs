@@ -12,6 +12,7 @@ var runs = new (string Name, Func<Task<bool>> Run)[]
     ("plan", () => Task.FromResult(PlanBenchmark.Run())),
     ("pieces", () => Task.FromResult(PiecesBenchmark.Run())),
     ("yards", YardsRun.Run),
+    ("reasons", ReasonsRun.Run),
     ("choices", ChoicesRun.Run),
     ("history", HistoryRun.Run),
     ("import", ImportRun.Run),
