@@ -12,6 +12,9 @@ public static class FormulaVersions
     public static string ForCharge(IEnumerable<long> analysisIds) =>
         StoredJson.Text(new { Program, CarbonEquivalent = CarbonEquivalent.Default.Id, Analyses = analysisIds });
 
+    /// <summary>What a stored plan says that it was made with.</summary>
+    public static ChargeVersions OfCharge(string versions) => StoredJson.Value<ChargeVersions>(versions);
+
     /// <summary>The bath sample that a pocket card started from; null where its versions name none.</summary>
     public static long? BathSample(string versions) => StoredJson.Value<ForReading>(versions).BathSample;
 

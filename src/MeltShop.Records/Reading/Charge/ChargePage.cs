@@ -48,6 +48,13 @@ public sealed class ChargePage(IDbContextFactory<RecordsContext> contexts)
         return codes.Count == 0 ? [] : await MaterialRows.Load(db, db.Materials.Where(m => m.IsActive && codes.Contains(m.Code)), ct);
     }
 
+    /// <summary>Names of all materials by code, those no longer used too: a plan of before names them by their codes.</summary>
+    public async Task<IReadOnlyDictionary<string, string>> MaterialNames(CancellationToken ct = default)
+    {
+        await using var db = await contexts.CreateDbContextAsync(ct);
+        return await db.Materials.ToDictionaryAsync(m => m.Code, m => m.Name, ct);
+    }
+
     /// <summary>A stored plan, or null.</summary>
     public async Task<PlanView?> Plan(long id, CancellationToken ct = default)
     {

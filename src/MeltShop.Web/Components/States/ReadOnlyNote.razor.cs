@@ -8,4 +8,8 @@ public sealed partial class ReadOnlyNote
     /// <summary>The roles of the operation that changes things.</summary>
     [Parameter, EditorRequired]
     public IReadOnlyList<string> Roles { get; set; } = [];
+
+    /// <summary>ReadOnlyTry where a calculation is for everybody, ReadOnlyNone where a page has nothing but its form.</summary>
+    [Parameter]
+    public string Words { get; set; } = "ReadOnly";
 }

@@ -1,6 +1,9 @@
+using MeltShop.Metallurgy.Quantities;
 using MeltShop.Operations.Charging;
+using MeltShop.Operations.Storing;
 using MeltShop.Records.Reading.Charge;
 using MeltShop.Records.Writing;
+using MeltShop.Web.Components.Fields;
 using Microsoft.AspNetCore.Components;
 
 namespace MeltShop.Web.Pages.Charge;
@@ -10,7 +13,7 @@ public sealed partial class KeptPlan
 {
     private PlanAgain? again;
     private bool hasFailed;
-    private readonly Dictionary<string, string> names = []; // a kept plan names materials by the codes of its day
+    private IReadOnlyDictionary<string, string> names = new Dictionary<string, string>(); // a kept plan knows materials by code
 
     [Parameter]
     public long PlanId { get; set; }
@@ -23,10 +26,24 @@ public sealed partial class KeptPlan
 
     private bool IsPoured => View is { } plan && StoredChoice.Of(plan)?.Target is ChargeTarget.Poured;
 
+    private string Confidence(double percent) => percent > 50 ? Text["Confidence", NumberText.Show(percent)] : Text["OnAverage"];
+
+    private string MadeWith(string versions)
+    {
+        var made = FormulaVersions.OfCharge(versions);
+        var form = CarbonEquivalent.Forms.FirstOrDefault(form => form.Id == made.CarbonEquivalent)?.Expression ?? made.CarbonEquivalent;
+        return Text["Versions", made.Program, form, made.Analyses.Count];
+    }
+
     protected override async Task<PlanView?> Read(CancellationToken ct)
     {
         if (await Page.Plan(PlanId, ct) is not { } plan) return null;
-        if (again is null) await Open(plan, ct);
+        if (again is null)
+        {
+            names = await Page.MaterialNames(ct);
+            await Open(plan, ct);
+        }
+
         return plan;
     }
 

@@ -20,7 +20,9 @@ public sealed partial class LimitChoices
     public EventCallback Changed { get; set; }
 
     private string Standing(double? bound) => bound is { } number
-        ? Text[Row?.IsPoured == true ? "PouredSays" : "GradeSays", NumberText.Show(Math.Round(number, LimitRow.DecimalsOf(Quantity) + 1))] : Text["GradeOpen"];
+        ? Text[Row?.IsPoured == true ? "PouredSays" : "GradeSays", Percent(Math.Round(number, LimitRow.DecimalsOf(Quantity) + 1))] : Text["GradeOpen"];
+
+    private static string Percent(double number) => NumberText.Show(number) + " %";
 
     private Task Clear()
     {

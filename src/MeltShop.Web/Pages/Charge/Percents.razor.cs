@@ -17,5 +17,8 @@ public sealed partial class Percents
 
     private IReadOnlyList<KeyValuePair<Element, double>> Others => [.. Analysis.Where(percent => !Counts(percent.Key))];
 
-    private bool Counts(Element element) => Counting.Count == 0 || Counting.Contains(element.Symbol);
+    /// <summary>Where nothing of it counts, a press would hide all that there is to read.</summary>
+    private bool IsAllShown => Counting.Count == 0 || !Analysis.Any(percent => Counting.Contains(percent.Key.Symbol));
+
+    private bool Counts(Element element) => IsAllShown || Counting.Contains(element.Symbol);
 }

@@ -80,11 +80,14 @@ public sealed partial class PlanChoices : IDisposable
 
     private string Safety(PlanToChoose plan) => string.Join(" · ", new[]
     {
-        plan.Safety?.ConfidencePercent is { } sure ? Text["SafetyEach", NumberText.Show(sure, 1)].Value : null,
-        plan.Joint is { } joint ? Text["SafetyAll", NumberText.Show(100 * joint.All, 1)].Value : null,
+        plan.Safety?.ConfidencePercent is { } sure ? Text["SafetyEach", NumberText.Show(sure, 0)].Value : null,
+        plan.Joint is { } joint ? Text["SafetyAll", NumberText.Show(100 * joint.All, 0)].Value : null,
         plan.Safety?.RoomPercent is { } room ? Text["SafetyRoom", NumberText.Show(room, 0)].Value : null,
     }.OfType<string>());
 
+    private static IEnumerable<PlanLine> Weighed(ChargeEvaluation charge) => charge.Lines.Where(line => line.Kg >= LeastKg).OrderByDescending(line => line.Kg);
+
+    /// <summary>Names have commas in them: the mass stands before each.</summary>
     private string Lines(ChargeEvaluation charge) =>
-        string.Join(", ", charge.Lines.Where(line => line.Kg >= LeastKg).OrderByDescending(line => line.Kg).Select(line => $"{Names.GetValueOrDefault(line.Code, line.Code)} {MassText.Show(line.Kg)}"));
+        string.Join(" · ", Weighed(charge).Select(line => $"{MassText.Show(line.Kg)} {Names.GetValueOrDefault(line.Code, line.Code)}"));
 }

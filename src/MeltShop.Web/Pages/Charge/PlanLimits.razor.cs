@@ -9,6 +9,9 @@ namespace MeltShop.Web.Pages.Charge;
 /// <summary>Where the plan sits on each limit, how far it scatters and what the limit costs; each can be changed for this charge.</summary>
 public sealed partial class PlanLimits
 {
+    /// <summary>The step on a bound that a plan gives the cost of, percentage points.</summary>
+    private const double PlanStep = 0.01;
+
     private string? open;
 
     [Parameter, EditorRequired]
@@ -48,27 +51,31 @@ public sealed partial class PlanLimits
 
     private string Binding(LimitRow row) => row.Outcome.Binding is BindingBound.None
         ? Text["BindsNot"]
-        : $"{Text["Binds." + row.Outcome.Binding, NumberText.Show(row.Margin)]} {Price(PerTonne(row.Outcome.MarginalCost))}";
+        : $"{Text["Binds." + row.Outcome.Binding, Percent(row.Margin)]} {Price(PerTonne(row.Outcome.MarginalCost), row.Decimals)}";
 
     /// <summary>Of new liquid metal, as the cost of the charge is told.</summary>
     private double? PerTonne(double? marginal) => 1000 * marginal / (Planned.Plan.LiquidKg - Planned.Problem.Heel.Kg);
 
-    private string Price(double? marginal) => marginal switch
+    /// <summary>Told for a step on the last decimal that the quantity has: 0.01 % more sulphur would be as much as its limit.</summary>
+    private string Price(double? marginal, int decimals)
     {
-        null => Text["CostUnknown"],
-        < 0 => Text["Saves", PriceText.Number(-marginal.Value), PriceText.Unit(Currency)],
-        _ => Text["Costs", PriceText.Number(marginal.Value), PriceText.Unit(Currency)],
-    };
+        if (marginal is not { } perHundredth) return Text["CostUnknown"];
+        var step = Math.Pow(10, -decimals);
+        var price = perHundredth * step / PlanStep;
+        return Text[price < 0 ? "Saves" : "Costs", PriceText.Number(Math.Abs(price)), PriceText.Unit(Currency), Percent(step)];
+    }
 
     private string Asked(QuantityLimit limit)
     {
         var decimals = LimitRow.DecimalsOf(limit.Quantity.Name);
-        return string.Join(" · ", new[] { Bounds(limit.Min, limit.Max, decimals), limit.Margin > 0 ? $"{Text["Margin"]} {NumberText.Show(limit.Margin)}" : null }.OfType<string>());
+        return string.Join(" · ", new[] { Bounds(limit.Min, limit.Max, decimals), limit.Margin > 0 ? $"{Text["Margin"]} {Percent(limit.Margin)}" : null }.OfType<string>());
     }
 
     private string Bounds(double? least, double? most, int decimals) => string.Join(" · ", new[]
     {
-        least is { } low ? $"{Text["Least"]} {NumberText.Show(low, decimals)}" : null,
-        most is { } high ? $"{Text["Most"]} {NumberText.Show(high, decimals)}" : null,
+        least is { } low ? $"{Text["Least"]} {Percent(low, decimals)}" : null,
+        most is { } high ? $"{Text["Most"]} {Percent(high, decimals)}" : null,
     }.OfType<string>());
+
+    private static string Percent(double number, int? decimals = null) => NumberText.Show(number, decimals) + " %";
 }

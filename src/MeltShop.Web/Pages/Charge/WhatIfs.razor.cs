@@ -1,3 +1,4 @@
+using MeltShop.Metallurgy;
 using MeltShop.Charging.Plans;
 using MeltShop.Charging.Problems;
 using MeltShop.Charging.WeighingIn;
@@ -13,12 +14,15 @@ namespace MeltShop.Web.Pages.Charge;
 /// <summary>What the metallurgist asks beside a plan: how often all limits hold, what if something runs out, what to buy, whether to drain the heel.</summary>
 public sealed partial class WhatIfs : IDisposable
 {
-    private readonly QuantityEntry worth = new EntryForm().PerTonne("worthPerTonne", -1e5, 1e5);
+    private readonly EntryForm draining = new();
+    private readonly QuantityEntry worth;
     private Request<JointProbability> joint = null!;
     private Request<RunOut> runOut = null!;
     private Request<WhatToBuy> buying = null!;
     private Request<HeelComparison> drained = null!;
     private PlannedCharge? answered;
+
+    public WhatIfs() => worth = draining.PerTonne("worthPerTonne", -1e5, 1e5, isRequired: true);
 
     [Parameter, EditorRequired]
     public ChargeView View { get; set; } = null!;
@@ -59,7 +63,11 @@ public sealed partial class WhatIfs : IDisposable
 
     private Task AskRunOut(string code) => runOut.Ask(ct => RunningOut.Of(Planned.Problem, code, 0, ct));
 
-    private Task AskDrained() => drained.Ask(ct => HeelDraining.Compare(Planned.Problem, worth.Needed, ct));
+    private Task AskDrained()
+    {
+        draining.Find([.. draining.Fields.Select(field => field.Standing).OfType<Finding>()]);
+        return draining.HasFindings ? Task.CompletedTask : drained.Ask(ct => HeelDraining.Compare(Planned.Problem, worth.Needed, ct));
+    }
 
     /// <summary>What the yard knows, can be planned and has none of is offered beside what is there.</summary>
     private Task AskBuying()

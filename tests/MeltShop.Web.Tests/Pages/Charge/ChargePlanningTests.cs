@@ -38,7 +38,7 @@ public sealed class ChargePlanningTests : ChargeTest
 
         var silicon = page.Find("[data-limit=Si]");
         Assert.Equal("Min", silicon.GetAttribute("data-binding"));
-        Assert.Matches(@"sits on the least \(margin 0.02\). 0.01 more costs [0-9.]+ EUR/t", silicon.TextContent);
+        Assert.Matches(@"sits on the least \(margin 0.02 %\). 0.01 % more costs [0-9.]+ EUR/t", silicon.TextContent);
     }
 
     [Fact]

@@ -17,6 +17,7 @@ public sealed class FigureTests : ComponentTest
 
     [Theory]
     [InlineData(35.04, "35 %")]
+    [InlineData(9.97, "10 %")]
     [InlineData(9.34, "9.3 %")]
     [InlineData(0.035, "0.04 %")]
     public void Share_Small_IsNotShownAsNone(double percent, string words) => Assert.Equal(words, ShareText.Show(percent));

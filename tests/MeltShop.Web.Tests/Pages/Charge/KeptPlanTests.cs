@@ -1,4 +1,5 @@
 using Bunit;
+using MeltShop.Charging.Plans;
 using MeltShop.Operations.Charging;
 using MeltShop.Operations.Yard;
 using MeltShop.Records.People;
@@ -35,6 +36,37 @@ public sealed class KeptPlanTests : MeltingShop
         Assert.NotEmpty(again.Now.Lines);
         // The same plan with another price in what is kept is another plan: the comparison can fail.
         Assert.False(PlanAgain.Of(kept with { Problem = kept.Problem.Replace("\"PricePerTonne\":300", "\"PricePerTonne\":999", StringComparison.OrdinalIgnoreCase) }, Cancellation).IsSame);
+    }
+
+    [Fact]
+    public async Task Plan_Kept_NamesItsMaterialsAndKeepsApartWhatItDidNotTake()
+    {
+        var page = Open(await Keep());
+
+        Assert.Equal("Test steel", page.Find("[data-testid=kept-materials] > .sheet-frame tr[data-material=steel] th").TextContent);
+        Assert.Equal("Test copper", page.Find("[data-testid=could-choose] tr[data-material=copper] th").TextContent);
+        Assert.Empty(page.FindAll("[data-testid=kept-materials] > .sheet-frame tr[data-material=copper]"));
+    }
+
+    [Fact]
+    public async Task Plan_Kept_SaysInWordsWhatMadeIt()
+    {
+        var words = Open(await Keep()).Find("[data-testid=versions]").TextContent;
+
+        Assert.Contains("carbon equivalent C + (Si + P)/3, analyses of materials: 5", words, StringComparison.Ordinal);
+        Assert.DoesNotContain("{", words, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Limit_OfThreeDecimals_IsPricedForAStepOnItsLast()
+    {
+        var kept = PlanAgain.Of((await The<ChargePage>().Plan(await Keep(), Cancellation))!, Cancellation);
+        var planned = new PlannedCharge(kept.Problem, kept.Kept with { Limits = [new("S", 0.013, null, 0.014, BindingBound.Max, -2)] });
+        var page = Render<PlanLimits>(parameters => parameters
+            .Add(p => p.Planned, planned).Add(p => p.Rows, []).Add(p => p.Draft, new ChargeDraft()).Add(p => p.Currency, "EUR").Add(p => p.IsWhyShown, true));
+
+        // 2 EUR less for 0.01 % and 2000 kg are 1 EUR/t, and a tenth of that for 0.001 %.
+        Assert.Contains("0.001 % more saves 0.10 EUR/t.", page.Find("[data-limit=S]").TextContent, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -81,12 +81,14 @@ public sealed class WhyTests : ChargeTest
     }
 
     [Fact]
-    public void Heel_ComparedWithADrainedFurnace_SaysWhatItSavesOrCosts()
+    public void Heel_ComparedWithADrainedFurnace_AsksForItsWorthAndSaysWhatItSavesOrCosts()
     {
         var page = OpenWhy();
         Type(page, "heelKg", "300");
         WaitForPlan(page);
         page.WaitForState(() => page.FindAll("[data-field=worthPerTonne]").Count > 0, Patience);
+        Press(page, "Compare");
+        Assert.Equal("number.missing", Field(page, "worthPerTonne").QuerySelector(".field-error")!.GetAttribute("data-code"));
         Type(page, "worthPerTonne", "250");
         Press(page, "Compare");
         page.WaitForState(() => page.FindAll("[data-testid=drained]").Count > 0, Patience);
@@ -141,7 +143,7 @@ public sealed class WhyTests : ChargeTest
         Field(page, "target").QuerySelector("select")!.Change("Poured");
         page.WaitForState(() => page.FindAll("[data-limit=Si]").Count > 0, Patience);
 
-        Assert.Contains("Poured: least 1.70 · most 2.20.", page.Find("[data-limit=Si]").TextContent, StringComparison.Ordinal);
+        Assert.Contains("Poured: least 1.70 % · most 2.20 %.", page.Find("[data-limit=Si]").TextContent, StringComparison.Ordinal);
         Assert.Contains("1.56", page.Find("[data-limit=Si] .limit-figures").TextContent, StringComparison.Ordinal); // 1.7 · 1.002 − 0.2 · 0.72
         Assert.DoesNotContain("Poured", page.Find("[data-limit=Mn] .limit-words").TextContent, StringComparison.Ordinal);
     }
