@@ -13,6 +13,10 @@ public sealed partial class Percents
     [Parameter, EditorRequired]
     public IReadOnlyCollection<string> Counting { get; set; } = [];
 
+    /// <summary>What stands before it, with its unit; left out where a heading says that.</summary>
+    [Parameter]
+    public string? Label { get; set; }
+
     private IEnumerable<KeyValuePair<Element, double>> Main => Analysis.Where(percent => Counts(percent.Key));
 
     private IReadOnlyList<KeyValuePair<Element, double>> Others => [.. Analysis.Where(percent => !Counts(percent.Key))];
