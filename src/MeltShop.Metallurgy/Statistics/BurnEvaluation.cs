@@ -14,4 +14,8 @@ namespace MeltShop.Metallurgy.Statistics;
 /// tell one from chance unless the repeatability is known). Null where one was made.
 /// </param>
 public sealed record BurnEvaluation(
-    Element Element, double Mean, double? StandardDeviation, int Count, double Range, IReadOnlyList<SuspectBurn> Suspects, Finding? Why);
+    Element Element, double Mean, double? StandardDeviation, int Count, double Range, IReadOnlyList<SuspectBurn> Suspects, Finding? Why)
+{
+    /// <summary>The test that was made; null where none could be.</summary>
+    public BurnTest? Test { get; init; }
+}

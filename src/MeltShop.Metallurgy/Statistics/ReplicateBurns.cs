@@ -51,15 +51,21 @@ public static class ReplicateBurns
 
         IReadOnlyList<SuspectBurn> suspects = [];
         Finding? why = null;
+        BurnTest? test = null;
         if (readings.Count == 1) why = new Finding(element.Symbol, "burns.single");
         else if (RangeFactor(readings.Count) is { } factor && repeatability?.TryGetValue(element, out var known) == true)
         {
+            test = BurnTest.Range;
             suspects = range > factor * known + Rounding ? [.. Farthest(readings, Median(readings)).Select(r => new SuspectBurn(r.Burn, BurnTest.Range, 5))] : [];
         }
         else if (readings.Count < Grubbs.FewestReadings) why = new Finding(element.Symbol, "burns.tooFew", readings.Count, Grubbs.FewestReadings);
-        else suspects = ByGrubbs(readings, mean, deviation!.Value);
+        else
+        {
+            test = BurnTest.Grubbs;
+            suspects = ByGrubbs(readings, mean, deviation!.Value);
+        }
 
-        return new BurnEvaluation(element, mean, deviation, readings.Count, range, suspects, why);
+        return new BurnEvaluation(element, mean, deviation, readings.Count, range, suspects, why) { Test = test };
     }
 
     private static IReadOnlyList<SuspectBurn> ByGrubbs(List<Reading> readings, double mean, double deviation)

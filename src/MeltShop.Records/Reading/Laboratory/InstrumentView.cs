@@ -11,6 +11,10 @@ public sealed record InstrumentView(
 {
     /// <summary>What is said of an element; null where it does not measure it.</summary>
     public InstrumentElementView? Of(Element element) => Elements.FirstOrDefault(e => e.Element == element);
+
+    /// <summary>Standard deviations of one result, percentage points, of the elements of which it is known.</summary>
+    public IReadOnlyDictionary<Element, double> Repeatabilities() =>
+        Elements.Where(e => e.Repeatability is not null).ToDictionary(e => e.Element, e => e.Repeatability!.Value);
 }
 
 /// <inheritdoc cref="InstrumentElement"/>

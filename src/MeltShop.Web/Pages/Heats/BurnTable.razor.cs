@@ -38,9 +38,12 @@ public sealed partial class BurnTable
 
     private IReadOnlyList<BurnView> Counting => [.. Sample.Burns.Where(burn => !burn.SetAside)];
 
-    private string Rule => Evaluations.Any(found => found.Count >= Grubbs.FewestReadings)
-        ? Text["RuleGrubbs"]
-        : Text["RuleTooFew", Counting.Count, Grubbs.FewestReadings];
+    /// <summary>Which test each element got: one whose repeatability is known is held against that, up to six burns.</summary>
+    private IEnumerable<string> Rules => Evaluations.GroupBy(RuleOf).Select(of => Text[of.Key, Named(of), Counting.Count, Grubbs.FewestReadings].Value);
+
+    private static string RuleOf(BurnEvaluation found) => found.Test is { } test ? $"Rule{test}" : found.Count == 1 ? "RuleSingle" : "RuleTooFew";
+
+    private static string Named(IEnumerable<BurnEvaluation> found) => string.Join(", ", found.Select(one => one.Element.Symbol));
 
     private BurnEvaluation? Of(Element element) => Evaluations.FirstOrDefault(found => found.Element == element);
 
@@ -67,7 +70,7 @@ public sealed partial class BurnTable
         return
         [
             .. Evaluations.SelectMany(found => found.Suspects.Where(suspect => suspect.Burn == place)
-                .Select(suspect => $"{found.Element.Symbol} ({Text["Level." + suspect.LevelPercent]})")),
+                .Select(suspect => $"{found.Element.Symbol} ({Text[$"Test.{suspect.Test}", suspect.LevelPercent]})")),
         ];
     }
 

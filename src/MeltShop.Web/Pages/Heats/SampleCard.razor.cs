@@ -43,6 +43,7 @@ public sealed partial class SampleCard
     {
         Judged = QuantityJudgement.Of(Sample, Heat.Grade);
         Evaluations = ReplicateBurns.Evaluate(
-            [.. Sample.Burns.Where(burn => !burn.SetAside).Select(burn => Analysis.Of(burn.Readings.Select(reading => KeyValuePair.Create(reading.Element, reading.Percent))))]);
+            [.. Sample.Burns.Where(burn => !burn.SetAside).Select(burn => Analysis.Of(burn.Readings.Select(reading => KeyValuePair.Create(reading.Element, reading.Percent))))],
+            Sample.Instrument?.Repeatabilities());
     }
 }

@@ -41,8 +41,33 @@ public sealed class SampleCardTests : HeatTest
         await Sample([3.64, 1.50, 0.30], [3.65, 1.51, 0.30], [3.95, 1.50, 0.30]);
         var page = Open();
 
-        Assert.Contains("Below 4 no test", page.Find("[data-testid=suspect-rule]").TextContent, StringComparison.Ordinal);
+        Assert.Contains("Below 4 of them, and without a repeatability", page.Find("[data-testid=suspect-rule]").TextContent, StringComparison.Ordinal);
         Assert.DoesNotContain("suspect:", page.Find("[data-testid=burn-table]").TextContent, StringComparison.Ordinal);
+    }
+
+    /// <summary>f = 3.314 for three burns (ISO 5725-6:1994): 3.314 × 0.03 = 0.099 %. The range of C is 0.10, that of Si 0.09; nobody found the repeatability of P.</summary>
+    [Fact]
+    public async Task Burns_ThreeOfAnInstrumentWhoseRepeatabilityIsKnown_AreHeldAgainstIt()
+    {
+        var spark = await Instrument(new("C", 0.03, null), new("Si", 0.03, null), new("P", null, null));
+        await Burns(spark, [("C", 3.64), ("Si", 1.50), ("P", 0.02)], [("C", 3.65), ("Si", 1.51), ("P", 0.02)], [("C", 3.74), ("Si", 1.59), ("P", 0.05)]);
+        var page = Open();
+
+        Assert.Contains("suspect: C (range, 5 %)", page.Find("[data-burn=\"3\"]").TextContent, StringComparison.Ordinal);
+        var rules = page.FindAll("[data-testid=suspect-rule] p").Select(p => p.TextContent).ToList();
+        Assert.StartsWith("C, Si: where the range is wider", rules[0], StringComparison.Ordinal);
+        Assert.StartsWith("P: burns that count: 3. Below 4 of them", rules[1], StringComparison.Ordinal);
+    }
+
+    /// <summary>3.60, 3.64 and 3.68: mean 3.64, s = √((0.04² + 0 + 0.04²) / 2) = 0.04.</summary>
+    [Fact]
+    public async Task Burns_Several_ShowMeanRangeAndStandardDeviation()
+    {
+        await Burns(null, [("C", 3.60), ("Si", 1.50)], [("C", 3.64)], [("C", 3.68)]);
+        var page = Open();
+
+        Assert.Equal(["0.040", "–"], page.FindAll("[data-testid=deviation] td.number").Select(cell => cell.TextContent));
+        Assert.Contains(page.FindAll("[data-testid=suspect-rule] p"), p => p.TextContent.StartsWith("Si: a single burn", StringComparison.Ordinal));
     }
 
     [Fact]
@@ -106,6 +131,11 @@ public sealed class SampleCardTests : HeatTest
 
     private async Task<long> Instrument(params InstrumentElementInput[] elements) => (await The<AddInstrument>().Run(Founder, new(
         Guid.NewGuid(), Now, "spark-1", "Spark, hall 1", InstrumentKind.Spark, false, elements, "invented for a test"), Cancellation)).Value;
+
+    private Task<Operations.Outcome<long>> Burns(long? instrument, params (string Element, double Percent)[][] burns) => The<RecordSample>().Run(Founder, new(
+        Guid.NewGuid(), Now, HeatId, null, SampleKind.Bath,
+        [.. burns.Select(burn => (IReadOnlyList<ReadingInput>)[.. burn.Select(p => new ReadingInput(p.Element, p.Percent, false, FormattableString.Invariant($"{p.Percent}")))])],
+        InstrumentId: instrument), Cancellation);
 
     private Task<Operations.Outcome<long>> Coin(long? instrument, bool isGrey, params (string Element, double Percent)[] percents) => The<RecordSample>().Run(Founder, new(
         Guid.NewGuid(), Now, HeatId, null, SampleKind.Bath,
