@@ -13,13 +13,15 @@ namespace MeltShop.Operations.Correcting;
 
 /// <summary>
 /// Keeps a correction as a task for the melter, with all that it used. It is solved here, whatever a page showed before; where it does
-/// not bring the bath into its window it is refused, and so is one for a sample that is no longer the last. Answers the correction.
+/// not bring the bath into its window it is refused, and so is one for a sample that is no longer the last, or that comes out otherwise
+/// than the person saw it: an addition or a price came meanwhile. Answers the correction.
 /// </summary>
 public sealed class AcceptCorrection(Recorder recorder, TimeProvider time, CorrectionForecast forecast)
     : Operation<AcceptCorrection.Command, long>(recorder, time)
 {
     /// <param name="SampleId">The sample that the person saw.</param>
-    public sealed record Command(Guid EntryKey, DateTimeOffset ObservedAt, long HeatId, long SampleId, CorrectionChoice Choice)
+    /// <param name="Seen">The correction that the person saw.</param>
+    public sealed record Command(Guid EntryKey, DateTimeOffset ObservedAt, long HeatId, long SampleId, CorrectionChoice Choice, SeenCorrection Seen)
         : Operations.Command(EntryKey, ObservedAt)
     {
         [JsonIgnore]
@@ -41,7 +43,8 @@ public sealed class AcceptCorrection(Recorder recorder, TimeProvider time, Corre
         var (problem, findings) = CorrectionQuestion.Build(facts, command.Choice);
         var proposal = problem is null ? null : CorrectionProposal.For(facts, command.Choice, problem, cancellation);
         if (proposal is { IsReached: false }) findings = [new Finding("", "correction.impossible")];
-        if (proposal is { IsIdle: true }) findings = [new Finding("", "correction.idle")];
+        else if (proposal is { IsIdle: true }) findings = [new Finding("", "correction.idle")];
+        else if (proposal is not null && !SeenCorrection.Of(proposal).IsAs(command.Seen)) findings = [new Finding("", "correction.moved")];
         return command with { Solution = new(facts, problem, proposal, findings) };
     }
 

@@ -22,7 +22,7 @@ public sealed class AcceptCorrectionTests
     {
         await using var shop = await Shop.Open(provider);
         var (heat, sample) = await Low(shop);
-        var command = new AcceptCorrection.Command(Guid.NewGuid(), shop.Now, heat.Id, sample, new(1450));
+        var command = new AcceptCorrection.Command(Guid.NewGuid(), shop.Now, heat.Id, sample, new(1450), await Seen(shop, heat));
 
         var first = await Shop.Do(shop.Get<AcceptCorrection>(), shop.Melter, command);
         var second = await Shop.Do(shop.Get<AcceptCorrection>(), shop.Melter, command);
@@ -43,7 +43,7 @@ public sealed class AcceptCorrectionTests
     {
         await using var shop = await Shop.Open(provider);
         var (heat, sample) = await Low(shop);
-        await Shop.Do(shop.Get<AcceptCorrection>(), shop.Melter, new(Guid.NewGuid(), shop.Now, heat.Id, sample, new(1450)));
+        await Shop.Do(shop.Get<AcceptCorrection>(), shop.Melter, new(Guid.NewGuid(), shop.Now, heat.Id, sample, new(1450), await Seen(shop, heat)));
         Assert.Empty(Assert.Single((await shop.Get<HeatPage>().Load(heat.Id, Soon))!.Corrections).Stale);
         shop.Clock.Advance(1);
 
@@ -63,7 +63,7 @@ public sealed class AcceptCorrectionTests
         await using var shop = await Shop.Open(provider);
         var (heat, sample) = await Low(shop);
         var operation = shop.Get<AcceptCorrection>();
-        AcceptCorrection.Command Asked(long heatId, long sampleId, CorrectionChoice choice) => new(Guid.NewGuid(), shop.Now, heatId, sampleId, choice);
+        AcceptCorrection.Command Asked(long heatId, long sampleId, CorrectionChoice choice) => new(Guid.NewGuid(), shop.Now, heatId, sampleId, choice, new(0, new Dictionary<string, double>()));
 
         await shop.Refuses(operation, shop.Inspector, Asked(heat.Id, sample, new(1450)), "", "right.missing");
         await shop.Refuses(operation, shop.Melter, Asked(4711, sample, new(1450)), "heatId", "bath.unknown");
@@ -76,6 +76,29 @@ public sealed class AcceptCorrectionTests
         await shop.Refuses(operation, shop.Melter, Asked(heat.Id, good, new(1450)), "", "correction.idle");
         await using var db = shop.Db();
         Assert.Equal(0, await db.BathCorrections.CountAsync(Soon));
+    }
+
+    [Theory]
+    [MemberData(nameof(Shop.Databases), MemberType = typeof(Shop))]
+    public async Task Correction_ThatIsAnotherOneByNow_IsRefusedUntilItWasSeen(RecordsProvider provider)
+    {
+        await using var shop = await Shop.Open(provider);
+        var (heat, sample) = await Low(shop);
+        var seen = await Seen(shop, heat);
+        await shop.WeighIn(heat, shop.SteelId, 50, intoBath: true);
+        var operation = shop.Get<AcceptCorrection>();
+
+        await shop.Refuses(operation, shop.Melter, new(Guid.NewGuid(), shop.Now, heat.Id, sample, new(1450), seen), "", "correction.moved");
+
+        var outcome = await Shop.Do(operation, shop.Melter, new(Guid.NewGuid(), shop.Now, heat.Id, sample, new(1450), await Seen(shop, heat)));
+        Assert.True(outcome.Succeeded);
+    }
+
+    /// <summary>What the page of the correction shows for a bath of 1450 °C.</summary>
+    private static async Task<SeenCorrection> Seen(Shop shop, Heat heat)
+    {
+        var facts = (await shop.Get<CorrectionForecast>().Facts(heat.Id, Soon))!;
+        return SeenCorrection.Of(CorrectionProposal.For(facts, new(1450), CorrectionQuestion.Build(facts, new(1450)).Problem!, Soon));
     }
 
     internal static async Task<(Heat Heat, long SampleId)> Low(Shop shop)

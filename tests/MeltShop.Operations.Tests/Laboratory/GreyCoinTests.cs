@@ -158,5 +158,5 @@ public sealed class GreyCoinTests
             Guid.NewGuid(), shop.Now, heat.Id, null, SampleKind.Bath, [Shop.Burn(percents)], InstrumentId: instrument, GreyFracture: isGrey))).Value;
 
     private static AcceptCorrection.Command Correction(Shop shop, Heat heat, long sample) =>
-        new(Guid.NewGuid(), shop.Now, heat.Id, sample, new(1450, CorrectionGoal.Cost));
+        new(Guid.NewGuid(), shop.Now, heat.Id, sample, new(1450, CorrectionGoal.Cost), new(0, new Dictionary<string, double>()));
 }

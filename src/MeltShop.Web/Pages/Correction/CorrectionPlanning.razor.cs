@@ -109,7 +109,8 @@ public sealed partial class CorrectionPlanning
     private async Task Accept()
     {
         if (!MayAccept || View?.Facts is not { } facts || draft.Choice is not { } choice) return;
-        var outcome = await HandingIn.Send(draft.Form, made => Operation.Run(made.By, new(made.Key, made.ObservedAt, HeatId, facts.Bath.SampleId, choice)));
+        var seen = SeenCorrection.Of(proposal!);
+        var outcome = await HandingIn.Send(draft.Form, made => Operation.Run(made.By, new(made.Key, made.ObservedAt, HeatId, facts.Bath.SampleId, choice, seen)));
         if (outcome?.Succeeded == true) Addresses.NavigateTo($"/heats/{HeatId}#correction");
     }
 }
