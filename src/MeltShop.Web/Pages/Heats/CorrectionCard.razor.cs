@@ -1,5 +1,8 @@
+using MeltShop.Metallurgy.Elements;
 using MeltShop.Web.Components.Entries;
+using MeltShop.Web.Components.Fields;
 using MeltShop.Web.Components.Reading;
+using MeltShop.Web.Pages.Charge;
 using Microsoft.AspNetCore.Components;
 
 namespace MeltShop.Web.Pages.Heats;
@@ -23,6 +26,9 @@ public sealed partial class CorrectionCard
 
     protected override void OnParametersSet() =>
         Latest = Screen.Heat.Corrections.LastOrDefault(c => !c.Origin.IsCorrected) is { } last ? CorrectionTask.Of(last, Screen.Heat, Screen.Yard) : null;
+
+    private static string Shown(PredictedValue of, double value) =>
+        Element.TryParse(of.Quantity, out var element) ? PercentText.Show(element, value) : NumberText.Show(value, LimitRow.DecimalsOf(of.Quantity));
 
     private void Open(WeighingRow line)
     {

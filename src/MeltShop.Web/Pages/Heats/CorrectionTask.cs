@@ -1,6 +1,8 @@
 using MeltShop.Metallurgy.Elements;
 using MeltShop.Operations.Correcting;
+using MeltShop.Operations.Laboratory;
 using MeltShop.Operations.Storing;
+using MeltShop.Records.Heats;
 using MeltShop.Records.Laboratory;
 using MeltShop.Records.Reading.Heats;
 using MeltShop.Records.Reading.Laboratory;
@@ -12,12 +14,17 @@ namespace MeltShop.Web.Pages.Heats;
 /// <summary>An accepted correction beside what has been weighed into the bath since, and what the next sample showed.</summary>
 /// <param name="Lines">In the order in which they go in.</param>
 /// <param name="TapOffKg">To be tapped off first, kg.</param>
+/// <param name="TappedOffKg">What has left the furnace since, pigged or tapped, kg.</param>
 /// <param name="Predicted">The bath that the correction promised.</param>
 /// <param name="Sample">The first bath sample in force since; null where none was taken.</param>
 public sealed record CorrectionTask(
-    BathCorrectionView Correction, IReadOnlyList<WeighingRow> Lines, double TapOffKg, IReadOnlyList<PredictedValue> Predicted, SampleView? Sample)
+    BathCorrectionView Correction, IReadOnlyList<WeighingRow> Lines, double TapOffKg, double TappedOffKg, IReadOnlyList<PredictedValue> Predicted,
+    SampleView? Sample)
 {
-    public bool IsDone => Lines.All(line => line.IsDone || line.IsOver);
+    /// <summary>As near as an addition has to be.</summary>
+    public bool IsTappedOff => TappedOffKg >= TapOffKg * (1 - (WeighingRow.NearPercent / 100));
+
+    public bool IsDone => IsTappedOff && Lines.All(line => line.IsDone || line.IsOver);
 
     public static CorrectionTask Of(BathCorrectionView correction, HeatView heat, IReadOnlyList<MaterialView> yard)
     {
@@ -34,17 +41,20 @@ public sealed record CorrectionTask(
                     line.Code, yard.FirstOrDefault(m => m.Code == line.Code), line.Kg, [.. since[line.Code]])),
             ],
             proposal.Plan.TapOffKg,
-            [.. proposal.Plan.Plan.Limits.Where(limit => Element.TryParse(limit.Quantity, out _)).Select(limit => PredictedValue.Of(limit.Quantity, limit.Value, sample))],
+            -heat.Metal.Where(m => m.Kind is FurnaceMetalKind.Pigged or FurnaceMetalKind.Tapped && !m.Origin.IsCorrected && m.Origin.ObservedAt >= correction.Origin.ObservedAt).Sum(m => m.Kg),
+            [.. proposal.Plan.Plan.Limits.Select(limit => PredictedValue.Of(limit.Quantity, limit.Value, sample))],
             sample);
     }
 }
 
-/// <param name="Measured">By the sample since; null where there is none, or where it did not measure the element.</param>
-public sealed record PredictedValue(Element Element, double Predicted, double? Measured)
+/// <param name="Measured">By the sample since; null where there is none, where it did not measure what it takes, or cannot tell the carbon.</param>
+/// <param name="IsJudged">False where it rests on a carbon that the spark of a grey coin does not tell.</param>
+public sealed record PredictedValue(string Quantity, double Predicted, double? Measured, bool IsJudged)
 {
-    internal static PredictedValue Of(string symbol, double predicted, SampleView? sample)
+    internal static PredictedValue Of(string name, double predicted, SampleView? sample)
     {
-        var element = Element.Parse(symbol);
-        return new(element, predicted, sample?.Mean(element));
+        var quantity = LimitedQuantity.Of(name);
+        var isJudged = sample?.CarbonIsJudged != false || !quantity.Terms.ContainsKey(Element.C);
+        return new(name, predicted, isJudged && sample?.Analysis() is { } found && !quantity.AssumedZero(found).Any() ? quantity.Value(found) : null, isJudged);
     }
 }

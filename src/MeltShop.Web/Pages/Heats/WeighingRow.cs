@@ -14,7 +14,7 @@ namespace MeltShop.Web.Pages.Heats;
 public sealed record WeighingRow(long? MaterialId, string Code, string Name, MaterialKind? Kind, double TargetKg, double ActualKg, int Entries)
 {
     /// <summary>Nearer to the target than this is as good as on it, %: a magnet does not weigh scrap closer.</summary>
-    private const double NearPercent = 1;
+    internal const double NearPercent = 1;
 
     /// <summary>What the plan that the heat was started from wanted; 0 where it did not.</summary>
     public double PlannedKg { get; init; } = TargetKg;
