@@ -34,7 +34,7 @@ public sealed class ControlSampleTests
         var view = (await shop.Get<InstrumentPage>().Load(instrument, Soon))!;
         Assert.Equal([true, false], view.State.Verdicts.Select(v => v.IsGood));
         Assert.Equal([Element.C], view.State.Last!.Outside);
-        var doubted = Assert.Single(view.Doubted);
+        var doubted = Assert.Single(Assert.Single(view.Doubted).Heats);
         Assert.Equal((heat.Id, 1), (doubted.HeatId, doubted.Samples));
 
         shop.Clock.Advance(120);
@@ -64,9 +64,10 @@ public sealed class ControlSampleTests
 
         var view = (await shop.Get<InstrumentPage>().Load(instrument, Soon))!;
         Assert.Equal([true, false, false, true], view.State.Verdicts.Select(v => v.IsGood));
-        Assert.Equal(new(view.State.Verdicts[0].At, view.State.Verdicts[3].At), view.State.Doubt);
-        Assert.Equal((heat.Id, 3), (Assert.Single(view.Doubted).HeatId, view.Doubted[0].Samples)); // of five
-        Assert.False(view.IsMore);
+        var doubted = Assert.Single(view.Doubted);
+        Assert.Equal((view.State.Verdicts[0].At, view.State.Verdicts[3].At), (doubted.Time.Since, doubted.Time.Until));
+        Assert.Equal((heat.Id, 3), (Assert.Single(doubted.Heats).HeatId, doubted.Heats[0].Samples)); // of five
+        Assert.False(doubted.IsMore);
     }
 
     [Theory]

@@ -67,12 +67,38 @@ public sealed class ControlSeriesTests
     [InlineData("gbgggbbg", 4, 7, true)]
     public void Doubt_OfChecks_LastsFromTheLastGoodOneBeforeToTheFirstGoodOneAfter(string checks, int? since, int? until, bool isAny)
     {
-        var state = new InstrumentState(Spark(0.02), [.. checks.Select((check, hour) => new ControlVerdict(hour, At(hour), check != 'u', check == 'b' ? [Element.C] : [], []))]);
+        var state = new InstrumentState(Spark(0.02), [.. checks.Select((check, hour) => new ControlVerdict(hour, At(hour), check != 'u' ? [Element.C] : [], check == 'b' ? [Element.C] : [], []))]);
 
-        Assert.Equal(isAny ? new(since is { } from ? At(from) : null, until is { } to ? At(to) : null) : null, state.Doubt);
-
-        static DateTimeOffset At(int hour) => DateTimeOffset.UnixEpoch.AddHours(hour);
+        var last = state.Doubts.FirstOrDefault();
+        Assert.Equal(isAny, last is not null);
+        Assert.Equal((since is { } from ? At(from) : null, until is { } to ? At(to) : (DateTimeOffset?)null), (last?.Since, last?.Until));
     }
+
+    [Fact]
+    public void Doubt_ThatEnded_StaysBesideALaterOne()
+    {
+        var state = new InstrumentState(Spark(0.02), [.. "gbgggbbg".Select((check, hour) => new ControlVerdict(hour, At(hour), [Element.C], check == 'b' ? [Element.C] : [], []))]);
+
+        Assert.Equal([(At(4), At(7)), (At(0), At(2))], state.Doubts.Select(d => (d.Since!.Value, d.Until!.Value)));
+    }
+
+    /// <summary>Two materials, of which one holds no magnesium: a good check on it says nothing of the magnesium.</summary>
+    [Fact]
+    public void Doubt_OfAnElement_IsNotEndedByACheckThatDoesNotHoldIt()
+    {
+        var state = new InstrumentState(Spark(0.02),
+        [
+            new(1, At(0), [Element.C, Element.Mg], [], []), new(2, At(1), [Element.C, Element.Mg], [Element.Mg], []), new(3, At(2), [Element.C], [], []),
+        ]);
+
+        Assert.Equal((At(0), (DateTimeOffset?)null), Assert.Single(state.Doubts.Select(d => (d.Since!.Value, d.Until))));
+        Assert.Equal([Element.Mg], state.Doubts[0].Elements);
+        Assert.Equal((At(1), false), (state.Last!.At, state.Last.IsGood));
+        Assert.Equal([Element.Mg], state.At(At(2))!.Outside);
+        Assert.True(state.At(At(0))!.IsGood);
+    }
+
+    private static DateTimeOffset At(int hour) => DateTimeOffset.UnixEpoch.AddHours(hour);
 
     private static IEnumerable<double> Base => Enumerable.Range(0, 20).Select(i => i % 2 == 0 ? 3.29 : 3.31);
 

@@ -9,17 +9,32 @@ internal static class ControlRows
     /// <summary>More checks than a chart shows.</summary>
     public const int Most = 1000;
 
-    /// <summary>The last control samples of each instrument that are in force, in their order.</summary>
+    /// <summary>
+    /// The last control samples of each instrument that are in force, in their order. Where there are more, the first of each reference
+    /// material come before them: they set its limits, which else would wander with what is read.
+    /// </summary>
     public static async Task<ILookup<long, ControlSampleView>> Load(RecordsContext db, IReadOnlyList<long> instruments, CancellationToken ct)
     {
-        var last = instruments.Select(id => Last(db, id).Select(c => c.Id)).Aggregate(Queryable.Concat);
-        var rows = await (
-            from control in db.ControlSamples.Where(c => last.Contains(c.Id)).Include(c => c.Readings).AsNoTracking()
+        var rows = await Load(db, instruments.Select(id => Last(db, id)), ct);
+        var firsts = rows.GroupBy(r => r.Fact.InstrumentId).Where(g => g.Count() == Most)
+            .SelectMany(g => g.Select(r => r.Fact.ReferenceMaterialId).Distinct(), (g, reference) => First(db, g.Key, reference)).ToList();
+        if (firsts.Count > 0) rows = [.. (await Load(db, firsts, ct)).Concat(rows).DistinctBy(r => r.Fact.Id)];
+        return rows.ToLookup(r => r.Fact.InstrumentId, View);
+    }
+
+    private static Task<List<FactRow<ControlSample>>> Load(RecordsContext db, IEnumerable<IQueryable<ControlSample>> which, CancellationToken ct)
+    {
+        var ids = which.Select(checks => checks.Select(c => c.Id)).Aggregate(Queryable.Concat);
+        return (
+            from control in db.ControlSamples.Where(c => ids.Contains(c.Id)).Include(c => c.Readings).AsNoTracking()
             join person in db.Users on control.PersonId equals person.Id
             orderby control.ObservedAt, control.Id
             select new FactRow<ControlSample>(control, person.DisplayName, null, null, null, null)).ToListAsync(ct);
-        return rows.ToLookup(r => r.Fact.InstrumentId, View);
     }
+
+    private static IQueryable<ControlSample> First(RecordsContext db, long instrumentId, long referenceId) => db.InForce<ControlSample>()
+        .Where(c => c.InstrumentId == instrumentId && c.ReferenceMaterialId == referenceId)
+        .OrderBy(c => c.ObservedAt).ThenBy(c => c.Id).Take(ControlSeries.Baseline);
 
     /// <summary>The checks of one instrument: an index answers it from its end.</summary>
     public static IQueryable<ControlSample> Last(RecordsContext db, long instrumentId) => db.InForce<ControlSample>()

@@ -22,9 +22,11 @@ public sealed partial class DoubtedCard
 
     private string Words => (Doubt.Since, Doubt.Until) switch
     {
-        ({ } since, { } until) => Text["DoubtedBetween", Site.DayAndTime(since), Site.DayAndTime(until)],
-        ({ } since, null) => Text["DoubtedSince", Site.DayAndTime(since)],
-        (null, { } until) => Text["DoubtedBefore", Site.DayAndTime(until)],
-        _ => Text["DoubtedAll"],
+        ({ } since, { } until) => Text["DoubtedBetween", Elements, Site.DayAndTime(since), Site.DayAndTime(until)],
+        ({ } since, null) => Text["DoubtedSince", Elements, Site.DayAndTime(since)],
+        (null, { } until) => Text["DoubtedBefore", Elements, Site.DayAndTime(until)],
+        _ => Text["DoubtedAll", Elements],
     };
+
+    private string Elements => string.Join(", ", Doubt.Elements.Select(element => element.Symbol));
 }

@@ -8,6 +8,7 @@ using MeltShop.Web.Pages.History;
 using MeltShop.Web.Pages.Laboratory;
 using MeltShop.Web.Tests.Pages.Heats;
 using Microsoft.AspNetCore.Components;
+using Element = MeltShop.Metallurgy.Elements.Element;
 
 namespace MeltShop.Web.Tests.Pages.Laboratory;
 
@@ -78,9 +79,10 @@ public sealed class LaboratoryTests : HeatTest
         SignIn(Role.Metallurgist);
         var now = Now;
         var heat = new MeasuredHeat(HeatId, "TB-1", "500-7", 2, now, now);
-        var card = Render<DoubtedCard>(p => p.Add(c => c.Doubt, new(null, now)).Add(c => c.Heats, [heat]).Add(c => c.IsMore, true).Add(c => c.Code, "spark-1"));
+        var card = Render<DoubtedCard>(p => p.Add(c => c.Doubt, new(null, now) { Elements = [Element.C] }).Add(c => c.Heats, [heat]).Add(c => c.IsMore, true).Add(c => c.Code, "spark-1"));
 
         Assert.NotNull(card.Find("[data-testid=more]"));
+        Assert.StartsWith("C: a control sample", card.Find(".caution").TextContent, StringComparison.Ordinal);
         Assert.Equal($"/recall?from=Instrument&of=spark-1&until={HistoryAddress.Write(now)}", card.Find("[data-testid=to-recall]").GetAttribute("href"));
         card.Render(p => p.Add(c => c.IsMore, false));
         Assert.Empty(card.FindAll("[data-testid=more]"));
