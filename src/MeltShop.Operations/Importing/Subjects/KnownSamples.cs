@@ -57,7 +57,9 @@ internal static class KnownSamples
     private static bool IsSame(FoundSample found, Sample stored)
     {
         var subject = found.Sample.Subject;
-        if ((stored.HeatId, stored.TreatedLadleId, stored.Kind, stored.ObservedAt) != (found.HeatId, found.TreatedLadleId, subject.Kind, found.Sample.TakenAt)) return false;
+        if ((stored.HeatId, stored.TreatedLadleId, stored.Kind) != (found.HeatId, found.TreatedLadleId, subject.Kind)) return false;
+        // That of a coin which was sent ahead has the coin's time and not the file's.
+        if (stored.CoinOnItsWayId is null && stored.ObservedAt != found.Sample.TakenAt) return false;
         if (stored.GreyFracture != subject.IsGrey) return false;
         if (!stored.Figures.Select(f => (f.Quantity, f.Value)).Order().SequenceEqual(found.Sample.Figures.Select(f => (f.Quantity, f.Value)).Order())) return false;
         var burns = stored.Burns.OrderBy(b => b.Ordinal).Select(b => b.Readings.Select(r => (r.Element.Symbol, r.Percent, r.BelowDetection)).Order());

@@ -63,12 +63,12 @@ internal sealed record NewRows(
         ];
     }
 
-    private static Sample Row(Stamp stamp, FoundSample found, long id, long instrumentId, long? coinId) => new()
+    private static Sample Row(Stamp stamp, FoundSample found, long id, long instrumentId, CoinOnItsWay? coin) => new()
     {
         Id = id,
         EntryKey = stamp.EntryKey,
         PersonId = stamp.PersonId,
-        ObservedAt = found.Sample.TakenAt,
+        ObservedAt = coin?.ObservedAt ?? found.Sample.TakenAt, // the file's time is often that of measuring
         EnteredAt = stamp.EnteredAt,
         HeatId = found.HeatId,
         TreatedLadleId = found.TreatedLadleId,
@@ -76,7 +76,7 @@ internal sealed record NewRows(
         CoinNumber = found.Sample.Subject.Coin,
         Remarks = found.Sample.Remarks,
         InstrumentId = instrumentId,
-        CoinOnItsWayId = coinId,
+        CoinOnItsWayId = coin?.Id,
         GreyFracture = found.Sample.Subject.IsGrey,
         IsMeanOnly = found.Sample.IsMeanOnly,
     };

@@ -1,5 +1,6 @@
 using MeltShop.Operations.Importing.Subjects;
 using MeltShop.Records;
+using MeltShop.Records.Laboratory;
 using MeltShop.Records.Reading.Laboratory;
 using Microsoft.EntityFrameworkCore;
 
@@ -8,14 +9,14 @@ namespace MeltShop.Operations.Importing.Taking;
 /// <summary>The coins that were sent ahead and whose results a file brings: same heat, ladle, kind and coin number.</summary>
 internal static class WaitingCoins
 {
-    public static async Task<IReadOnlyDictionary<FoundSample, long?>> Of(RecordsContext db, IReadOnlyList<FoundSample> samples, CancellationToken ct)
+    public static async Task<IReadOnlyDictionary<FoundSample, CoinOnItsWay>> Of(RecordsContext db, IReadOnlyList<FoundSample> samples, CancellationToken ct)
     {
         var heats = samples.Select(s => s.HeatId).Distinct().ToList();
         var coins = (await CoinRows.Waiting(db).Where(c => EF.Parameter(heats).Contains(c.HeatId)).ToListAsync(ct))
-            .ToLookup(c => (c.HeatId, c.TreatedLadleId, c.Kind, (string?)c.CoinNumber), c => c.Id);
+            .ToLookup(c => (c.HeatId, c.TreatedLadleId, c.Kind, (string?)c.CoinNumber));
         return samples
             .GroupBy(s => (s.HeatId, s.TreatedLadleId, s.Sample.Subject.Kind, s.Sample.Subject.Coin))
             .Where(g => coins[g.Key].Any())
-            .ToDictionary(g => g.First(), g => (long?)coins[g.Key].Min()); // a coin has one result
+            .ToDictionary(g => g.First(), g => coins[g.Key].MinBy(c => c.Id)!); // a coin has one result
     }
 }
