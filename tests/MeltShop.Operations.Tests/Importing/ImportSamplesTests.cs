@@ -106,6 +106,45 @@ public sealed class ImportSamplesTests
         Assert.Empty((await shop.Get<TrailCheck>().Run(Soon)).Faults);
     }
 
+    /// <summary>The base iron is sampled at the spout, while the ladle fills: no tap of that filling is in the records yet.</summary>
+    [Theory]
+    [MemberData(nameof(Shop.Databases), MemberType = typeof(Shop))]
+    public async Task Import_OfTheBaseIronOfALadle_FindsTheFillingWhosePocketIsLaid(RecordsProvider provider)
+    {
+        await using var shop = await Shop.Open(provider);
+        var map = await shop.ImportMap(SampleFiles.Map with { KindTexts = [.. SampleFiles.Map.KindTexts, new("spout", SampleKind.LadleBase)] });
+        var heat = await shop.Bath();
+        var first = await shop.Poured(heat);
+        shop.Clock.Advance(10);
+        var second = await shop.Prepared(await shop.Heat(heat.Id), 500);
+        shop.Clock.Advance(1);
+
+        var preview = await shop.Preview(map, SampleFiles.Text(
+            $"1;{heat.Number};L1;spout;K1;{shop.LocalTime()};1;3.65;1.5;0.3;;", $"2;{heat.Number};L1;spout;K2;{shop.LocalTime(8)};1;3.65;1.5;0.3;;",
+            $"3;{heat.Number};L1;last;K3;{shop.LocalTime()};1;3.6;2.4;0.3;400;"));
+
+        Assert.Equal([second.Id, first.Id, first.Id], preview.Found.New.OrderBy(s => s.Sample.Line).Select(s => s.TreatedLadleId!.Value));
+    }
+
+    /// <summary>An instrument writes when it measured; the coin that was sent ahead says when it was taken.</summary>
+    [Theory]
+    [MemberData(nameof(Shop.Databases), MemberType = typeof(Shop))]
+    public async Task Import_OfACoinThatWasSentAhead_KeepsWhenItWasTakenAndKnowsItAgain(RecordsProvider provider)
+    {
+        await using var shop = await Shop.Open(provider);
+        var (map, heat) = (await shop.ImportMap(), await shop.Bath());
+        var taken = shop.Now;
+        await Shop.Do(shop.Get<SendCoin>(), shop.Melter, new(Guid.NewGuid(), taken, heat.Id, null, SampleKind.AfterCorrection, "K7"));
+        shop.Clock.Advance(6);
+        var row = $"7;{heat.Number};;second;K7;{shop.LocalTime()};1;3.61;1.52;0.30;;";
+        var result = (await shop.Import(map, SampleFiles.Text(row))).Value;
+
+        await using var db = shop.Db();
+        Assert.Equal(taken, (await db.Samples.SingleAsync(s => s.Id == result.FirstSampleId, Soon)).ObservedAt);
+        var again = await shop.Preview(map, SampleFiles.Text(row + "a note"));
+        Assert.Equal((0, 1, 0), (again.Found.NewRows, again.Found.KnownRows, again.Found.RefusedRows));
+    }
+
     [Theory]
     [MemberData(nameof(Shop.Databases), MemberType = typeof(Shop))]
     public async Task Import_ByFurnaceAndLadle_FindsTheHeatThatWasThereAndMovesItOn(RecordsProvider provider)

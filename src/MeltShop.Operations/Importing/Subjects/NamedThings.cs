@@ -10,8 +10,11 @@ namespace MeltShop.Operations.Importing.Subjects;
 /// <summary>The heats, furnaces and ladles that the samples of a file name, read at once and not sample by sample.</summary>
 internal sealed record NamedThings(
     IReadOnlyDictionary<string, NamedHeat> ByNumber, ILookup<long, NamedHeat> ByFurnace, IReadOnlyDictionary<string, long> Furnaces,
-    IReadOnlyDictionary<string, long> Ladles, ILookup<long, TappedLadle> Tapped)
+    IReadOnlyDictionary<string, long> Ladles, ILookup<long, Filling> Tapped)
 {
+    /// <summary>Fillings by heat, from when their pocket was laid: the base iron is sampled before the tap is weighed.</summary>
+    public ILookup<long, Filling> Laid { get; private init; } = Array.Empty<Filling>().ToLookup(f => f.HeatId);
+
     /// <summary>Reference materials in use, by code; none where no row names one.</summary>
     public IReadOnlyDictionary<string, long> References { get; private init; } = new Dictionary<string, long>();
 
@@ -28,6 +31,7 @@ internal sealed record NamedThings(
         var tapped = needsLadles ? await Tappings(db, heats, ct) : [];
         return new(byNumber.ToDictionary(h => h.Number), byFurnace.ToLookup(h => h.FurnaceId), furnaces, ladles, tapped.ToLookup(t => t.HeatId))
         {
+            Laid = (needsLadles ? await Layings(db, heats, ct) : []).ToLookup(f => f.HeatId),
             References = samples.Any(s => s.Subject.Reference is not null)
                 ? await db.ReferenceMaterials.Where(r => r.IsActive).ToDictionaryAsync(r => r.Code, r => r.Id, ct) : new Dictionary<string, long>(),
         };
@@ -45,11 +49,18 @@ internal sealed record NamedThings(
     private static Task<List<NamedHeat>> Heats(IQueryable<Heat> which, CancellationToken ct) =>
         which.Select(h => new NamedHeat(h.Id, h.Number, h.FurnaceId, h.State, h.StartedAt, h.ClosedAt)).ToListAsync(ct);
 
-    private static Task<List<TappedLadle>> Tappings(RecordsContext db, List<long> heats, CancellationToken ct) => (
-        from ladle in db.TreatedLadles
+    private static Task<List<Filling>> Tappings(RecordsContext db, List<long> heats, CancellationToken ct) => (
+        from ladle in Filled(db, heats)
         join tap in db.InForce<Tap>() on ladle.Id equals tap.TreatedLadleId
-        where EF.Parameter(heats).Contains(ladle.HeatId) && ladle.State != TreatedLadleState.Abandoned
-        select new TappedLadle(ladle.Id, ladle.HeatId, ladle.LadleId, tap.ObservedAt)).ToListAsync(ct);
+        select new Filling(ladle.Id, ladle.HeatId, ladle.LadleId, tap.ObservedAt)).ToListAsync(ct);
+
+    private static Task<List<Filling>> Layings(RecordsContext db, List<long> heats, CancellationToken ct) => (
+        from ladle in Filled(db, heats)
+        join card in db.InForce<PocketCard>() on ladle.Id equals card.TreatedLadleId
+        select new Filling(ladle.Id, ladle.HeatId, ladle.LadleId, card.ObservedAt)).ToListAsync(ct);
+
+    private static IQueryable<TreatedLadle> Filled(RecordsContext db, List<long> heats) =>
+        db.TreatedLadles.Where(ladle => EF.Parameter(heats).Contains(ladle.HeatId) && ladle.State != TreatedLadleState.Abandoned);
 }
 
 internal sealed record NamedHeat(long Id, string Number, long FurnaceId, HeatState State, DateTimeOffset StartedAt, DateTimeOffset? ClosedAt)
@@ -57,4 +68,5 @@ internal sealed record NamedHeat(long Id, string Number, long FurnaceId, HeatSta
     public bool WasInFurnace(DateTimeOffset instant) => StartedAt <= instant && !(ClosedAt < instant);
 }
 
-internal sealed record TappedLadle(long Id, long HeatId, long LadleId, DateTimeOffset TappedAt);
+/// <param name="At">When its pocket was laid, or when its tap ended.</param>
+internal sealed record Filling(long Id, long HeatId, long LadleId, DateTimeOffset At);

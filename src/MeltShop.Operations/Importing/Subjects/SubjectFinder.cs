@@ -44,7 +44,7 @@ internal sealed class SubjectFinder(NamedThings named, long instrumentId)
         return OfHeats(sample, [heat]);
     }
 
-    /// <summary>The heat that was in the furnace then. A ladle may be poured when its heat is closed already: there, the ladle's tap says which it was.</summary>
+    /// <summary>The heat that was in the furnace then. A ladle may be poured when its heat is closed already: there, the ladle's tap says which it was, or of its base iron the pocket that was laid.</summary>
     private (FoundSample?, string?, object[]) ByFurnace(ImportSample sample, long furnaceId)
     {
         var heats = named.ByFurnace[furnaceId].Where(h => h.State != HeatState.Cancelled && h.StartedAt <= sample.TakenAt);
@@ -61,8 +61,9 @@ internal sealed class SubjectFinder(NamedThings named, long instrumentId)
             return (new(sample, heat.Id, null, Identity(sample, heat.Id, null)), null, []);
         }
 
-        var tapped = heats.SelectMany(h => named.Tapped[h.Id]).Where(t => t.LadleId == named.Ladles[code] && t.TappedAt <= sample.TakenAt).MaxBy(t => t.TappedAt);
-        return tapped is null ? Refused("importLadle.noneThen") : (new(sample, tapped.HeatId, tapped.Id, Identity(sample, tapped.HeatId, tapped.Id)), null, []);
+        var fillings = sample.Subject.Kind == SampleKind.LadleBase ? named.Laid : named.Tapped;
+        var filling = heats.SelectMany(h => fillings[h.Id]).Where(f => f.LadleId == named.Ladles[code] && f.At <= sample.TakenAt).MaxBy(f => f.At);
+        return filling is null ? Refused("importLadle.noneThen") : (new(sample, filling.HeatId, filling.Id, Identity(sample, filling.HeatId, filling.Id)), null, []);
     }
 
     private string Identity(ImportSample sample, long heatId, long? ladleId) => sample.Subject.Number is { } number
