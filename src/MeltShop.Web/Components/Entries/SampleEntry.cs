@@ -7,6 +7,7 @@ using MeltShop.Operations.Checking;
 using MeltShop.Operations.Drafts;
 using MeltShop.Operations.Laboratory;
 using MeltShop.Records.Laboratory;
+using MeltShop.Records.Reading.Laboratory;
 using MeltShop.Web.Components.Fields;
 using MeltShop.Web.Pages.Heats;
 
@@ -72,6 +73,17 @@ public sealed partial class SampleEntry : TypedEntry<long>
     public static (int Burn, string Symbol)? Place(string path) => CellPath().Match(path) is { Success: true } cell
         ? (int.Parse(cell.Groups[1].Value, NumberStyles.None, CultureInfo.InvariantCulture), cell.Groups[2].Value) : null;
 
+    /// <summary>Says that it is the result of a coin that was sent ahead.</summary>
+    public void Answers(CoinView coin)
+    {
+        ArgumentNullException.ThrowIfNull(coin);
+        Belongs("coinId", coin.Id);
+        Belongs("takenAt", coin.Origin.ObservedAt.UtcTicks);
+        Kind.Showing(coin.Kind.ToString());
+        Coin.Showing(coin.CoinNumber);
+        Remarks.Showing(coin.Remarks);
+    }
+
     /// <inheritdoc/>
     public override FieldEntry? Field(string path)
     {
@@ -81,16 +93,19 @@ public sealed partial class SampleEntry : TypedEntry<long>
         return Burns.Cell(burn, element);
     }
 
-    protected override IEnumerable<Finding> Check() => HasFigures ? [] : Burns.Check();
+    protected override IEnumerable<Finding> Check() =>
+        TreatedLadleId is not null && !OfTheLadle.Contains(Chosen) ? [new("kind", "sample.otherOfLadle")] : HasFigures ? [] : Burns.Check();
 
     private bool HasFigures => SampleKinds.OfFigures.Contains(Chosen);
 
+    /// <summary>A coin that was sent ahead was taken when that was said, however long its result takes; unless somebody says otherwise here.</summary>
+    private DateTimeOffset TakenAt(EntryMade made) => Minutes.Value is null && About.ContainsKey("takenAt") ? new(Id("takenAt"), TimeSpan.Zero) : Minutes.Before(made.ObservedAt);
+
     protected override Task<Outcome<long>> Run(IServiceProvider services, EntryMade made)
     {
-        var kind = TreatedLadleId is null || OfTheLadle.Contains(Chosen) ? Chosen : SampleKind.LastMetal;
         long? coin = About.ContainsKey("coinId") ? Id("coinId") : null;
         return services.GetRequiredService<RecordSample>().Run(made.By, new(
-            made.Key, Minutes.Before(made.ObservedAt), Id("heatId"), TreatedLadleId, kind, HasFigures ? [] : Burns.Inputs(), Coin.Value, Remarks.Value,
+            made.Key, TakenAt(made), Id("heatId"), TreatedLadleId, Chosen, HasFigures ? [] : Burns.Inputs(), Coin.Value, Remarks.Value,
             long.TryParse(Instrument.Value, NumberStyles.None, CultureInfo.InvariantCulture, out var instrument) ? instrument : null,
             !HasFigures && Fracture.Value == Grey, !HasFigures && IsMeanOnly, HasFigures ? FigureFields.Inputs(Figures) : null, coin) { DraftSubject = DraftSubject });
     }

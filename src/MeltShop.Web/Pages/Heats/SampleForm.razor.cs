@@ -34,9 +34,6 @@ public sealed partial class SampleForm
     private DropDrafts Dropping { get; set; } = null!;
 
     [Inject]
-    private TimeProvider Clock { get; set; } = null!;
-
-    [Inject]
     private ActingPerson Person { get; set; } = null!;
 
     private static readonly IReadOnlyList<SampleKind> Offered = [.. SampleKinds.OfTheBath, SampleKind.LadleBase, .. SampleKinds.OfFigures];
@@ -53,12 +50,7 @@ public sealed partial class SampleForm
         var limited = Heat.Grade.At(WindowStage.Furnace).Select(window => Element.TryParse(window.Quantity, out var element) ? element : null).OfType<Element>();
         entry = new SampleEntry(limited.Union([Element.C, Element.Si, Element.Mn, Element.P, Element.S]).Order());
         entry.Belongs("heatId", Heat.Heat.Id);
-        if (Coin is not { } coin) return;
-        entry.Belongs("coinId", coin.Id);
-        entry.Kind.Showing(coin.Kind.ToString());
-        entry.Coin.Showing(coin.CoinNumber);
-        entry.Remarks.Showing(coin.Remarks);
-        entry.Minutes.Showing(Math.Round((Clock.GetUtcNow() - coin.Origin.ObservedAt).TotalMinutes, 1));
+        if (Coin is { } coin) entry.Answers(coin);
     }
 
     private string Name(string path) => SampleEntry.Place(path) is { } cell ? Text["CellOf", cell.Burn + 1, cell.Symbol] : Text[path switch

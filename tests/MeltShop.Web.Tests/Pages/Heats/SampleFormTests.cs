@@ -138,6 +138,32 @@ public sealed class SampleFormTests : HeatTest
         Assert.True(sample.Origin.EnteredAt - sample.Origin.ObservedAt > TimeSpan.FromMinutes(11));
     }
 
+    /// <summary>Its result is saved long after the form was opened: the minute at which the coin was taken does not move with it.</summary>
+    [Fact]
+    public async Task Coin_OnItsWay_WasTakenWhenThatWasSaidUnlessSomebodySaysOtherwise()
+    {
+        var taken = Now.AddMinutes(-12);
+        foreach (var number in new[] { "17", "18" })
+        {
+            await The<SendCoin>().Run(Founder, new(Guid.NewGuid(), taken, HeatId, null, SampleKind.Bath, number), Cancellation);
+        }
+
+        var page = Open();
+        foreach (var number in new[] { "17", "18" })
+        {
+            Press(page, $"Result of coin {number}");
+            page.WaitForElement("[data-cell='0.C']", Patience);
+            if (number == "18") Type(page, "sample-form", "observedAt", "20");
+            Burn(page, 0, ("C", "3,64"));
+            await page.Find("[data-testid=sample-form]").SubmitAsync();
+            page.WaitForState(() => page.FindAll($"[data-coin=\"{number}\"]").Count == 0, Patience);
+        }
+
+        var samples = (await Heat()).Samples.ToDictionary(sample => sample.CoinNumber!);
+        Assert.Equal(taken, samples["17"].Origin.ObservedAt, TimeSpan.FromMilliseconds(1)); // kept to the microsecond
+        Assert.InRange((samples["18"].Origin.EnteredAt - samples["18"].Origin.ObservedAt).TotalMinutes, 19.9, 20.5);
+    }
+
     [Fact]
     public async Task Coin_Lost_NeedsAReasonAndWaitsNoMore()
     {
