@@ -26,7 +26,7 @@ public enum QuantityStanding
 
 /// <summary>A quantity of a sample against the window of its step.</summary>
 /// <param name="Value">Over the burns that count; null where it was not measured.</param>
-/// <param name="Width">Guard band, percentage points; null where neither the metallurgist nor the burns say one.</param>
+/// <param name="Width">Guard band, percentage points; where the verdict hangs on what lies under the limit of detection, at least that; null where nothing says one.</param>
 /// <param name="IsSet">The band is the metallurgist's; false where it is the 95 % interval of the burns.</param>
 /// <param name="Distance">To the nearer limit in repeatabilities of the instrument, negative outside; null where that is not known.</param>
 public sealed record QuantityJudgement(WindowView Window, double? Value, double? Width, bool IsSet, double? Distance, QuantityStanding Standing)
@@ -44,10 +44,17 @@ public sealed record QuantityJudgement(WindowView Window, double? Value, double?
     {
         ArgumentNullException.ThrowIfNull(sample);
         ArgumentNullException.ThrowIfNull(grade);
+        return Of(sample, grade.At(StageOf(sample.Kind)));
+    }
+
+    /// <summary>The same against windows that somebody else chose.</summary>
+    public static IReadOnlyList<QuantityJudgement> Of(SampleView sample, IEnumerable<WindowView> windows)
+    {
+        ArgumentNullException.ThrowIfNull(sample);
         if (SampleKinds.OfFigures.Contains(sample.Kind)) return [];
         var burns = sample.Burns.Where(b => !b.SetAside)
             .Select(b => Analysis.Of(b.Readings.Select(r => KeyValuePair.Create(r.Element, r.Percent)))).ToList();
-        return [.. grade.At(StageOf(sample.Kind)).Where(w => w.Least is not null || w.Most is not null).Select(w => Of(w, sample, burns))];
+        return [.. windows.Where(w => w.Least is not null || w.Most is not null).Select(w => Of(w, sample, burns))];
     }
 
     private static QuantityJudgement Of(WindowView window, SampleView sample, List<Analysis> burns)
@@ -61,13 +68,27 @@ public sealed record QuantityJudgement(WindowView Window, double? Value, double?
         var repeatability = Whole(quantity.Terms, sample.Instrument, of => of.Repeatability);
         var set = Whole(quantity.Terms, sample.Instrument, of => of.GuardFactor is { } factor && of.Repeatability is { } one ? GuardBand.WidthByFactor(one, Math.Max(1, burns.Count), factor) : null);
         var width = set ?? (sample.IsMeanOnly ? null : Interval([.. burns.Where(b => !quantity.AssumedZero(b).Any()).Select(quantity.Value)]));
-        var standing = GuardBand.Decide(value, window.Least, window.Most, width ?? 0) switch
+        var standing = StandingOf(value, window, width);
+        if (Unseen(quantity.Terms, sample) is var unseen and not 0 && StandingOf(value - unseen, window, width) != standing)
         {
-            LimitVerdict.In => QuantityStanding.In,
-            LimitVerdict.TooClose => QuantityStanding.TooClose,
-            _ => value < window.Least ? QuantityStanding.Low : QuantityStanding.High,
-        };
+            (standing, width) = (QuantityStanding.TooClose, Math.Max(width ?? 0, Math.Abs(unseen)));
+        }
+
         return new(window, value, width, set is not null, repeatability is { } unit ? ToLimit(value, window) / unit : null, standing);
+    }
+
+    private static QuantityStanding StandingOf(double value, WindowView window, double? width) => GuardBand.Decide(value, window.Least, window.Most, width ?? 0) switch
+    {
+        LimitVerdict.In => QuantityStanding.In,
+        LimitVerdict.TooClose => QuantityStanding.TooClose,
+        _ => value < window.Least ? QuantityStanding.Low : QuantityStanding.High,
+    };
+
+    /// <summary>What the value would lose without its readings below detection: they count as their limit of detection, and may be anything down to 0.</summary>
+    private static double Unseen(IReadOnlyDictionary<Element, double> terms, SampleView sample)
+    {
+        var readings = sample.Burns.Where(b => !b.SetAside).SelectMany(b => b.Readings).ToLookup(r => r.Element);
+        return terms.Sum(term => readings[term.Key].Where(r => r.BelowDetection).Sum(r => r.Percent) * term.Value / Math.Max(1, readings[term.Key].Count()));
     }
 
     private static double ToLimit(double value, WindowView window) =>

@@ -74,6 +74,19 @@ public sealed class QuantityJudgementTests
         static QuantityStanding Standing(SampleView sample) => QuantityJudgement.Of(sample, Grade("C", 3.50, 3.70)).Single(q => q.Window.Stage == QuantityJudgement.StageOf(sample.Kind)).Standing;
     }
 
+    /// <summary>A reading of less than 0.05 % may be anything from 0 up to it.</summary>
+    [Theory]
+    [InlineData(null, 0.04, QuantityStanding.TooClose)]
+    [InlineData(null, 0.06, QuantityStanding.In)]
+    [InlineData(0.03, null, QuantityStanding.TooClose)]
+    [InlineData(0.08, null, QuantityStanding.Low)]
+    public void Reading_BelowDetection_IsJudgedByAllThatItMayBe(double? least, double? most, QuantityStanding standing)
+    {
+        var coin = Sample([0.05], null) with { Burns = [new(1, false, null, [new(Element.C, 0.05, true, "<0.05")])] };
+
+        Assert.Equal(standing, Assert.Single(QuantityJudgement.Of(coin, [new WindowView(WindowStage.Furnace, "C", least, null, most, 0)])).Standing);
+    }
+
     private static InstrumentView Spark(double repeatability, double? factor) =>
         new(1, Guid.Empty, "s", "Spark", InstrumentKind.Spark, false, null, true, [new(Element.C, repeatability, factor)]);
 
