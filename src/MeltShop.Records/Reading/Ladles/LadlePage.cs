@@ -71,6 +71,8 @@ public sealed class LadlePage
             [.. temperatures.Where(t => t.TreatedLadleId == treated?.Id)], (last ?? 0) + 1)
         {
             Covers = [.. additions.Where(m => m.Kind == MaterialKind.Cover)],
+            Coins = treated is null ? [] : await CoinRows.Load(db, CoinRows.Waiting(db).Where(c => c.TreatedLadleId == treated.Id), ct),
+            Instruments = await InstrumentStates.Load(db, [.. samples.Select(s => s.Instrument).OfType<InstrumentView>().DistinctBy(i => i.Id)], ct),
             LastWedge = await SampleRows.Last(db, heatId, [SampleKind.ChillWedge], ct),
             PearliteFormers = [.. additions.Where(IsPearliteFormer)],
             Pouring = treated is null ? null : await PouringRows.Load(db, treated, ct),

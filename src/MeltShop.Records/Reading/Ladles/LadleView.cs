@@ -23,6 +23,12 @@ public sealed record LadleView(
     /// <summary>Materials in use that may cover the treatment alloy.</summary>
     public IReadOnlyList<MaterialView> Covers { get; init; } = [];
 
+    /// <summary>Coins of this ladle of which no result has come yet.</summary>
+    public IReadOnlyList<CoinView> Coins { get; init; } = [];
+
+    /// <summary>The instruments of the samples, by their id, with their checks.</summary>
+    public IReadOnlyDictionary<long, InstrumentState> Instruments { get; init; } = new Dictionary<long, InstrumentState>();
+
     /// <summary>Last chill wedge of the heat in force; null where none was poured.</summary>
     public SampleView? LastWedge { get; init; }
 

@@ -27,5 +27,5 @@ public sealed class CoinEntry : TypedEntry<long>
     public QuantityEntry Minutes { get; }
 
     protected override Task<Outcome<long>> Run(IServiceProvider services, EntryMade made) => services.GetRequiredService<SendCoin>().Run(made.By, new(
-        made.Key, Minutes.Before(made.ObservedAt), Id("heatId"), null, Enum.TryParse<SampleKind>(Kind.Value, out var kind) ? kind : (SampleKind)(-1), Number.Value!, Remarks.Value));
+        made.Key, Minutes.Before(made.ObservedAt), Id("heatId"), About.ContainsKey("treatedLadleId") ? Id("treatedLadleId") : null, Enum.TryParse<SampleKind>(Kind.Value, out var kind) ? kind : (SampleKind)(-1), Number.Value!, Remarks.Value));
 }

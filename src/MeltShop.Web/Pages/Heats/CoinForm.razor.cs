@@ -13,10 +13,21 @@ public sealed partial class CoinForm
     [Parameter, EditorRequired]
     public long HeatId { get; set; }
 
+    /// <summary>The ladle that it was taken from; null for the bath, or base iron at the spout.</summary>
+    [Parameter]
+    public long? TreatedLadleId { get; set; }
+
     [Parameter, EditorRequired]
     public EventCallback Done { get; set; }
 
-    private IEnumerable<Choice> Kinds => SampleKinds.OfTheBath.Append(SampleKind.LadleBase).Select(name => new Choice(name.ToString(), Text["Kind." + name]));
+    private IEnumerable<Choice> Kinds =>
+        (TreatedLadleId is null ? SampleKinds.OfTheBath.Append(SampleKind.LadleBase) : SampleEntry.OfTheLadle).Select(name => new Choice(name.ToString(), Text["Kind." + name]));
 
-    protected override void OnParametersSet() => entry.Belongs("heatId", HeatId);
+    protected override void OnInitialized()
+    {
+        entry.Belongs("heatId", HeatId);
+        if (TreatedLadleId is not { } ladle) return;
+        entry.Belongs("treatedLadleId", ladle);
+        entry.Kind.Showing(nameof(SampleKind.LastMetal));
+    }
 }

@@ -24,6 +24,8 @@ public sealed partial class SamplesCard
 
     private IReadOnlyList<SampleView> Samples => [.. Heat.Samples.Where(sample => sample.TreatedLadleId is null && !sample.Origin.IsCorrected).Reverse()];
 
+    private IReadOnlyList<CoinView> Coins => [.. Heat.Coins.Where(coin => coin.TreatedLadleId is null)];
+
     private void Open() => (isOpen, isSaved, coin) = (true, false, null);
 
     private void Answer(CoinView answered) => (isOpen, isSaved, isSending, coin) = (true, false, false, answered);

@@ -1,4 +1,5 @@
 using MeltShop.Metallurgy.Treatment;
+using MeltShop.Operations.Laboratory;
 using MeltShop.Operations.Ladles;
 using MeltShop.Operations.Storing;
 using MeltShop.Records.Laboratory;
@@ -27,6 +28,9 @@ public sealed partial class LadleDetail
     private RecordMould Moulds { get; set; } = null!;
 
     [Inject]
+    private SendCoin Coins { get; set; } = null!;
+
+    [Inject]
     private UndoReaction Undo { get; set; } = null!;
 
     private PouringView Pouring => View!.Ladle.Pouring!;
@@ -47,7 +51,7 @@ public sealed partial class LadleDetail
     }
 
     protected override bool Concerns(ChangeNotice change) =>
-        change.Kind == ChangeKind.TreatedLadle ? change.Id == Id : change.Kind is ChangeKind.Sample or ChangeKind.Grade or ChangeKind.Ladle;
+        change.Kind == ChangeKind.TreatedLadle ? change.Id == Id : change.Kind is ChangeKind.Sample or ChangeKind.Grade or ChangeKind.Ladle or ChangeKind.Instrument;
 
     // Where no alloy lay in a pocket, the first dose stands for it.
     private static TreatedIron? Iron(LadleView ladle) =>

@@ -2,6 +2,7 @@ using MeltShop.Metallurgy.Elements;
 using MeltShop.Records.Grades;
 using MeltShop.Records.Laboratory;
 using MeltShop.Records.Reading.Grades;
+using MeltShop.Records.Reading.Laboratory;
 using MeltShop.Records.Reading.Ladles;
 using MeltShop.Web.Components.Entries;
 using MeltShop.Web.Components.Fields;
@@ -20,6 +21,10 @@ public sealed partial class LastMetalForm
     [Parameter, EditorRequired]
     public GradeView Grade { get; set; } = null!;
 
+    /// <summary>The coin that was sent ahead, whose result this is; null for one that nobody announced.</summary>
+    [Parameter]
+    public CoinView? Coin { get; set; }
+
     private IEnumerable<Choice> Kinds => SampleEntry.OfTheLadle.Select(kind => new Choice(kind.ToString(), Text["Kind." + kind]));
 
     protected override void OnInitialized()
@@ -29,6 +34,7 @@ public sealed partial class LastMetalForm
         entry.Kind.Showing(nameof(SampleKind.LastMetal));
         entry.Belongs("heatId", Treated.HeatId);
         entry.Belongs("treatedLadleId", Treated.Id);
+        if (Coin is { } coin) entry.Answers(coin);
     }
 
     private string Name(string path) => SampleEntry.Place(path) is { } cell ? $"{Text["BurnShort"]} {cell.Burn + 1} {cell.Symbol}" : path;

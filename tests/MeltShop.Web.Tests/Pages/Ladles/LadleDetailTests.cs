@@ -1,6 +1,9 @@
 using Bunit;
+using MeltShop.Operations.Laboratory;
+using MeltShop.Records.Laboratory;
 using MeltShop.Records.Ladles;
 using MeltShop.Records.People;
+using MeltShop.Web.Components.Entries;
 using MeltShop.Web.Pages.Ladles;
 
 namespace MeltShop.Web.Tests.Pages.Ladles;
@@ -129,6 +132,68 @@ public sealed class LadleDetailTests : LadleTest
 
         Assert.Equal(TreatedLadleState.Held, (await Treated(id)).Treated!.State);
         Assert.Empty((await Treated(id)).Treated!.Decisions);
+    }
+
+    /// <summary>Who releases sees what measured the coin, how it stood at its last check, and how certain a mean is.</summary>
+    [Fact]
+    public async Task LastMetal_MeasuredByAnInstrument_ShowsItsCheckAndItsGuardBand()
+    {
+        var id = await Prepared();
+        await Tap(id, 790);
+        await EndReaction(id);
+        var least = (await Treated(id)).Treated!.Card!.MgFloorPercent!.Value;
+        var spark = (await The<AddInstrument>().Run(Founder, new(
+            Guid.NewGuid(), Now, "spark-9", "Spark, hall 9", InstrumentKind.Spark, false, [new("Mg", 0.001, 2)], "invented for a test"), Cancellation)).Value;
+        await The<RecordSample>().Run(Founder, new(
+            Guid.NewGuid(), Now, HeatId, id, SampleKind.LastMetal, [[new("Mg", least + 0.001, false, "0.0")]], InstrumentId: spark), Cancellation);
+        var page = Open(id, Role.Metallurgist);
+
+        var card = page.Find("[data-testid=last-metal]");
+        Assert.StartsWith("Spark, hall 9", card.QuerySelector("[data-testid=last-metal-source]")!.TextContent.Trim(), StringComparison.Ordinal);
+        Assert.NotNull(card.QuerySelector("[data-check=none]"));
+        Assert.Equal("close", card.QuerySelector("[data-quantity=Mg]")!.GetAttribute("data-verdict"));
+        Assert.Contains("1.0 × repeatability", card.QuerySelector("[data-quantity=Mg] [data-testid=distance]")!.TextContent, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Coin_OfTheLadleThatIsOnItsWay_WaitsThereUntilItsResultIsEntered()
+    {
+        var id = await Prepared();
+        await Tap(id, 790);
+        await EndReaction(id);
+        var page = Open(id);
+        await page.InvokeAsync(() => page.Find("[data-testid=send-coin]").Click());
+        page.WaitForElement("[data-testid=coin-form]", Patience);
+        page.Find("[data-testid=coin-form] [data-field=coinNumber] input").Change("21");
+        await page.Find("[data-testid=coin-form]").SubmitAsync();
+        var coin = page.WaitForElement("[data-coin=\"21\"]", Patience);
+        var taken = Assert.Single((await Treated(id)).Coins).Origin.ObservedAt;
+
+        await page.InvokeAsync(() => coin.QuerySelectorAll("button").Single(button => button.TextContent == "Result of coin 21").Click());
+        page.WaitForState(() => page.Find("[data-testid=last-metal-form] [data-field=coinNumber] input").GetAttribute("value") == "21", Patience);
+        page.Find("[data-testid=last-metal-form] [data-cell='0.Mg']").Change("0.041");
+        await page.Find("[data-testid=last-metal-form]").SubmitAsync();
+        page.WaitForState(() => page.FindAll("[data-coin]").Count == 0, Patience);
+
+        var sample = Assert.Single((await Treated(id)).Samples);
+        Assert.Equal((SampleKind.LastMetal, "21", taken), (sample.Kind, sample.CoinNumber, sample.Origin.ObservedAt));
+    }
+
+    /// <summary>A form of another program, or of a page that was open since before: what is no sample of a ladle must not hold it as its last metal.</summary>
+    [Fact]
+    public async Task Sample_OfAKindThatNoLadleHas_IsRefusedAndHoldsNothing()
+    {
+        var id = await Prepared();
+        await Tap(id, 790);
+        await EndReaction(id);
+        var entry = new SampleEntry([]);
+        entry.Belongs("heatId", HeatId);
+        entry.Belongs("treatedLadleId", id);
+        entry.Fill(new Dictionary<string, string> { ["kind"] = "Cup", ["burns[0].Mg"] = "0.04" });
+        var answer = await entry.HandIn(Services, new(Founder, Guid.NewGuid(), Now));
+
+        Assert.Equal(("kind", "sample.otherOfLadle"), (Assert.Single(answer.Findings).Path, answer.Findings[0].Code));
+        Assert.Equal(TreatedLadleState.Pouring, (await Treated(id)).Treated!.State);
     }
 
     private static string Milliseconds(DateTimeOffset at) => at.ToUnixTimeMilliseconds().ToString(System.Globalization.CultureInfo.InvariantCulture);
