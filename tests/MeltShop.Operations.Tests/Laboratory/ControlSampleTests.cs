@@ -93,6 +93,30 @@ public sealed class ControlSampleTests
     }
 
     [Theory]
+    [MemberData(nameof(Shop.Databases), MemberType = typeof(Shop))]
+    public async Task ControlSample_PutRight_MayMoveInTimeAndOfARetiredInstrumentToo(RecordsProvider provider)
+    {
+        await using var shop = await Shop.Open(provider);
+        var (instrument, reference) = await Set(shop);
+        var wrong = await Checked(shop, instrument, reference, 3.30);
+        shop.Clock.Advance(60);
+        await using (var db = shop.Db())
+        {
+            var version = (await db.Instruments.FindAsync([instrument], Soon))!.Version;
+            await Shop.Do(shop.Get<SetInstrument>(), shop.Metallurgist, new(Guid.NewGuid(), shop.Now, instrument, version, "Spark", false, [new("C", 0.02, 2)], "invented for a test"));
+        }
+
+        var right = Check(shop, instrument, reference, 3.30) with { CorrectsId = wrong, Reason = "an hour earlier" };
+        await shop.Refuses(shop.Get<RecordControlSample>(), shop.Melter, Check(shop, instrument, reference, 3.30), "instrumentId", "instrument.unknown");
+        await shop.Refuses(shop.Get<RecordControlSample>(), shop.Melter, right, "", "correction.nothing");
+        await shop.Refuses(shop.Get<RecordControlSample>(), shop.Melter, right with { HappenedAt = shop.Now.AddMinutes(1) }, "happenedAt", "time.future");
+        var at = shop.Now.AddMinutes(-120);
+        await Shop.Do(shop.Get<RecordControlSample>(), shop.Melter, right with { HappenedAt = at });
+
+        Assert.Equal(at, Assert.Single((await shop.Get<InstrumentPage>().Load(instrument, Soon))!.Samples).Origin.ObservedAt);
+    }
+
+    [Theory]
     [InlineData("right", "", "right.missing")]
     [InlineData("code", "code", "text.missing")]
     [InlineData("certificate", "certificate", "text.missing")]

@@ -12,7 +12,7 @@ namespace MeltShop.Web.Pages.Laboratory;
 public sealed partial class ControlSampleForm
 {
     /// <summary>Older ones are put right by nobody.</summary>
-    private const int Correctable = 10;
+    private const int Correctable = 100;
 
     private EntryForm form = new();
     private TextEntry reference = null!, remarks = null!, corrects = null!, reason = null!;
@@ -38,7 +38,7 @@ public sealed partial class ControlSampleForm
     [Inject]
     private HandingIn HandingIn { get; set; } = null!;
 
-    private IEnumerable<Choice> Choices => References.Where(one => one.IsActive).Select(one => new Choice(Name(one.Id), one.Name));
+    private IEnumerable<Choice> Choices => References.Where(one => one.IsActive || corrects.Value is not null).Select(one => new Choice(Name(one.Id), one.Name));
 
     private IEnumerable<Choice> Earlier => Samples.TakeLast(Correctable).Reverse().Select(one => new Choice(Name(one.Id), Site.DayAndTime(one.Origin.ObservedAt)));
 
@@ -51,12 +51,21 @@ public sealed partial class ControlSampleForm
         if (References.Count == 1) reference.Showing(Name(References[0].Id));
     }
 
+    /// <summary>What stands there of the check that is put right is offered, where nothing was typed.</summary>
+    private void Choose()
+    {
+        if (Samples.FirstOrDefault(one => one.Id == Id(corrects)) is not { } wrong) return;
+        if (reference.Value is null) reference.Showing(Name(wrong.ReferenceMaterialId));
+        if (remarks.Value is null) remarks.Showing(wrong.Remarks);
+    }
+
     private async Task Save()
     {
         var outcome = await HandingIn.Send(
             form,
             made => Operation.Run(made.By, new(
-                made.Key, minutes.Before(made.ObservedAt), Instrument.Id, Id(reference)!.Value, burns.Inputs(), remarks.Value, Id(corrects), reason.Value)),
+                made.Key, Id(corrects) is null ? minutes.Before(made.ObservedAt) : made.ObservedAt, Instrument.Id, Id(reference)!.Value, burns.Inputs(), remarks.Value, Id(corrects),
+                reason.Value, minutes.Value is null ? null : minutes.Before(made.ObservedAt))),
             burns.Check);
         if (outcome?.Succeeded != true) return;
         (isOpen, isSaved) = (false, true);
