@@ -4,14 +4,17 @@ namespace MeltShop.Web.Watching;
 
 /// <summary>
 /// Goes through the watched folder once. A file is taken when it has not changed since the round before and nobody holds it open:
-/// an instrument may be writing it still. It ends up in <c>done</c> or <c>refused</c>, with a report beside it.
+/// an instrument may be writing it still. It ends up in <c>done</c> or <c>refused</c>, with a report beside it. One whose taking fails stays
+/// where it is, and keeps back none behind it.
 /// </summary>
 internal sealed class FolderRound(WatchedSettings settings, FileTaking taking, TimeProvider clock)
 {
     private Dictionary<string, (long Bytes, DateTime WrittenAt)> before = [];
 
+    /// <exception cref="AggregateException">Files could not be taken; the others were.</exception>
     public async Task Run(CancellationToken ct)
     {
+        var faults = new List<Exception>();
         Directory.CreateDirectory(settings.Folder);
         var now = new Dictionary<string, (long, DateTime)>();
         foreach (var file in new DirectoryInfo(settings.Folder).EnumerateFiles().Where(f => !f.Name.StartsWith('.')).OrderBy(f => f.Name, StringComparer.Ordinal).ToList())
@@ -19,12 +22,22 @@ internal sealed class FolderRound(WatchedSettings settings, FileTaking taking, T
             now[file.Name] = (file.Length, file.LastWriteTimeUtc);
             if (!before.TryGetValue(file.Name, out var seen) || seen != now[file.Name]) continue;
             if (await Content(file, ct) is not { } bytes) continue;
-            var (isTaken, report) = await taking.Take(settings, file.Name, bytes, ct);
-            Away(file, isTaken ? "done" : "refused", report);
-            now.Remove(file.Name);
+            try
+            {
+                var (isTaken, report) = await taking.Take(settings, file.Name, bytes, ct);
+                Away(file, isTaken ? "done" : "refused", report);
+                now.Remove(file.Name);
+            }
+#pragma warning disable CA1031 // whatever is wrong with one file, those behind it are other files
+            catch (Exception fault) when (fault is not OperationCanceledException)
+#pragma warning restore CA1031
+            {
+                faults.Add(new InvalidOperationException($"{file.Name} could not be taken.", fault));
+            }
         }
 
         before = now;
+        if (faults.Count > 0) throw new AggregateException(faults);
     }
 
     /// <summary>Null while somebody else has it open; a file that is too large is not read to its end.</summary>

@@ -72,6 +72,23 @@ public sealed class FolderRoundTests : ImportTest
         Assert.Equal(["d.csv", "d.csv.report.txt"], Names("refused"));
     }
 
+    /// <summary>The report of the first cannot be written: a folder of that name is in its way.</summary>
+    [Fact]
+    public async Task File_WhoseTakingFails_StaysAndKeepsBackNoneBehindIt()
+    {
+        var round = await Round();
+        Directory.CreateDirectory(Path.Combine(folder, "refused", "a.csv.report.txt"));
+        await Put("a.csv", "no file of samples");
+        await Put("b.csv", await File("1;HEAT;NOW;3,61;1,52"));
+        await round.Run(Cancellation);
+        var fault = await Assert.ThrowsAsync<AggregateException>(() => round.Run(Cancellation));
+
+        Assert.StartsWith("a.csv", Assert.Single(fault.InnerExceptions).Message, StringComparison.Ordinal);
+        Assert.True(System.IO.File.Exists(Path.Combine(folder, "a.csv")));
+        Assert.Single((await Heat()).Samples);
+        Assert.Equal(["b.csv", "b.csv.report.txt"], Names("done"));
+    }
+
     [Fact]
     public void Settings_WithoutAFolder_WatchNothingAndHalfOfThemAreRefused()
     {

@@ -1,5 +1,7 @@
 using Bunit;
+using MeltShop.Operations.Importing.Rows;
 using MeltShop.Records.People;
+using MeltShop.Web.Pages.Import;
 using MeltShop.Web.Tests.Texts;
 using MeltShop.Web.Texts;
 
@@ -25,6 +27,17 @@ public sealed class ImportListTests : ImportTest
 
         await page.InvokeAsync(() => page.Find("tr[data-file] button").Click());
         Assert.Equal(2, page.FindAll("[data-testid=refused-rows] tr[data-line]").Count);
+    }
+
+    [Fact]
+    public void RefusedRows_OfWhichOnlyTheFirstAreKept_SaySo()
+    {
+        RowFault[] faults = [new(2, "C", "x", "number.notANumber"), new(2, "Si", "x", "number.notANumber"), new(3, "C", "x", "number.notANumber")];
+        var table = Render<RefusedTable>(p => p.Add(t => t.Faults, faults).Add(t => t.Rows, 1500));
+        Assert.Contains("first 2 refused rows; 1500 were refused", table.Find("[data-testid=not-kept]").TextContent, StringComparison.Ordinal);
+
+        table.Render(p => p.Add(t => t.Rows, 2));
+        Assert.Empty(table.FindAll("[data-testid=not-kept]"));
     }
 
     [Fact]
