@@ -19,6 +19,9 @@ public sealed record CorrectionPageView(
     HeatHeadView Heat, GradeView Grade, IReadOnlyList<GradeView> OtherGrades, SampleView? LastBath, double? LastTemperatureC, double PowerKw,
     IReadOnlyList<MaterialView> Materials, IReadOnlyList<BathCorrectionView> Corrections)
 {
+    /// <summary>When the last temperature was taken; null where there is none.</summary>
+    public DateTimeOffset? LastTemperatureAt { get; init; }
+
     /// <summary>Metal that is ordered and not melted yet, kg by grade: plans of the last days that no heat was started from.</summary>
     public IReadOnlyDictionary<long, double> OrderedKg { get; init; } = new Dictionary<long, double>();
 
@@ -51,16 +54,17 @@ public sealed class CorrectionPage(IDbContextFactory<RecordsContext> contexts, T
         var grades = await GradeRows.Load(db.Grades.Where(g => g.IsActive || g.Id == head.GradeId).OrderBy(g => g.Code).Take(GradesPage.Most), ct);
         var bath = await SampleRows.Last(db, heatId, Records.Laboratory.SampleKinds.OfTheBath, ct);
         var temperature = await db.InForce<TemperatureReading>().Where(t => t.HeatId == heatId && t.TreatedLadleId == null)
-            .OrderByDescending(t => t.ObservedAt).ThenByDescending(t => t.Id).Select(t => (double?)t.TemperatureC).FirstOrDefaultAsync(ct);
+            .OrderByDescending(t => t.ObservedAt).ThenByDescending(t => t.Id).Select(t => new { t.TemperatureC, t.ObservedAt }).FirstOrDefaultAsync(ct);
         var power = await db.Furnaces.Where(f => f.Id == head.FurnaceId).Select(f => f.PowerKw).SingleAsync(ct);
         var materials = await MaterialRows.Load(
             db, db.Materials.Where(m => m.IsActive && ((m.Uses & MaterialUses.BathAddition) != 0
                 || ((m.Uses & MaterialUses.Charge) != 0 && (m.Kind == MaterialKind.SteelScrap || m.Kind == MaterialKind.PigIron))))
                 .OrderBy(m => m.Code).Take(YardPage.Most), ct);
         return new(
-            head, grades.Single(g => g.Id == head.GradeId), [.. grades.Where(g => g.Id != head.GradeId)], bath, temperature, power, materials,
+            head, grades.Single(g => g.Id == head.GradeId), [.. grades.Where(g => g.Id != head.GradeId)], bath, temperature?.TemperatureC, power, materials,
             await HeatFacts.Corrections(db, heatId, null, ct))
         {
+            LastTemperatureAt = temperature?.ObservedAt,
             OrderedKg = await Ordered(db, ct),
             NearnessPrice = await db.ChargeRules.OrderByDescending(r => r.Id).Select(r => r.NearnessPrice).FirstOrDefaultAsync(ct),
         };

@@ -52,6 +52,18 @@ public sealed class CorrectionPlanningTests : HeatTest
         Assert.Equal(["Dry", "Carbon", "Power", "TapOff"], page.FindAll("[data-testid=cautions] [data-caution]").Select(c => c.GetAttribute("data-caution")));
     }
 
+    [Fact]
+    public async Task Correction_AfterATemperature_SaysHowOldItIs()
+    {
+        await LowBath();
+        await The<RecordTemperature>().Run(Founder, new(Guid.NewGuid(), Now.AddMinutes(-14), HeatId, null, 1452), Cancellation);
+        var page = OpenCorrection();
+
+        var words = page.Find("[data-testid=temperature-age]").TextContent;
+        Assert.StartsWith("Last temperature: 1452 °C at", words, StringComparison.Ordinal);
+        Assert.EndsWith("14 min ago.", words, StringComparison.Ordinal);
+    }
+
     [Theory]
     [InlineData(3.51, true)]
     [InlineData(3.49, false)]
