@@ -40,6 +40,51 @@ public class CorrectionsAgainstGlpkTests
         Assert.True(corrected >= 100 && impossible >= 5, $"seed {Seed}: {corrected} corrected, {impossible} impossible");
     }
 
+    /// <summary>
+    /// The same with a full furnace, metal that may be tapped off and alloys in whole bags: kilograms that stay are to GLPK a material of the
+    /// bath's analysis whose price is what tapping them off would cost.
+    /// </summary>
+    [Fact]
+    public async Task Correction_WithTappingOffLittleRoomAndWholeBags_CostsWhatGlpkFinds()
+    {
+        var random = new Random(Seed);
+        var (tapped, bagged, impossible) = (0, 0, 0);
+        for (var i = 0; i < Baths; i++)
+        {
+            var free = Problem(random);
+            var problem = free with
+            {
+                CapacityKg = free.Bath.Kg * Between(random, 1, 1.3), MaxTapOffKg = free.Bath.Kg * Between(random, 0.05, 0.4), TapOffCostPerTonne = Between(random, 100, 500),
+                Additions = [.. free.Additions.Select(a => a.Code.StartsWith("ferro", StringComparison.Ordinal) ? a with { PieceKg = a.Code == "ferrosilicon" ? 10 : 5 } : a)],
+            };
+            var charge = AsCharge(problem);
+            var stays = charge with
+            {
+                Heel = Metal.Of(problem.Bath.Kg - problem.MaxTapOffKg, problem.Bath.Analysis), MeltKg = problem.Bath.Kg - problem.MaxTapOffKg,
+                MeltToleranceKg = problem.CapacityKg.Value - (problem.Bath.Kg - problem.MaxTapOffKg),
+                Materials = [.. problem.Additions, Material("stays", -problem.TapOffCostPerTonne.Value, [.. problem.Bath.Analysis.Select(p => (p.Key, p.Value))]) with { AvailableKg = problem.MaxTapOffKg }],
+            };
+            var expected = await Glpk.LeastCost(stays, TestContext.Current.CancellationToken) + (problem.TapOffCostPerTonne * problem.MaxTapOffKg / 1000);
+            var correction = CorrectionOptimiser.Plan(problem, TestContext.Current.CancellationToken);
+            var plan = correction.Plan;
+
+            Assert.True((plan.Status == PlanStatus.Infeasible) == expected is null, $"seed {Seed}, bath {i}: {plan.Status}, GLPK {expected}");
+            if (expected is not { } least)
+            {
+                impossible++;
+                continue;
+            }
+
+            if (correction.TapOffKg > 0) tapped++;
+            if (plan.Lines.Any(l => l.Code.StartsWith("ferro", StringComparison.Ordinal))) bagged++;
+            Assert.All(plan.Lines.Where(l => l.Code.StartsWith("ferro", StringComparison.Ordinal)), l => Assert.Equal(0, Math.IEEERemainder(l.Kg, 5), 1e-6));
+            Assert.True(plan.LiquidKg <= problem.CapacityKg + 1e-6);
+            Assert.True(Math.Abs(plan.TotalCost - least) <= 1e-5 * Math.Max(1, least), $"seed {Seed}, bath {i}: {plan.TotalCost}, GLPK {least}");
+        }
+
+        Assert.True(tapped >= 20 && bagged >= 50 && impossible >= 5, $"seed {Seed}: {tapped} tapped off, {bagged} with bags, {impossible} impossible");
+    }
+
     private static CorrectionProblem Problem(Random random) => new()
     {
         Bath = Metal.Of(1000 + (4000 * random.NextDouble()), Analysis.Of(
