@@ -21,4 +21,14 @@ public sealed record ControlLimits(double Centre, double StandardDeviation)
         var moving = results.Zip(results.Skip(1), (a, b) => Math.Abs(b - a)).Average();
         return moving > 0 ? new(results.Average(), moving / ControlChartConstants.RangePerDeviation(2)) : null;
     }
+
+    /// <summary>Centre and upper limit of moving ranges of two; a range has no lower limit there (ISO 7870-2, D3 = 0).</summary>
+    /// <param name="ranges">Differences from one result to the next, 0 or more each.</param>
+    /// <returns>The limits; null for none, or for ranges that are all 0.</returns>
+    public static ControlLimits? OfMovingRanges(IReadOnlyList<double> ranges)
+    {
+        ArgumentNullException.ThrowIfNull(ranges);
+        var centre = ranges.Count == 0 ? 0 : ranges.Average();
+        return centre > 0 ? new(centre, centre * (ControlChartConstants.RangeUpperFactor(2) - 1) / 3) : null;
+    }
 }

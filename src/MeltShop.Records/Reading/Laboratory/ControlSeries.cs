@@ -47,7 +47,7 @@ public sealed record ControlSeries(
            where sample.ReferenceMaterialId == referenceId
            from mean in sample.Means
            where mean.Element == element
-           select new ControlPoint(sample.Id, sample.Origin.ObservedAt, mean.Percent, mean.Count),
+           select new ControlPoint(sample.Id, sample.Origin.ObservedAt, mean.Percent, mean.Count) { Remarks = sample.Remarks },
     ];
 
     /// <summary>
@@ -60,4 +60,8 @@ public sealed record ControlSeries(
 
 /// <summary>Mean of one element in one control sample.</summary>
 /// <param name="Results">Burns in the mean.</param>
-public sealed record ControlPoint(long ControlSampleId, DateTimeOffset At, double Percent, int Results);
+public sealed record ControlPoint(long ControlSampleId, DateTimeOffset At, double Percent, int Results)
+{
+    /// <summary>What was found to be the reason, or changed; null where nobody said anything.</summary>
+    public string? Remarks { get; init; }
+}

@@ -13,6 +13,9 @@ public sealed partial class ControlChart
     /// <summary>Fewer results say too little about their own scatter: no control limits are drawn (common practice, no source).</summary>
     public const int FewestPoints = 20;
 
+    /// <summary>Of more reasons the chart tells those of signals, and of a longer one the beginning; the table has them all.</summary>
+    private const int MostReasons = 8, LongestReason = 40;
+
     /// <summary>Height of a line of words in the drawing.</summary>
     private const int WordHeight = 24;
 
@@ -72,7 +75,7 @@ public sealed partial class ControlChart
 
     private string Path => string.Join(' ', Points.Select((point, index) => $"{X(index)},{At(point.Value)}"));
 
-    private string Words => Drawn is null ? Text["TooFew", Points.Count, FewestPoints] : Text["Legend"];
+    private string? Words => Drawn is not null ? Text["Legend"].Value : Points.Count < FewestPoints ? Text["TooFew", Points.Count, FewestPoints].Value : null;
 
     private string Described => Text["Described", Title, Points.Count, $"{Show(Points[^1].Value)} {Unit}".TrimEnd(), Points.Count(point => point.Signal is not null)];
 
@@ -80,8 +83,16 @@ public sealed partial class ControlChart
 
     private string At(double value, double off = 0) => ChartScale.Text(Scale.Y(value) + off);
 
+    private bool IsTold(ChartPoint point) => point.Reason is not null && (point.Signal is not null || IsFew);
+
+    private bool IsFew { get; set; }
+
+    protected override void OnParametersSet() => IsFew = Points.Count(point => point.Reason is not null) <= MostReasons;
+
+    private static string Cut(string reason) => reason.Length > LongestReason ? reason[..(LongestReason - 1)] + "…" : reason;
+
     /// <summary>Reasons stand above the drawing, in two lines by turns, so that neighbours stay legible.</summary>
-    private double LeadTop(int index) => Points.Take(index).Count(point => point.Reason is not null) % 2 == 0 ? WordHeight : 2 * WordHeight;
+    private double LeadTop(int index) => Points.Take(index).Count(IsTold) % 2 == 0 ? WordHeight : 2 * WordHeight;
 
     private string LeadFrom(int index) => ChartScale.Text(LeadTop(index) + 4);
 

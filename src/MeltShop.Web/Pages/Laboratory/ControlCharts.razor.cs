@@ -15,7 +15,7 @@ public sealed partial class ControlCharts
     private int Decimals => Series.Certified.Element.Decimals;
 
     private IReadOnlyList<ChartPoint> Points =>
-        [.. Series.Points.Select((point, index) => new ChartPoint(Site.DayAndTime(point.At), point.Percent, Signal(index)))];
+        [.. Series.Points.Select((point, index) => new ChartPoint(Site.DayAndTime(point.At), point.Percent, Signal(index), point.Remarks))];
 
     private string? Last => Series.Signals.Any(signal => signal.Point == Series.Points.Count - 1) ? Text["LastBreaks", Signal(Series.Points.Count - 1)!].Value : null;
 
@@ -24,16 +24,8 @@ public sealed partial class ControlCharts
     private IReadOnlyList<ChartPoint> Ranges => [.. Moving.Select((range, index) => new ChartPoint(
         Site.DayAndTime(Series.Points[index + 1].At), range, RangeLimits is { } limits && range > limits.Action.Upper ? Text["RangeOver"].Value : null))];
 
-    /// <summary>Centre and upper limit of ranges of two from the baseline; a range has no lower limit there (ISO 7870-2, D3 = 0).</summary>
-    private ControlLimits? RangeLimits
-    {
-        get
-        {
-            if (Series.IsGiven || Series.Limits is null) return null;
-            var centre = Moving.Take(ControlSeries.Baseline - 1).Average();
-            return new(centre, centre * (ControlChartConstants.RangeUpperFactor(2) - 1) / 3);
-        }
-    }
+    /// <summary>From the checks that set the limits of the individuals.</summary>
+    private ControlLimits? RangeLimits => Series.IsGiven || Series.Limits is null ? null : ControlLimits.OfMovingRanges([.. Moving.Take(ControlSeries.Baseline - 1)]);
 
     private string? Signal(int index)
     {

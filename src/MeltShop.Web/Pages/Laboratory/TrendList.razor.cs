@@ -70,8 +70,17 @@ public sealed partial class TrendList
 
     private WindowView? Window => View!.Grade?.At(Filter.Treated ? WindowStage.Poured : WindowStage.Furnace).FirstOrDefault(window => window.Quantity == Filter.Element.Symbol);
 
-    /// <summary>Grades are never mixed under one pair of limits.</summary>
-    private ControlLimits? Limits => View!.Grade is null || View.Trend.Points.Count < ControlChart.FewestPoints ? null : ControlLimits.FromIndividuals([.. View.Trend.Points.Select(point => point.Percent)]);
+    /// <summary>Neither grades nor furnaces are mixed under one pair of limits: null until one of each is chosen.</summary>
+    private TrendControl? Control => View!.Grade is null || FurnaceInAddress is null ? null : TrendControl.Of(View.Trend.Points, Rules);
+
+    private ControlLimits? Limits { get; set; }
+
+    private ControlLimits? RangeLimits { get; set; }
+
+    /// <summary>From one heat's first coin to the next; none without limits.</summary>
+    private IReadOnlyList<ChartPoint> Ranges { get; set; } = [];
+
+    private string LimitWords { get; set; } = "";
 
     private IReadOnlyList<ChartPoint> Points { get; set; } = [];
 
@@ -96,15 +105,20 @@ public sealed partial class TrendList
 
     protected override void Arrived(TrendContent view)
     {
-        var values = view.Trend.Points.Select(point => point.Percent).ToList();
-        var found = Limits is { } limits ? RunRules.Find(values, limits, Rules).ToLookup(signal => signal.Result, signal => signal.Rule) : null;
+        var control = Control;
+        Limits = control?.Limits;
+        LimitWords = control is null ? Text["MixedGrades"] : Text[Limits is null ? "FewFirsts" : "FirstsOnly", control.Firsts.Count, ControlSeries.Baseline];
+        RangeLimits = Limits is null ? null : ControlLimits.OfMovingRanges(control!.Moving);
         Points =
         [
-            .. view.Trend.Points.Select((point, index) => new ChartPoint(
-                point.HeatNumber, point.Percent, found?[index].Any() == true ? string.Join("; ", found[index].Select(rule => Text["Rule." + rule].Value)) : null)
-                { Address = $"/heats/{Name(point.HeatId)}" }),
+            .. view.Trend.Points.Select(point => new ChartPoint(point.HeatNumber, point.Percent, Signal(control, point)) { Address = $"/heats/{Name(point.HeatId)}" }),
         ];
+        Ranges = RangeLimits is null ? [] : [.. control!.Moving.Zip(control.Firsts.Skip(1), (range, point) => new ChartPoint(
+            point.HeatNumber, range, range > RangeLimits.Action.Upper ? Text["RangeOver"].Value : null) { Address = $"/heats/{Name(point.HeatId)}" })];
     }
+
+    private string? Signal(TrendControl? control, TrendPoint point) =>
+        control?.Signals[point.SampleId].Select(rule => Text["Rule." + rule].Value).ToList() is { Count: > 0 } rules ? string.Join("; ", rules) : null;
 
     protected override bool Concerns(ChangeNotice change) => change.Kind is ChangeKind.Sample;
 

@@ -1,4 +1,5 @@
 using Bunit;
+using MeltShop.Metallurgy.Statistics;
 using MeltShop.Operations.Laboratory;
 using MeltShop.Records.Laboratory;
 using MeltShop.Records.People;
@@ -114,6 +115,51 @@ public sealed class LaboratoryTests : HeatTest
         Assert.Equal($"/heats/{HeatId}", page.Find("[data-testid=chart-table] a").GetAttribute("href"));
         Assert.Contains("no heat can be judged (1 lack", page.Find("[data-testid=hit-rate]").TextContent, StringComparison.Ordinal); // copper was not measured
         Assert.StartsWith("/laboratory/trends.csv?element=Si", page.Find("[data-testid=export]").GetAttribute("href"), StringComparison.Ordinal);
+    }
+
+    /// <summary>Twenty heats: first coins of 1.50 and 1.54 by turns, each followed by a coin of the corrected bath at 1.80.</summary>
+    [Fact]
+    public void TrendControl_OfSeveralCoinsAHeat_TakesTheFirstOfEach()
+    {
+        var points = Enumerable.Range(0, 20).SelectMany(heat => new[] { heat % 2 == 0 ? 1.50 : 1.54, 1.80 }.Select((percent, coin) => new TrendPoint(
+            heat * 2 + coin, heat, $"H{heat}", DateTimeOffset.UnixEpoch.AddHours(heat).AddMinutes(coin), SampleKind.Bath, null, percent))).ToList();
+        var control = TrendControl.Of(points, RunRules.Usual);
+
+        Assert.Equal(1.52, control.Limits!.Centre, 9);
+        Assert.Equal(0.04 / 1.128, control.Limits.StandardDeviation, 1e-4); // 1.128 is rounded
+        Assert.Empty(control.Signals);
+        Assert.All(control.Moving, range => Assert.Equal(0.04, range, 9));
+        Assert.Null(TrendControl.Of([.. points.Take(38)], RunRules.Usual).Limits);
+    }
+
+    [Fact]
+    public async Task Trend_OfAGradeInAllFurnaces_SaysThatLimitsNeedOne()
+    {
+        await GoodSample();
+        SignIn(Role.Supervisor);
+        The<NavigationManager>().NavigateTo($"/laboratory/trends?element=Si&grade={GradeId}");
+        var page = Render<TrendList>();
+        page.WaitForState(() => page.FindAll("[data-testid=limit-words]").Count > 0, Patience);
+        Assert.Contains("choose a grade and a furnace", page.Find("[data-testid=limit-words]").TextContent, StringComparison.Ordinal);
+
+        The<NavigationManager>().NavigateTo($"/laboratory/trends?element=Si&grade={GradeId}&furnace={FurnaceId}");
+        page = Render<TrendList>();
+        page.WaitForState(() => page.FindAll("[data-testid=limit-words]").Count > 0, Patience);
+        Assert.Contains("Heats: 1; none before 20", page.Find("[data-testid=limit-words]").TextContent, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task ControlSample_WithRemarks_HasThemOnTheChart()
+    {
+        var (instrument, reference) = await Set();
+        await Check(instrument, reference, 3.30);
+        await The<RecordControlSample>().Run(Founder, new(
+            Guid.NewGuid(), Now, instrument, reference, [[new("C", 3.31, false, "3.31")]], "new argon bottle"), Cancellation);
+        SignIn(Role.Melter);
+        var page = Render<InstrumentDetail>(parameters => parameters.Add(p => p.Id, instrument));
+        page.WaitForElement("[data-testid=chart-table]", Patience);
+
+        Assert.Contains(page.FindAll("[data-testid=control-chart] text"), text => text.TextContent == "new argon bottle");
     }
 
     private async Task<(long Instrument, long Reference)> Set() => (
