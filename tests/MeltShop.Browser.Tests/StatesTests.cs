@@ -44,10 +44,11 @@ public sealed class StatesTests(Chromium chromium)
         await using var app = new RunningApp();
         await app.StartAsync(database.Settings);
         await database.WriteAsync(await MoreAsync(database, "Heats", "Number", "OTF-2025-"));
+        await database.WriteAsync(await MoreAsync(database, "CastingOrders", "Number", "1040-"));
         await using var context = await chromium.TabletAsync(app.Address);
         var page = await context.SignInAsync("ruta");
 
-        Assert.Empty(await VisitAsync(page, ["/history", "/yard", "/find?words=OTF-2025"], "long"));
+        Assert.Empty(await VisitAsync(page, ["/history", "/orders?show=closed", "/yard", "/find?words=OTF-2025"], "long"));
         await Assertions.Expect(page.Locator("[data-testid=more]")).ToBeVisibleAsync();
         await page.OpenAsync("/history");
         await Assertions.Expect(page.Locator("[data-testid=older]")).ToBeVisibleAsync();

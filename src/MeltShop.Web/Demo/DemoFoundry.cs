@@ -33,6 +33,7 @@ internal sealed class DemoFoundry(IServiceProvider services, IDbContextFactory<R
         await DemoLaboratory.Add(hands, cancellation);
         var materials = await DemoYard.Fill(hands, catalogue, cancellation);
         var grades = await DemoGrades.Add(hands, catalogue, cancellation);
+        await DemoOrders.Take(hands, grades, cancellation);
         await new DemoHeat(hands, contexts, equipment, materials).Melt(grades["EN-GJS-500-7"], cancellation);
     }
 

@@ -14,6 +14,11 @@ public abstract class FindPageTests(Database database)
         var foundry = await Foundry.Found(database);
         var heat = await foundry.Heat(HeatState.Closed);
 
+        var order = Facts.Order($"{foundry.Grade.Code}/4711", foundry.Grade.Id);
+        await foundry.Write("TakeOrder", (db, _) => db.Add(order));
+
+        await Finds(order.Number.ToLowerInvariant(), FoundKind.Order, order.Id);
+        await Finds("BRACK", FoundKind.Order, order.Id);
         await Finds(heat.Number[^4..].ToLowerInvariant(), FoundKind.Heat, heat.Id);
         await Finds(foundry.Steel.Code[1..].ToLowerInvariant(), FoundKind.Material, foundry.Steel.Id);
         await Finds(foundry.Steel.Name.ToUpperInvariant(), FoundKind.Material, foundry.Steel.Id);

@@ -3,7 +3,7 @@ using Microsoft.EntityFrameworkCore;
 
 namespace MeltShop.Records.Reading.Finding;
 
-/// <summary>Looks for words in what people call things by: numbers of heats, codes and names of materials, codes of grades, furnaces.</summary>
+/// <summary>Looks for words in what people call things by: numbers of heats and orders, castings, codes and names of materials, codes of grades, furnaces.</summary>
 public sealed class FindPage(IDbContextFactory<RecordsContext> contexts)
 {
     /// <summary>Rows of each kind that are shown; the page says when there are more.</summary>
@@ -19,6 +19,8 @@ public sealed class FindPage(IDbContextFactory<RecordsContext> contexts)
         var upper = text.ToUpperInvariant();
         var heats = await HistoryQuery.Of(db, new(Number: text), null).Take(Most + 1)
             .Select(h => new Found(FoundKind.Heat, h.Id, h.Number, db.Grades.Single(g => g.Id == h.GradeId).Code)).ToListAsync(ct);
+        var orders = await db.CastingOrders.Where(o => o.Number.ToUpper().Contains(upper) || o.Casting.ToUpper().Contains(upper)).OrderByDescending(o => o.DueOn).ThenBy(o => o.Number)
+            .Take(Most + 1).Select(o => new Found(FoundKind.Order, o.Id, o.Number, o.Casting)).ToListAsync(ct);
         var furnaces = await db.Furnaces.Where(f => f.Code.ToUpper().Contains(upper) || f.Name.ToUpper().Contains(upper)).OrderBy(f => f.Code).Take(Most + 1)
             .Select(f => new Found(FoundKind.Furnace, f.Id, f.Code, f.Name)).ToListAsync(ct);
         var materials = await db.Materials.Where(m => m.Code.ToUpper().Contains(upper) || m.Name.ToUpper().Contains(upper)).OrderBy(m => m.Code).Take(Most + 1)
@@ -26,7 +28,7 @@ public sealed class FindPage(IDbContextFactory<RecordsContext> contexts)
         var grades = await db.Grades.Where(g => g.Code.ToUpper().Contains(upper)).OrderBy(g => g.Code).Take(Most + 1)
             .Select(g => new Found(FoundKind.Grade, g.Id, g.Code, "")).ToListAsync(ct);
 #pragma warning restore CA1304, CA1311, CA1862
-        List<Found>[] kinds = [heats, furnaces, materials, grades];
+        List<Found>[] kinds = [heats, orders, furnaces, materials, grades];
         return new([.. kinds.SelectMany(rows => rows.Take(Most))], kinds.Any(rows => rows.Count > Most));
     }
 }

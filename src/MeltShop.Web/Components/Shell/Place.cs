@@ -27,6 +27,7 @@ public sealed record Place(string Address, string Word, string Icon, params IRea
         new("/yard", "Yard", Icons.Material.Filled.Inventory2, Role.Metallurgist, Role.Supervisor),
         new("/grades", "Grades", Icons.Material.Filled.Rule, Role.Metallurgist, Role.Inspector),
         new("/equipment", "Equipment", Icons.Material.Filled.LocalDrink, Role.Metallurgist),
+        new("/orders", "Orders", Icons.Material.Filled.Assignment, Role.Supervisor),
         new("/recall", "Recall", Icons.Material.Filled.AssignmentReturn, Role.Supervisor),
         new("/import", "Import", Icons.Material.Filled.UploadFile),
         new("/shop", "Shop", Icons.Material.Filled.Storefront, Role.Administrator) { SeenBy = [Role.Administrator] },

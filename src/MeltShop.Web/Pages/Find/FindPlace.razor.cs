@@ -25,13 +25,14 @@ public sealed partial class FindPlace
         return await Page.Load(WordsInAddress, ct);
     }
 
-    protected override bool Concerns(ChangeNotice change) => change.Kind is ChangeKind.Heat or ChangeKind.Material or ChangeKind.Grade or ChangeKind.Furnace;
+    protected override bool Concerns(ChangeNotice change) => change.Kind is ChangeKind.Heat or ChangeKind.Order or ChangeKind.Material or ChangeKind.Grade or ChangeKind.Furnace;
 
     private void Look() => Addresses.NavigateTo(Addresses.GetUriWithQueryParameter("words", words.Text.Trim() is { Length: > 0 } text ? text : null));
 
     private static string Address(Found row) => row.Kind switch
     {
         FoundKind.Heat => $"/heats/{row.Id}",
+        FoundKind.Order => $"/orders/{row.Id}",
         FoundKind.Material => $"/yard/{row.Id}",
         FoundKind.Grade => $"/grades/{row.Id}",
         _ => $"/history?furnace={row.Id}",

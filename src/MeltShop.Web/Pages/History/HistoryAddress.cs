@@ -6,6 +6,7 @@ namespace MeltShop.Web.Pages.History;
 /// <summary>Places, days and instants of the history as they stand in an address.</summary>
 internal static class HistoryAddress
 {
+    private const string DayForm = "yyyy-MM-dd";
     private const string InstantForm = "yyyy-MM-dd'T'HH:mm:ss.ffffff'Z'";
 
     /// <summary>The last row of the page before: microseconds since 1970 and id.</summary>
@@ -24,7 +25,10 @@ internal static class HistoryAddress
 
     /// <summary>A day as the browser's date field writes it, <c>2026-03-31</c>; null where it is none, or one that no shop has records of.</summary>
     public static DateOnly? ReadDay(string? text) =>
-        DateOnly.TryParseExact(text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var day) && day.Year is > 1900 and < 2200 ? day : null;
+        DateOnly.TryParseExact(text, DayForm, CultureInfo.InvariantCulture, DateTimeStyles.None, out var day) && day.Year is > 1900 and < 2200 ? day : null;
+
+    /// <summary>The same, written.</summary>
+    public static string Write(DateOnly day) => day.ToString(DayForm, CultureInfo.InvariantCulture);
 
     /// <summary>An instant to the microsecond, as it is kept, of the world's clock: <c>2026-03-31T06:05:00.000000Z</c>.</summary>
     public static string Write(DateTimeOffset instant) => instant.UtcDateTime.ToString(InstantForm, CultureInfo.InvariantCulture);

@@ -12,6 +12,8 @@ public sealed class FindPlaceTests : DemoShopTest
 {
     [Theory]
     [InlineData("0001", "Heat", "/heats/")]
+    [InlineData("1041", "Order", "/orders/")]
+    [InlineData("wheel", "Order", "/orders/")]
     [InlineData("500-7", "Grade", "/grades/")]
     [InlineData("furnace-1", "Furnace", "/history?furnace=")]
     public void Find_WordsInTheAddress_LeadToWhatIsCalledSo(string words, string kind, string address)
