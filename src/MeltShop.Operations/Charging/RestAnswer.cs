@@ -21,16 +21,22 @@ public enum RestStanding
     /// <summary>No charge was found in the time that there is.</summary>
     None,
 
-    /// <summary>Something is in whose analysis nobody knows, so that nobody can say what the furnace holds.</summary>
-    NoAnalysis,
+    /// <summary>Something is in of which something is not known, so that nobody can say what the furnace holds.</summary>
+    Unknown,
 }
 
 /// <summary>The rest of a charge as it was planned anew.</summary>
 /// <param name="Charge">The whole charge as it should become, what is in already included; null where nobody can say.</param>
 public sealed record RestAnswer(RestStanding Standing, ChargeEvaluation? Charge)
 {
-    /// <summary>Names of what is in the furnace without an analysis.</summary>
-    public IReadOnlyList<string> Unknown { get; init; } = [];
+    /// <summary>What is in the furnace and cannot be reckoned with.</summary>
+    public IReadOnlyList<UnknownMaterial> Unknown { get; init; } = [];
+
+    /// <summary>What the charge stands on; null where only masses were asked about.</summary>
+    public RestHeel? Heel { get; init; }
+
+    /// <summary>The most liquid that it may make if the heel is the larger of those that are told, kg; null where nobody can say.</summary>
+    public double? MostLiquidKg => LiquidKg + (Heel is { } heel ? heel.MostKg - heel.Metal.Kg : 0);
 
     /// <summary>How far what is still to come can move each limited quantity.</summary>
     public IReadOnlyList<ReachableRange> StillPossible { get; init; } = [];
@@ -43,4 +49,11 @@ public sealed record RestAnswer(RestStanding Standing, ChargeEvaluation? Charge)
 
     /// <summary>What the melt will miss.</summary>
     public IReadOnlyList<Miss> Misses => Charge?.Misses ?? [];
+}
+
+/// <summary>A material that is in and was not planned.</summary>
+/// <param name="Why">Code of what is missing, as <see cref="ChargeMaterials.Gap"/> has it; <see cref="Gone"/> where the yard has it no more.</param>
+public sealed record UnknownMaterial(string Code, string Name, string Why)
+{
+    public const string Gone = "material.gone";
 }

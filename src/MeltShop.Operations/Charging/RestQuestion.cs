@@ -2,6 +2,7 @@ using MeltShop.Charging;
 using MeltShop.Charging.Plans;
 using MeltShop.Charging.Problems;
 using MeltShop.Charging.WeighingIn;
+using MeltShop.Metallurgy.Chain;
 using MeltShop.Operations.Storing;
 using MeltShop.Records.Reading.Heats;
 using MeltShop.Records.Reading.Yard;
@@ -10,7 +11,7 @@ namespace MeltShop.Operations.Charging;
 
 /// <summary>
 /// The question "what should the rest of the charge be?", from what is really in the furnace. What was weighed in cannot be taken out
-/// again; all else may change within the plan's own bounds and today's stock. The heel stays the one that was planned with.
+/// again; all else may change within the plan's own bounds and today's stock. Of the heel see <see cref="RestHeel"/>.
 /// </summary>
 public static class RestQuestion
 {
@@ -20,18 +21,20 @@ public static class RestQuestion
     /// <param name="heat">A heat that is being charged.</param>
     /// <param name="yard">What lies in the yard now.</param>
     /// <param name="cancellation">Ends the call.</param>
-    /// <returns>Null where nothing is weighed in yet: the plan stands as it is.</returns>
+    /// <returns>Null where nothing is weighed in yet and the heel is the planned one: the plan stands as it is.</returns>
     public static RestAnswer? Answer(HeatView heat, IReadOnlyList<MaterialView> yard, CancellationToken cancellation = default)
     {
         ArgumentNullException.ThrowIfNull(heat);
         var weighings = heat.Weighings.Where(weighing => !weighing.Origin.IsCorrected && !weighing.IntoBath).ToList();
-        if (weighings.Count == 0) return null;
+        var asked = StoredJson.Value<ChargeProblem>(heat.Plan.Problem);
+        var heel = RestHeel.Of(heat, asked);
+        if (weighings.Count == 0 && heel is { Differs: false, IsOther: false }) return null;
         var weighed = weighings.GroupBy(weighing => weighing.MaterialCode).ToDictionary(group => group.Key, group => group.Sum(weighing => weighing.Kg));
         var names = weighings.ToLookup(weighing => weighing.MaterialCode, weighing => weighing.MaterialName);
-        var asked = StoredJson.Value<ChargeProblem>(heat.Plan.Problem);
         var planned = StoredJson.Value<ChargePlan>(heat.Plan.Answer);
-        var answer = Answer(asked, weighed, planned.Lines.Sum(line => line.Kg), yard, StoredChoice.IsByHand(heat.Plan) ? planned : null, cancellation);
-        return answer with { Unknown = [.. answer.Unknown.Select(code => names[code].First())] };
+        var byHand = StoredChoice.IsByHand(heat.Plan) ? planned : null;
+        var answer = Answer(asked, weighed, planned.Lines.Sum(line => line.Kg), yard, byHand, heel.Metal, cancellation);
+        return answer with { Heel = heel, Unknown = [.. answer.Unknown.Select(material => material with { Name = names[material.Code].First() })] };
     }
 
     /// <param name="asked">What was asked before anything was weighed.</param>
@@ -39,21 +42,25 @@ public static class RestQuestion
     /// <param name="plannedKg">All that was to be weighed in, kg: what a greatest share is a share of.</param>
     /// <param name="yard">What lies in the yard now.</param>
     /// <param name="byHand">The charge where a person made it: it stands as long as it misses nothing new; null for one that was planned.</param>
+    /// <param name="heel">What the charge stands on; null for what the plan was made with.</param>
     /// <param name="cancellation">Ends the call.</param>
     public static RestAnswer Answer(
         ChargeProblem asked, IReadOnlyDictionary<string, double> weighedKg, double plannedKg, IReadOnlyList<MaterialView> yard, ChargePlan? byHand = null,
-        CancellationToken cancellation = default)
+        Metal? heel = null, CancellationToken cancellation = default)
     {
         ArgumentNullException.ThrowIfNull(asked);
         ArgumentNullException.ThrowIfNull(weighedKg);
         ArgumentNullException.ThrowIfNull(yard);
         var known = asked.Materials.Select(material => material.Code).ToHashSet();
         var extra = weighedKg.Keys.Where(code => !known.Contains(code)).ToDictionary(code => code, code => yard.FirstOrDefault(item => item.Code == code));
-        // Not measured is not zero: without an analysis it would count as pure iron, without a yield nobody knows how much metal it made.
-        List<string> unknown = [.. extra.Where(item => item.Value is not { Analysis: not null, MetallicYieldPercent: not null }).Select(item => item.Key)];
-        if (unknown.Count > 0) return new(RestStanding.NoAnalysis, null) { Unknown = unknown };
+        List<UnknownMaterial> unknown =
+        [
+            .. extra.Select(item => (item.Key, item.Value?.Name, Why: item.Value is { } lying ? ChargeMaterials.Gap(lying) : UnknownMaterial.Gone))
+                .Where(item => item.Why is not null).Select(item => new UnknownMaterial(item.Key, item.Name ?? item.Key, item.Why!)),
+        ];
+        if (unknown.Count > 0) return new(RestStanding.Unknown, null) { Unknown = unknown };
 
-        var begun = Begun(asked, plannedKg, weighedKg, yard, extra.Values.Select(item => item!));
+        var begun = Begun(asked with { Heel = heel ?? asked.Heel }, plannedKg, weighedKg, yard, extra.Values.Select(item => item!));
         var rest = Replan.Of(begun, cancellation);
         if (byHand is not null && AsMade(asked, begun, byHand) is { } made) return made with { StillPossible = rest.StillPossible };
         if (rest.IsReachable) return Of(RestStanding.Kept, rest);
@@ -81,7 +88,7 @@ public static class RestQuestion
         WeighedKg = weighed,
         Materials =
         [
-            .. asked.Materials.Concat(extra.Select(item => ChargeMaterials.Taken(item, new MaterialChoice(item.Code, Include: true, MaxKg: 0))!)).Select(material =>
+            .. asked.Materials.Concat(extra.Select(item => ChargeMaterials.Taken(item, new MaterialChoice(item.Code, Include: true, MaxKg: weighed[item.Code]))!)).Select(material =>
                 Begun(material, weighed.GetValueOrDefault(material.Code), plannedKg, yard.FirstOrDefault(item => item.Code == material.Code)?.StockKg)),
         ],
     };

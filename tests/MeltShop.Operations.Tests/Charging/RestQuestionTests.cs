@@ -115,18 +115,50 @@ public sealed class RestQuestionTests
     }
 
     [Fact]
-    public void Rest_SomethingIsInWithoutAnAnalysis_IsNotTakenForIronAndNamesIt()
+    public void Rest_SomethingElseIsInAndTheTargetIsMissed_TellsOnlyWhatIsMissed()
     {
-        var rest = RestQuestion.Answer(Asked, Weighed(("x", 100)), plannedKg: 1000, [Lying("x")], cancellation: TestContext.Current.CancellationToken);
+        // Nobody asked for x, so that no greatest mass of it was missed.
+        var rest = RestQuestion.Answer(
+            Asked, Weighed(("x", 100), ("cu", 10)), plannedKg: 1000, [Lying("x", new MaterialPercentView(Element.C, 5, null, null))], cancellation: TestContext.Current.CancellationToken);
 
-        Assert.Equal(RestStanding.NoAnalysis, rest.Standing);
-        Assert.Equal("x", Assert.Single(rest.Unknown));
+        Assert.Equal(RestStanding.Missed, rest.Standing);
+        Assert.Equal("Cu", Assert.Single(rest.Misses).Name);
+        Assert.Equal(100, Kg(rest, "x"));
+    }
+
+    [Theory]
+    [InlineData("material.noAnalysis")]
+    [InlineData("material.noYield")]
+    [InlineData("material.noMgRecovery")]
+    [InlineData("material.gone")]
+    public void Rest_SomethingIsInThatCannotBeReckoned_IsNotPlannedAndSaysWhat(string why)
+    {
+        var iron = new MaterialPercentView(Element.C, 3.6, null, null);
+        IReadOnlyList<MaterialView> yard = why switch
+        {
+            "material.noAnalysis" => [Lying("x")],
+            "material.noYield" => [Lying("x", iron) with { MetallicYieldPercent = null }],
+            // Returns of treated iron: without a recovery all of the magnesium would count as staying.
+            "material.noMgRecovery" => [Lying("x", iron, new MaterialPercentView(Element.Mg, 0.04, null, null))],
+            _ => [],
+        };
+        var rest = RestQuestion.Answer(Asked, Weighed(("x", 100)), plannedKg: 1000, yard, cancellation: TestContext.Current.CancellationToken);
+
+        Assert.Equal(RestStanding.Unknown, rest.Standing);
+        Assert.Equal(("x", why), (Assert.Single(rest.Unknown).Code, rest.Unknown[0].Why));
         Assert.Null(rest.Lines);
     }
 
     [Fact]
-    public void Rest_SomethingIsInThatTheYardDoesNotKnow_IsNotPassedOver() =>
-        Assert.Equal(RestStanding.NoAnalysis, Rest(("gone", 100)).Standing);
+    public void Rest_OnAnotherHeel_FillsUpFromThatOne()
+    {
+        // 100 kg with 4 % C are in the furnace: 31 kg of carbon less 4 kg, from b at 5 %.
+        var rest = RestQuestion.Answer(
+            Asked, Weighed(), plannedKg: 1000, [], heel: Metal.Of(100, Analysis.Of([KeyValuePair.Create(Element.C, 4.0)])), cancellation: TestContext.Current.CancellationToken);
+
+        Assert.Equal(RestStanding.Kept, rest.Standing);
+        Assert.Equal((540, 360), (Math.Round(Kg(rest, "b"), 6), Math.Round(Kg(rest, "a"), 6)));
+    }
 
     [Fact]
     public void Rest_OfAChargeMadeByHand_StandsAsItWasMadeWhileItHolds()
@@ -157,7 +189,7 @@ public sealed class RestQuestionTests
     }
 
     private static RestAnswer ByHand((string Code, double Kg)[] made, params (string Code, double Kg)[] weighed) => RestQuestion.Answer(
-        Asked, Weighed(weighed), plannedKg: 1000, [], HandCharge.Of(Asked, made.Select(m => new ChosenMass(m.Code, m.Kg))).AsPlan, TestContext.Current.CancellationToken);
+        Asked, Weighed(weighed), plannedKg: 1000, [], HandCharge.Of(Asked, made.Select(m => new ChosenMass(m.Code, m.Kg))).AsPlan, cancellation: TestContext.Current.CancellationToken);
 
     private static RestAnswer Rest(params (string Code, double Kg)[] weighed) =>
         RestQuestion.Answer(Asked, Weighed(weighed), plannedKg: 1000, [], cancellation: TestContext.Current.CancellationToken);

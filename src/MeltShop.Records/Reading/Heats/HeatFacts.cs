@@ -39,6 +39,14 @@ internal static class HeatFacts
             Analysis.Of(r.Fact.Percents.Select(p => KeyValuePair.Create(p.Element, p.Percent))))),
     ];
 
+    /// <summary>The heel in force that the heat began with; null where there is none.</summary>
+    public static async Task<HeatHeelView?> Heel(RecordsContext db, HeatHeadView heat, CancellationToken ct)
+    {
+        var heel = await db.InForce<Heel>().AsNoTracking().Include(h => h.Percents).Where(h => h.FurnaceId == heat.FurnaceId && h.ObservedAt <= heat.StartedAt)
+            .OrderByDescending(h => h.ObservedAt).ThenByDescending(h => h.Id).FirstOrDefaultAsync(ct);
+        return heel is null ? null : new(Analysis.Of(heel.Percents.Select(p => KeyValuePair.Create(p.Element, p.Percent))), heel.EnteredAt);
+    }
+
     public static async Task<IReadOnlyList<BurnDecisionView>> BurnDecisions(RecordsContext db, long heatId, DateTimeOffset? known, CancellationToken ct) =>
     [
         .. (await db.Rows(db.BurnDecisions.Where(d => db.Samples.Any(s => s.Id == d.SampleId && s.HeatId == heatId)), known, ct))

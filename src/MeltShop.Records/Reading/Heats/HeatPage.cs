@@ -1,3 +1,4 @@
+using MeltShop.Records.Heats;
 using MeltShop.Records.Reading.Charge;
 using MeltShop.Records.Reading.Grades;
 using MeltShop.Records.Reading.Laboratory;
@@ -37,6 +38,7 @@ public sealed class HeatPage(IDbContextFactory<RecordsContext> contexts)
             Steps = await HeatFacts.Steps(db, heatId, known, ct),
             LadleSteps = await HeatFacts.LadleSteps(db, heatId, known, ct),
             Corrections = await HeatFacts.Corrections(db, heatId, known, ct),
+            Heel = known is null && head.State is HeatState.Charging ? await HeatFacts.Heel(db, head, ct) : null,
             Coins = known is null ? await CoinRows.Load(db, CoinRows.Waiting(db).Where(c => c.HeatId == heatId), ct) : [],
             Instruments = await InstrumentStates.Load(db, [.. samples.Select(s => s.Instrument).OfType<InstrumentView>().DistinctBy(i => i.Id)], ct),
             KnownAt = known,

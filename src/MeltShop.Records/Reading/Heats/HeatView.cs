@@ -34,6 +34,9 @@ public sealed record HeatView(
     /// <summary>Corrections of the bath that were accepted, the latest last.</summary>
     public IReadOnlyList<BathCorrectionView> Corrections { get; init; } = [];
 
+    /// <summary>The heel on record; null where there is none, and once the heat is not being charged any more.</summary>
+    public HeatHeelView? Heel { get; init; }
+
     /// <summary>Coins of which no result has come yet.</summary>
     public IReadOnlyList<CoinView> Coins { get; init; } = [];
 
@@ -68,6 +71,10 @@ public sealed record HeatStepView(Origin Origin, HeatState State);
 
 /// <inheritdoc cref="LadleStep"/>
 public sealed record LadleStepView(Origin Origin, long TreatedLadleId, TreatedLadleState State);
+
+/// <summary>What was in the furnace when the heat started, as the heat before or a dip left it.</summary>
+/// <param name="Analysis">Empty where it was not measured.</param>
+public sealed record HeatHeelView(Analysis Analysis, DateTimeOffset EnteredAt);
 
 /// <summary>A fact in the order of things; the lists of the view hold what it says.</summary>
 public sealed record TimelineRow(TimelineKind Kind, Origin Origin);
