@@ -13,7 +13,7 @@ using Microsoft.AspNetCore.Components;
 namespace MeltShop.Web.Pages.Heats;
 
 /// <summary>What goes into the furnace, in the order of loading: target, what the scale said, and what is left. A material may be weighed several times.</summary>
-public sealed partial class WeighInCard
+public sealed partial class WeighInCard : IDisposable
 {
     private readonly WeighingEntry entry = new();
     private (double Kg, string Name)? weighed;
@@ -21,6 +21,7 @@ public sealed partial class WeighInCard
     private bool hasFailed;
     private RestAnswer? rest;
     private HeatScreen? planned;
+    private CancellationTokenSource? planning;
 
     [Parameter, EditorRequired]
     public HeatScreen Screen { get; set; } = null!;
@@ -47,32 +48,59 @@ public sealed partial class WeighInCard
     /// <summary>Asked for only where the yard has lots of the material.</summary>
     private IReadOnlyList<LotView>? Lots => Screen.Yard.FirstOrDefault(item => Id(item.Id) == entry.Material.Value)?.Lots;
 
-    private string? Left => Current is { LeftKg: > 0, IsDone: false } row ? Text["StillTo", MassText.Show(row.LeftKg)].Value : null;
+    private string? Left => Current is { IsOpen: true } row ? Text["StillTo", MassText.Show(row.LeftKg)].Value : null;
+
+    public void Dispose() => Stop();
 
     protected override async Task OnParametersSetAsync()
     {
+        if (planned == Screen)
+        {
+            Show();
+            return;
+        }
+
+        (planned, hasFailed) = (Screen, false);
+        Stop();
+        // Once the bath was sampled its correction has the word.
+        if (IsBath) rest = null;
         Show();
-        if (planned == Screen || Screen.Heat.Heat.State is HeatState.Closed or HeatState.Cancelled) return;
-        planned = Screen;
-        await PlanRest(Screen);
+        if (IsBath) return;
+        planning = new();
+        await PlanRest(Screen, planning.Token);
         Show();
     }
 
     /// <summary>Plans the rest from what is really in, away from the page's own thread. Where that fails the first plan stays, and the page says so.</summary>
-    private async Task PlanRest(HeatScreen screen)
+    private async Task PlanRest(HeatScreen screen, CancellationToken cancellation)
     {
         try
         {
-            var answer = await Task.Run(() => RestQuestion.Answer(screen.Heat, screen.Yard));
-            if (planned == screen) (rest, hasFailed) = (answer, false);
+            var answer = await Task.Run(() => RestQuestion.Answer(screen.Heat, screen.Yard, cancellation), cancellation);
+            if (planned == screen) rest = answer;
+        }
+        catch (OperationCanceledException) when (cancellation.IsCancellationRequested)
+        {
+            // Another weighing came meanwhile, or the page was left.
+            return;
         }
 #pragma warning disable CA1031 // whatever kept it from being planned: weighing goes on
         catch (Exception fault)
 #pragma warning restore CA1031
         {
+            if (planned != screen) return;
             Log.LogError(fault, "The rest of a charge could not be planned");
             (rest, hasFailed) = (null, true);
         }
+
+        Stop();
+    }
+
+    private void Stop()
+    {
+        planning?.Cancel();
+        planning?.Dispose();
+        planning = null;
     }
 
     private void Show()
@@ -120,6 +148,7 @@ public sealed partial class WeighInCard
         { IsOver: true, PlannedKg: 0 } => Text["Extra", MassText.Show(row.ActualKg)],
         { IsOver: true } => RestText["Over", MassText.Show(row.ActualKg - row.PlannedKg)],
         { TargetKg: 0 } => RestText["NoMore"],
+        { IsPast: true } => RestText["Under", MassText.Show(row.LeftKg)],
         _ => Text["StillTo", MassText.Show(row.LeftKg)],
     };
 

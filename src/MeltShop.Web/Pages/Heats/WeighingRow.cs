@@ -1,5 +1,6 @@
 using MeltShop.Charging.Plans;
 using MeltShop.Operations.Storing;
+using MeltShop.Records.Heats;
 using MeltShop.Records.Reading.Heats;
 using MeltShop.Records.Reading.Yard;
 using MeltShop.Records.Yard;
@@ -19,6 +20,9 @@ public sealed record WeighingRow(long? MaterialId, string Code, string Name, Mat
     /// <summary>What the plan that the heat was started from wanted; 0 where it did not.</summary>
     public double PlannedKg { get; init; } = TargetKg;
 
+    /// <summary>The bath was sampled: nothing of the charge is still to come.</summary>
+    public bool IsPast { get; init; }
+
     /// <summary>From which lots what is left is taken, the oldest first; empty where the yard has none.</summary>
     public IReadOnlyList<LotShare> Lots { get; init; } = [];
 
@@ -34,7 +38,7 @@ public sealed record WeighingRow(long? MaterialId, string Code, string Name, Mat
     public bool IsMoved => Math.Abs(TargetKg - PlannedKg) > PlannedKg * NearPercent / 100;
 
     /// <summary>Can be weighed, and is still wanted.</summary>
-    public bool IsOpen => this is { IsDone: false, LeftKg: > 0, MaterialId: not null };
+    public bool IsOpen => this is { IsPast: false, IsDone: false, LeftKg: > 0, MaterialId: not null };
 
     /// <summary>The row on the card.</summary>
     /// <param name="isNext">Whether it is the next one to weigh.</param>
@@ -46,7 +50,7 @@ public sealed record WeighingRow(long? MaterialId, string Code, string Name, Mat
 
     /// <summary>
     /// The card of a heat in the order of loading: carburiser low in the cold furnace with light steel, heavy pieces on them, returns, and
-    /// ferro-alloys last, silicon after the carbon (common practice, no source).
+    /// ferro-alloys last, silicon after the carbon (common practice, no source). What goes into the bath is no part of it.
     /// </summary>
     /// <param name="rest">The rest as it was planned anew; null where the plan stands as it is.</param>
     public static IReadOnlyList<WeighingRow> Of(HeatView heat, IReadOnlyList<MaterialView> yard, IReadOnlyList<PlanLine>? rest = null)
@@ -54,11 +58,14 @@ public sealed record WeighingRow(long? MaterialId, string Code, string Name, Mat
         ArgumentNullException.ThrowIfNull(heat);
         var planned = StoredJson.Value<ChargePlan>(heat.Plan.Answer).Lines.ToDictionary(line => line.Code, line => line.Kg);
         var targets = rest?.ToDictionary(line => line.Code, line => line.Kg) ?? planned;
-        var weighed = heat.Weighings.Where(weighing => !weighing.Origin.IsCorrected).ToLookup(weighing => weighing.MaterialCode);
+        var weighed = heat.Weighings.Where(weighing => !weighing.Origin.IsCorrected && !weighing.IntoBath).ToLookup(weighing => weighing.MaterialCode);
         return
         [
             .. targets.Keys.Union(planned.Keys).Union(weighed.Select(group => group.Key))
-                .Select(code => For(code, yard.FirstOrDefault(material => material.Code == code), targets.GetValueOrDefault(code), [.. weighed[code]]) with { PlannedKg = planned.GetValueOrDefault(code) })
+                .Select(code => For(code, yard.FirstOrDefault(material => material.Code == code), targets.GetValueOrDefault(code), [.. weighed[code]]) with
+                {
+                    PlannedKg = planned.GetValueOrDefault(code), IsPast = heat.Heat.State is not HeatState.Charging,
+                })
                 .OrderBy(row => Place(row.Kind)).ThenByDescending(row => row.PlannedKg).ThenByDescending(row => row.TargetKg),
         ];
     }

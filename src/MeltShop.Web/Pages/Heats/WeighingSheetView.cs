@@ -9,7 +9,7 @@ using MeltShop.Web.Components.Weighing;
 namespace MeltShop.Web.Pages.Heats;
 
 /// <summary>What stands on the melter's card.</summary>
-/// <param name="Rest">The rest as it was planned anew; null before the first weighing and after the heat.</param>
+/// <param name="Rest">The rest as it was planned anew; null before the first weighing and once the bath was sampled.</param>
 /// <param name="Steps">In the order of loading.</param>
 /// <param name="Cautions">Codes of what is dangerous about the materials on it.</param>
 public sealed record WeighingSheetView(
@@ -18,8 +18,7 @@ public sealed record WeighingSheetView(
     public static WeighingSheetView Of(HeatView heat, IReadOnlyList<MaterialView> yard, CancellationToken cancellation)
     {
         ArgumentNullException.ThrowIfNull(heat);
-        var isInFurnace = heat.Heat.State is not (HeatState.Closed or HeatState.Cancelled);
-        var rest = isInFurnace ? RestQuestion.Answer(heat, yard, cancellation) : null;
+        var rest = heat.Heat.State is HeatState.Charging ? RestQuestion.Answer(heat, yard, cancellation) : null;
         var rows = WeighingRow.Of(heat, yard, rest?.Lines);
         var codes = rows.Select(row => row.Code).ToHashSet();
         return new(

@@ -1,4 +1,5 @@
 using Bunit;
+using MeltShop.Operations.Heats;
 using MeltShop.Operations.Yard;
 using MeltShop.Records.Yard;
 using MeltShop.Web.Pages.Heats;
@@ -107,7 +108,7 @@ public sealed class WeighingTests : HeatTest
         await Forget("unknown");
         await WeighIn("unknown", 100);
         var page = Open();
-        page.WaitForState(() => page.FindAll("[data-testid=rest][data-standing=NoAnalysis]").Count > 0, Patience);
+        page.WaitForState(() => page.FindAll("[data-testid=rest][data-standing=Unknown]").Count > 0, Patience);
 
         Assert.Contains("Test unknown has no analysis", page.Find("[data-testid=rest]").TextContent, StringComparison.Ordinal);
         Assert.NotEmpty(page.FindAll("tr[data-material=steel] [data-standing=open]"));
@@ -153,7 +154,46 @@ public sealed class WeighingTests : HeatTest
         page.WaitForState(() => page.FindAll("[data-testid=weighed]").Count > 0, Patience);
 
         Assert.True((await Heat()).Weighings[^1].IntoBath);
+        // It is no part of the charge: nothing is over, nothing is still to come, and no rest is planned.
+        Assert.Equal(["done"], page.FindAll("[data-testid=weighings] [data-standing]").Select(cell => cell.GetAttribute("data-standing")).Distinct());
+        Assert.Empty(page.FindAll("[data-testid=rest]"));
         Assert.Contains("dry, cold additions", page.Find("[data-testid=weighing] .caution").TextContent, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Bath_ThatHadLessThanItsPlan_SaysSoAndAsksForNoMore()
+    {
+        await WeighIn("pig", 100);
+        await GoodSample();
+        var page = Open();
+
+        Assert.Matches("[0-9]+ kg under the first plan", page.Find("tr[data-material=pig] [data-standing]").TextContent);
+        Assert.DoesNotContain("still", page.Find("[data-testid=weighings]").TextContent, StringComparison.Ordinal);
+        Assert.Empty(page.FindAll("[data-testid=rest]"));
+    }
+
+    [Fact]
+    public async Task Heel_DippedBesideThePlan_IsToldWithBothFiguresAndWhatToDo()
+    {
+        await The<DipFurnace>().Run(Founder, new(Guid.NewGuid(), Now, FurnaceId, 300, null, "dipped with a bar"), Cancellation);
+        var page = Open();
+        page.WaitForState(() => page.FindAll("[data-testid=rest-heel]").Count > 0, Patience);
+
+        var words = page.Find("[data-testid=rest-heel].caution").TextContent;
+        Assert.Contains("the plan has 0 kg, the furnace’s ledger 300 kg. The rest is planned with 300 kg. Dip the furnace before you load on, or plan anew.", words, StringComparison.Ordinal);
+        Assert.Contains("Not measured in the heel, and taken as 0: C,", words, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Heel_LargerByTheLedgerThanTheFurnaceHas_IsCautioned()
+    {
+        await WeighIn("steel", 50);
+        await The<DipFurnace>().Run(Founder, new(Guid.NewGuid(), Now.AddMinutes(1), FurnaceId, 1500, null, "the load cell"), Cancellation);
+        var page = Open();
+        page.WaitForState(() => page.FindAll("[data-testid=overfull]").Count > 0, Patience);
+
+        Assert.Contains("should the heel be the larger one", page.Find("[data-testid=overfull]").TextContent, StringComparison.Ordinal);
+        Assert.Contains("The rest is planned with 0 kg", page.Find("[data-testid=rest-heel]").TextContent, StringComparison.Ordinal);
     }
 
     private static double Kg(IRenderedComponent<HeatDetail> page, string material) => double.Parse(
