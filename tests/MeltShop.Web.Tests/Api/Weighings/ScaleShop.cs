@@ -43,6 +43,16 @@ public sealed class ScaleShop : WebApp, IAsyncLifetime
         HeatNumber = (await Do<StartHeat, StartHeat.Command, StartHeat.Result>(new(Guid.NewGuid(), Now, plan.PlanId))).Number;
     }
 
+    /// <summary>When the first coin of the heat's bath was taken: a minute ago, if there was none.</summary>
+    public async Task<DateTimeOffset> FirstCoin()
+    {
+        await using var db = await Services.GetRequiredService<IDbContextFactory<RecordsContext>>().CreateDbContextAsync();
+        if (await db.Samples.OrderBy(s => s.Id).FirstOrDefaultAsync(s => s.Kind == SampleKind.Bath) is { } first) return first.ObservedAt;
+        var (heat, takenAt) = (await db.Heats.SingleAsync(), Now.AddMinutes(-1));
+        await Do<RecordSample, RecordSample.Command, long>(new(Guid.NewGuid(), takenAt, heat.Id, null, SampleKind.Bath, [[new("C", 4, false, "4.00")]]));
+        return takenAt;
+    }
+
     /// <summary>A ladle of this code prepared for 800 kg of the heat's iron.</summary>
     public async Task Prepare(string code)
     {
