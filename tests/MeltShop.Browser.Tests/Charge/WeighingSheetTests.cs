@@ -28,6 +28,24 @@ public sealed class WeighingSheetTests(Chromium chromium, RunningApp app)
             Assert.True(await kg.EvaluateAsync<double>("e => parseFloat(getComputedStyle(e).fontSize)") * 0.7 * 25.4 / 96 >= 10);
     }
 
+    [Theory]
+    [InlineData(9)]
+    [InlineData(11)]
+    [InlineData(12)]
+    [InlineData(16)]
+    public async Task Sheet_OfManyMaterials_IsOneSheetToo(int rows)
+    {
+        await using var context = await chromium.DeskAsync(app.Address);
+        var page = await context.SignInAsync("tilda");
+        await page.OpenAsync("/heats/1/weighing");
+        await page.WaitForSelectorAsync("[data-testid=loading-sheet]");
+        await page.EvaluateAsync(
+            "rows => { const body = document.querySelector('.loading-order tbody'); while (body.rows.length < rows) body.append(body.rows[0].cloneNode(true)); }", rows);
+
+        Assert.Equal(rows, await page.Locator(".loading-order tbody tr").CountAsync());
+        Assert.Single(Regex.Matches(Encoding.Latin1.GetString(await page.PdfAsync(new() { Format = "A4", PreferCSSPageSize = true })), @"/Type\s*/Page\b(?!s)"));
+    }
+
     [Fact]
     public async Task Sheet_OnATablet_IsReadFromTwoMetres()
     {

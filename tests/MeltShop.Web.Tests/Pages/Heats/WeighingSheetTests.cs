@@ -26,7 +26,7 @@ public sealed class WeighingSheetTests : HeatTest
         var cautions = OpenSheet().Find("[data-testid=cautions]");
 
         Assert.NotNull(cautions.QuerySelector("[data-caution=wet]"));
-        foreach (var word in new[] { "wet", "sealed", "Oily", "galvanised", "Bridging", "Carburiser", "hot bath", "overfill", "Local codes" })
+        foreach (var word in new[] { "wet", "sealed", "Oily", "galvanised", "Bridging", "Carburiser", "hot bath", "preheated pieces", "overfill", "Local codes" })
             Assert.Contains(word, cautions.TextContent, StringComparison.Ordinal);
         Assert.Empty(cautions.QuerySelectorAll("button, input, details, a"));
     }
