@@ -69,10 +69,10 @@ public static class CorrectionQuestion
         }
     }
 
-    /// <summary>Null where it cannot serve: nothing there, nothing known of it, or no heat known and heat is the goal.</summary>
+    /// <summary>Null where it cannot serve: nothing there, something of it not known (as in a charge), or no heat known and heat is the goal.</summary>
     private static ChargeMaterial? Addition(MaterialView material, CorrectionChoice choice)
     {
-        if (material.StockKg is <= 0 || material.Analysis is null || material.MetallicYieldPercent is null) return null;
+        if (material.StockKg is <= 0 || ChargeMaterials.Gap(material) is not null || material.Analysis is null) return null;
         var heat = AdditionGuide.KWhPerTonne(material.Analysis.Analysis(), choice.TemperatureC);
         var price = (double)material.PricePerTonne;
         double? weight = choice.Goal switch

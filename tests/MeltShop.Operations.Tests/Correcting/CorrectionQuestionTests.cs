@@ -68,6 +68,23 @@ public sealed class CorrectionQuestionTests(OneShop one) : IClassFixture<OneShop
         Assert.DoesNotContain("carbon", problem!.Additions.Select(a => a.Code));
     }
 
+    // Without a recovery all of the magnesium would count as staying.
+    [Theory]
+    [InlineData(null, false)]
+    [InlineData(30.0, true)]
+    public async Task Question_WithReturnsOfTreatedIron_OffersThemOnlyWithARecoveryOfTheirMagnesium(double? recoveryPercent, bool isOffered)
+    {
+        var facts = await Facts();
+        var steel = facts.View.Materials.Single(m => m.Code == "steel");
+        var returns = steel with
+        {
+            Code = "returns", Analysis = steel.Analysis! with { Percents = [new(Element.C, 3.6, null, null), new(Element.Mg, 0.04, null, recoveryPercent)] },
+        };
+        var (problem, _) = CorrectionQuestion.Build(facts with { View = facts.View with { Materials = [.. facts.View.Materials, returns] } }, new(1450));
+
+        Assert.Equal(isOffered, problem!.Additions.Any(a => a.Code == "returns"));
+    }
+
     [Theory]
     [InlineData(900, 0, null, "temperatureC", "temperature.outOfRange")]
     [InlineData(1450, -1, null, "maxTapOffKg", "mass.negative")]
