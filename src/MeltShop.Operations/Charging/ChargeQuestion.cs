@@ -81,7 +81,12 @@ public static class ChargeQuestion
                 if (!seen.Add(code)) fields.Add($"{path}.{code}", "material.twice", code);
             }
         }
+
+        foreach (var name in Twice((choice.Limits ?? []).Select(limit => limit.Quantity))) fields.Add($"limits.{name}", "quantity.twice", name);
+        foreach (var name in Twice(choice.Groups.Select(group => group.Group))) fields.Add($"groups.{name}", "group.twice", name);
     }
+
+    private static IEnumerable<string> Twice(IEnumerable<string> names) => names.GroupBy(name => name).Where(same => same.Count() > 1).Select(same => same.Key);
 
     /// <summary>While another heat is in the furnace nobody knows what it will leave: a person says so, and its analysis is not measured.</summary>
     private static Metal? Heel(ChargeFurnaceView furnace, ChargeChoice choice, FieldCheck fields)
