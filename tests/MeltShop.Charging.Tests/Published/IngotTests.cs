@@ -52,6 +52,11 @@ public class IngotTests
         var plan = ChargeOptimiser.Plan(cut, TestContext.Current.CancellationToken);
 
         Assert.Equal(8125.60, plan.TotalCost, 5e-3);
+        Assert.Equal([5000, 3000, 4000], plan.Materials.Take(3).Select(m => Math.Round(m.Kg, 6)));
+        Assert.Equal(0.487, plan.Materials[3].Kg / 6000, 5e-4);
+        Assert.Equal(5.8, plan.Materials[4].Kg / 1000, 0.05);
+        Assert.Equal([0, 0], plan.Materials.Skip(5).Take(2).Select(m => Math.Round(m.Kg, 6)));
+        Assert.Equal(4.28, plan.Materials[7].Kg / 1000, 5e-3);
     }
 
     private static ChargeMaterial Ingot(int number, double tonnes, double carbon, double molybdenum, double price) =>

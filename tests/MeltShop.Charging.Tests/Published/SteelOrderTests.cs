@@ -55,5 +55,14 @@ public class SteelOrderTests
         Assert.Equal(marginalCost, plan.Limits[limit].MarginalCost!.Value, 5e-4);
     }
 
+    [Fact]
+    public void SteelOrder_OneTonneMoreOfTheScarceIron_SavesWhatWasDerived()
+    {
+        var more = Order with { Materials = [.. Order.Materials.Select(m => m.Code == "iron 1" ? m with { AvailableKg = 401_000 } : m)] };
+        var plan = ChargeOptimiser.Plan(more, TestContext.Current.CancellationToken);
+
+        Assert.Equal(-4.495, plan.TotalCost - 98_121.635792, 5e-4);
+    }
+
     private static double Kg(ChargePlan plan, string code) => plan.Lines.Single(l => l.Code == code).Kg;
 }

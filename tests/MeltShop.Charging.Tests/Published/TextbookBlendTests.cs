@@ -18,16 +18,22 @@ public class TextbookBlendTests
     {
         double[] lead = [10, 10, 40, 60, 30, 30, 30, 50, 20], zinc = [10, 30, 50, 30, 30, 40, 20, 40, 30];
         double[] price = [4.1, 4.3, 5.8, 6.0, 7.6, 7.5, 7.3, 6.9, 7.3];
-        var plan = Solve(new ChargeProblem
+        var problem = new ChargeProblem
         {
             MeltKg = 1000,
             Materials = [.. price.Select((p, i) => Material(((char)('A' + i)).ToString(), p, (Element.Pb, lead[i]), (Element.Parse("Zn"), zinc[i]), (Element.Sn, 100 - lead[i] - zinc[i])))],
             Limits = [Limit(Element.Pb, 30, 30), Limit(Element.Parse("Zn"), 30, 30), Limit(Element.Sn, 40, 40)],
-        });
+        };
+        var plan = Solve(problem);
 
         Assert.Equal(4.98, plan.TotalCost, 1e-9);
         Assert.Equal([("B", 600.0), ("D", 400.0)], plan.Lines.Select(l => (l.Code, Math.Round(l.Kg, 6))));
         Assert.All(plan.Limits, l => Assert.Equal(BindingBound.Both, l.Binding));
+
+        // One, one and two parts of A, B and H meet it too, by hand: at 5.55.
+        var byHand = ChargeCheck.Of(problem, new Dictionary<string, double> { ["A"] = 250, ["B"] = 250, ["H"] = 500 });
+        Assert.True(byHand.Holds);
+        Assert.Equal(5.55, byHand.Costs.Total, 1e-9);
     }
 
     /// <summary>Source: steel-works tutorial, four irons (author not named); optimum derived from the printed data with GLPK.</summary>
@@ -94,6 +100,7 @@ public class TextbookBlendTests
         });
 
         Assert.Equal(25.5602, plan.TotalCost, 5e-5);
+        Assert.Equal(424.4398, 1000 * 0.45 - plan.TotalCost, 5e-5); // sold at 0.45 a pound
         Assert.Equal([779.431, 220.458, 0.111], plan.Lines.Select(l => Math.Round(l.Kg, 3)));
         Assert.Equal(25 + melting - 1.75, plan.Materials[1].PriceToEnterPerTonne!.Value, 5e-3);
     }

@@ -23,6 +23,21 @@ public class ScatterTests
         Assert.Equal(0.64, all, 0.01);
     }
 
+    /// <summary>The shares of the same reference, which has them in whole percents.</summary>
+    [Theory]
+    [InlineData(50, 0.08)]
+    [InlineData(80, 0.40)]
+    [InlineData(95, 0.80)]
+    [InlineData(99, 0.95)]
+    public void GreyIron_AtAnyConfidence_IsHitAsOftenAsTheReference(double confidence, double share)
+    {
+        var problem = GreyIron.Problem(confidence, Limit(Element.C, 3.22, 3.48), Limit(Element.Si, 1.75, 2.1), Limit(Element.Mn, 0.55, 0.95));
+        var plan = ChargeOptimiser.Plan(problem, TestContext.Current.CancellationToken);
+        var hit = JointProbability.Of(problem, plan.Lines.ToDictionary(l => l.Code, l => l.Kg));
+
+        Assert.Equal(share, hit.All, 0.005 + 4 * hit.StandardError);
+    }
+
     [Fact]
     public void GreyIron_AtNinetyPercent_IsHitAsOftenByTheRoomsOwnSampling()
     {
