@@ -1,14 +1,17 @@
 using MeltShop.Records.Reading.Grades;
+using MeltShop.Records.Reading.Orders;
 
 namespace MeltShop.Operations.Correcting;
 
 /// <summary>What else a bath could become: another grade that it meets, or meets after a correction of its own.</summary>
 /// <param name="Kg">Additions and tapping off, kg; 0 where it meets the grade already.</param>
 /// <param name="Cost">At the yard's prices.</param>
-/// <param name="OrderedKg">Metal of this grade that is ordered and not melted yet, kg; 0 where nobody waits for it.</param>
-public sealed record OtherGrade(GradeView Grade, double Kg, double Cost, double OrderedKg)
+/// <param name="Minutes">To bring the bath back to its temperature at rated power; null where the heat of an addition is not known.</param>
+/// <param name="Orders">Open orders of the grade that still need metal, the nearest due first.</param>
+/// <param name="PlannedKg">Metal of this grade that is planned and not started, kg.</param>
+public sealed record OtherGrade(GradeView Grade, double Kg, double Cost, double? Minutes, IReadOnlyList<OrderView> Orders, double PlannedKg)
 {
-    /// <summary>Those that can be reached: first what is ordered, of each the cheapest first.</summary>
+    /// <summary>Those that can be reached: first what is ordered, then what is planned, of each the cheapest first.</summary>
     public static IReadOnlyList<OtherGrade> Of(CorrectionFacts facts, CorrectionChoice choice, CancellationToken ct)
     {
         ArgumentNullException.ThrowIfNull(facts);
@@ -19,9 +22,12 @@ public sealed record OtherGrade(GradeView Grade, double Kg, double Cost, double 
         {
             if (CorrectionQuestion.Build(facts, bare, grade).Problem is not { } problem) continue;
             var proposal = CorrectionProposal.For(facts, choice, problem, ct);
-            if (proposal.IsReached) reached.Add(new(grade, proposal.Plan.TapOffKg + proposal.Plan.Plan.Lines.Sum(line => line.Kg), proposal.Cost, facts.View.OrderedKg.GetValueOrDefault(grade.Id)));
+            if (!proposal.IsReached) continue;
+            reached.Add(new(
+                grade, proposal.Plan.TapOffKg + proposal.Plan.Plan.Lines.Sum(line => line.Kg), proposal.Cost, proposal.Minutes,
+                [.. facts.View.ToPour.Where(order => order.GradeId == grade.Id)], facts.View.PlannedKg.GetValueOrDefault(grade.Id)));
         }
 
-        return [.. reached.OrderBy(r => r.OrderedKg == 0).ThenBy(r => r.Cost).ThenBy(r => r.Kg)];
+        return [.. reached.OrderBy(r => r.Orders.Count == 0).ThenBy(r => r.PlannedKg == 0).ThenBy(r => r.Cost).ThenBy(r => r.Kg)];
     }
 }

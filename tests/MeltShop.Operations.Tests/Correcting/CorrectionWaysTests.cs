@@ -1,9 +1,14 @@
 using MeltShop.Operations.Charging;
 using MeltShop.Operations.Correcting;
+using MeltShop.Operations.Grades;
+using MeltShop.Operations.Orders;
 using MeltShop.Operations.Sites;
 using MeltShop.Operations.Tests.Shops;
 using MeltShop.Records;
+using MeltShop.Records.Grades;
 using MeltShop.Records.Laboratory;
+using MeltShop.Records.Orders;
+using MeltShop.Records.Reading.Orders;
 
 namespace MeltShop.Operations.Tests.Correcting;
 
@@ -110,7 +115,7 @@ public sealed class CorrectionWaysTests
     {
         await using var shop = await Shop.Open(provider);
         var facts = await Facts(shop, 1500, ("C", 3.40), ("Si", 1.2), ("Mn", 0.3));
-        Assert.Equal(0, Assert.Single(OtherGrade.Of(facts, new(1450), Soon)).OrderedKg);
+        Assert.Equal(0, Assert.Single(OtherGrade.Of(facts, new(1450), Soon)).PlannedKg);
         var other = (await Shop.Do(shop.Get<AddFurnace>(), shop.Administrator, new(Guid.NewGuid(), shop.Now, "F2", "Furnace 2", 3000, 1800))).Value;
         foreach (var kg in new[] { 1200, 800 })
         {
@@ -118,11 +123,40 @@ public sealed class CorrectionWaysTests
         }
 
         facts = (await shop.Get<CorrectionForecast>().Facts(facts.View.Heat.Id, Soon))!;
-        Assert.Equal(2000, Assert.Single(OtherGrade.Of(facts, new(1450), Soon)).OrderedKg, 6);
-        Assert.False(facts.View.OrderedKg.ContainsKey(shop.DuctileId)); // its heat is started
+        Assert.Equal(2000, Assert.Single(OtherGrade.Of(facts, new(1450), Soon)).PlannedKg, 6);
+        Assert.False(facts.View.PlannedKg.ContainsKey(shop.DuctileId)); // its heat is started
 
         shop.Clock.Advance(8 * 24 * 60);
-        Assert.Empty((await shop.Get<CorrectionForecast>().Facts(facts.View.Heat.Id, Soon))!.View.OrderedKg);
+        Assert.Empty((await shop.Get<CorrectionForecast>().Facts(facts.View.Heat.Id, Soon))!.View.PlannedKg);
+    }
+
+    // The bath meets the other grade as it is; what is ordered comes before it all the same. 12 of 85 kg at 68 % are 1500 kg, of which 5 are poured.
+    [Theory]
+    [MemberData(nameof(Shop.Databases), MemberType = typeof(Shop))]
+    public async Task OtherGrades_ThatAreOrdered_ComeFirstWithTheOrderThatIsDueNext(RecordsProvider provider)
+    {
+        await using var shop = await Shop.Open(provider);
+        var near = (await Shop.Do(shop.Get<AddGrade>(), shop.Metallurgist, new(
+            Guid.NewGuid(), shop.Now, "EN-GJL-300", IronFamily.Grey, "invented for a test", [new(WindowStage.Furnace, "C", 3.3, 3.4, 3.5)], null))).Value;
+        var facts = await Facts(shop, 1500, ("C", 3.40), ("Si", 1.2), ("Mn", 0.3));
+        Assert.Equal([near, shop.GreyId], OtherGrade.Of(facts, new(1450), Soon).Select(other => other.Grade.Id));
+
+        var bracket = new OrderInput("4711", "Bracket", shop.GreyId, 22, 85, 68, 12, new(2026, 3, 20));
+        await Take(bracket);
+        var next = await Take(bracket with { Number = "4712", DueOn = new(2026, 3, 12) });
+        await Take(bracket with { Number = "4713", GradeId = shop.DuctileId });
+        await Shop.Do(shop.Get<CountPieces>(), shop.Melter, new(Guid.NewGuid(), shop.Now, next, (await shop.Get<OrdersPage>().Order(next, Soon))!.Order.Version, 5));
+        var others = OtherGrade.Of((await shop.Get<CorrectionForecast>().Facts(facts.View.Heat.Id, Soon))!, new(1450), Soon);
+
+        Assert.Equal([shop.GreyId, near], others.Select(other => other.Grade.Id));
+        Assert.Equal([("4712", 875), ("4711", 1500)], others[0].Orders.Select(order => (order.Number, Math.Round(order.LeftKg, 6))));
+        Assert.True(others[0] is { Kg: > 0, Cost: > 0, Minutes: not null } && others[1] is { Kg: 0, Cost: 0, Orders.Count: 0 });
+
+        var version = (await shop.Get<OrdersPage>().Order(next, Soon))!.Order.Version;
+        await Shop.Do(shop.Get<CloseOrder>(), shop.Supervisor, new(Guid.NewGuid(), shop.Now, next, version, OrderState.Done));
+        Assert.Equal(["4711"], OtherGrade.Of((await shop.Get<CorrectionForecast>().Facts(facts.View.Heat.Id, Soon))!, new(1450), Soon)[0].Orders.Select(order => order.Number));
+
+        async Task<long> Take(OrderInput order) => (await Shop.Do(shop.Get<TakeOrder>(), shop.Supervisor, new(Guid.NewGuid(), shop.Now, order))).Value;
     }
 
     private static async Task<CorrectionFacts> Facts(Shop shop, double steelKg, params (string Element, double Percent)[] sample)

@@ -1,6 +1,7 @@
 using MeltShop.Records.Heats;
 using MeltShop.Records.Reading.Grades;
 using MeltShop.Records.Reading.Laboratory;
+using MeltShop.Records.Reading.Orders;
 using MeltShop.Records.Reading.Yard;
 using MeltShop.Records.Yard;
 using Microsoft.EntityFrameworkCore;
@@ -22,8 +23,11 @@ public sealed record CorrectionPageView(
     /// <summary>When the last temperature was taken; null where there is none.</summary>
     public DateTimeOffset? LastTemperatureAt { get; init; }
 
-    /// <summary>Metal that is ordered and not melted yet, kg by grade: plans of the last days that no heat was started from.</summary>
-    public IReadOnlyDictionary<long, double> OrderedKg { get; init; } = new Dictionary<long, double>();
+    /// <summary>Open orders that still need metal, the nearest due first.</summary>
+    public IReadOnlyList<OrderView> ToPour { get; init; } = [];
+
+    /// <summary>Metal that is planned and not started, kg by grade: plans of the last days that no heat was started from.</summary>
+    public IReadOnlyDictionary<long, double> PlannedKg { get; init; } = new Dictionary<long, double>();
 
     /// <summary>What one point off the aim costs by the shop's rule for charges; null where it says nothing.</summary>
     public double? NearnessPrice { get; init; }
@@ -43,7 +47,7 @@ public sealed record BathCorrectionView(Origin Origin, long SampleId, string Goa
 public sealed class CorrectionPage(IDbContextFactory<RecordsContext> contexts, TimeProvider time)
 {
     /// <summary>An older plan that nobody started is taken for given up.</summary>
-    public static readonly TimeSpan OrderedWithin = TimeSpan.FromDays(7);
+    public static readonly TimeSpan PlannedWithin = TimeSpan.FromDays(7);
 
     /// <summary>Null where there is no such heat.</summary>
     public async Task<CorrectionPageView?> Load(long heatId, CancellationToken ct = default)
@@ -65,14 +69,15 @@ public sealed class CorrectionPage(IDbContextFactory<RecordsContext> contexts, T
             await HeatFacts.Corrections(db, heatId, null, ct))
         {
             LastTemperatureAt = temperature?.ObservedAt,
-            OrderedKg = await Ordered(db, ct),
+            ToPour = await OrderRows.ToPour(db, ct),
+            PlannedKg = await Planned(db, ct),
             NearnessPrice = await db.ChargeRules.OrderByDescending(r => r.Id).Select(r => r.NearnessPrice).FirstOrDefaultAsync(ct),
         };
     }
 
-    private async Task<Dictionary<long, double>> Ordered(RecordsContext db, CancellationToken ct)
+    private async Task<Dictionary<long, double>> Planned(RecordsContext db, CancellationToken ct)
     {
-        var since = time.GetUtcNow() - OrderedWithin;
+        var since = time.GetUtcNow() - PlannedWithin;
         return await db.Plans.Where(p => p.ObservedAt >= since && !db.Heats.Any(h => h.PlanId == p.Id))
             .GroupBy(p => p.GradeId).Select(g => new { g.Key, Kg = g.Sum(p => p.MeltKg) }).ToDictionaryAsync(g => g.Key, g => g.Kg, ct);
     }

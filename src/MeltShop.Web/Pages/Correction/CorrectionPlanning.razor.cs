@@ -46,7 +46,7 @@ public sealed partial class CorrectionPlanning
 
     protected override bool IsEmpty(CorrectionScreen view) => view.Facts is null;
 
-    protected override bool Concerns(ChangeNotice change) => change.Kind is ChangeKind.Sample or ChangeKind.Material or ChangeKind.Grade or ChangeKind.Furnace
+    protected override bool Concerns(ChangeNotice change) => change.Kind is ChangeKind.Sample or ChangeKind.Material or ChangeKind.Grade or ChangeKind.Furnace or ChangeKind.Order
         || (change.Kind == ChangeKind.Heat && change.Id == HeatId);
 
     protected override void Arrived(CorrectionScreen view)

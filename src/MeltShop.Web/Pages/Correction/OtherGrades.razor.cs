@@ -1,4 +1,5 @@
 using MeltShop.Operations.Correcting;
+using MeltShop.Web.Components.Fields;
 using Microsoft.AspNetCore.Components;
 
 namespace MeltShop.Web.Pages.Correction;
@@ -17,5 +18,14 @@ public sealed partial class OtherGrades
     public bool IsWorking { get; set; }
 
     [Parameter, EditorRequired]
+    public DateOnly Today { get; set; }
+
+    [Parameter, EditorRequired]
     public EventCallback Look { get; set; }
+
+    private string Words(OtherGrade other) => other.Kg == 0
+        ? Text["MeetsAlready"]
+        : Text["MeetsAfter", MassText.Show(other.Kg), NumberText.Show(other.Cost, 2), Currency, other.Minutes is { } minutes ? Text["WayMinutes", NumberText.Show(minutes, 1)] : Text["WayMinutesUnknown"]];
+
+    private string More(OtherGrade other) => other.Orders.Count > 1 ? Text["MoreOrders", other.Orders.Count - 1, MassText.Show(other.Orders.Sum(order => order.LeftKg))] : "";
 }

@@ -1,8 +1,11 @@
 using AngleSharp.Dom;
 using Bunit;
 using MeltShop.Operations.Correcting;
+using MeltShop.Operations.Grades;
 using MeltShop.Operations.Heats;
 using MeltShop.Operations.Laboratory;
+using MeltShop.Operations.Orders;
+using MeltShop.Records.Grades;
 using MeltShop.Records.Laboratory;
 using MeltShop.Records.People;
 using MeltShop.Records.Reading.Heats;
@@ -188,6 +191,27 @@ public sealed class CorrectionPlanningTests : HeatTest
         await page.InvokeAsync(() => page.Find("[data-testid=others] button").Click());
 
         page.WaitForState(() => page.Find("[data-testid=others]").TextContent.Contains("no other grade", StringComparison.Ordinal), Patience);
+    }
+
+    // 12 of 85 kg at 68 % are 1500 kg, 2 of 40 kg at 80 % are 100 kg.
+    [Fact]
+    public async Task Others_OfAGradeThatIsOrdered_NameTheOrderThatIsDueNextAndWhatItTakes()
+    {
+        var grey = (await The<AddGrade>().Run(Founder, new(Guid.NewGuid(), Now, "EN-GJL-250", IronFamily.Grey, "invented for a test", [new(WindowStage.Furnace, "C", 3.45, 3.5, 3.6)], null), Cancellation)).Value;
+        await The<TakeOrder>().Run(Founder, new(Guid.NewGuid(), Now, new("4711", "Bracket", grey, 22, 85, 68, 12, new(2199, 3, 9))), Cancellation);
+        await The<TakeOrder>().Run(Founder, new(Guid.NewGuid(), Now, new("4712", "Lid", grey, 12, 40, 80, 2, new(2020, 3, 9))), Cancellation);
+        await LowBath();
+        var page = OpenCorrection();
+        Temperature(page, "1450");
+        await page.InvokeAsync(() => page.Find("[data-testid=others] button").Click());
+        page.WaitForState(() => page.FindAll("[data-testid=ordered]").Count > 0, Patience);
+
+        var other = page.Find("[data-testid=others] [data-grade='EN-GJL-250']");
+        Assert.Matches("after [0-9.]+ kg of additions or tapping off, [0-9.]+ EUR; [0-9.]+ min at rated power", other.TextContent);
+        Assert.Equal("4712, Lid", other.QuerySelector("a")!.TextContent);
+        Assert.Contains("100 kg to pour, due 9 Mar 2020, relevant wall 12 mm", other.TextContent, StringComparison.Ordinal);
+        Assert.Contains("and 1 more of this grade, 1600 kg in all", other.TextContent, StringComparison.Ordinal);
+        Assert.NotNull(other.QuerySelector("[data-testid=late]"));
     }
 
     [Fact]
