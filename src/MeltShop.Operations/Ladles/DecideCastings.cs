@@ -30,6 +30,9 @@ public sealed class DecideCastings(Recorder recorder, TimeProvider time, Passwor
         public override string ToString() => $"{Verdict} {TreatedLadleId}";
     }
 
+    /// <summary>Who may release and scrap; the others at a ladle hold.</summary>
+    public static IReadOnlyList<string> ReleaseRoles => CastingJudgement.ReleaseRoles;
+
     public override IReadOnlyList<string> Roles { get; } = [Role.Melter, Role.Metallurgist, Role.Supervisor, Role.Inspector];
 
     protected override void Check(Command command, FieldCheck fields)

@@ -38,6 +38,12 @@ public sealed record LadleView(
     /// <summary>What was poured from it; null while it is being prepared.</summary>
     public PouringView? Pouring { get; init; }
 
+    /// <summary>What is left in it by the scales, kg; under zero where more went out than they gave, 0 before the tap.</summary>
+    public double LeftKg => Treated?.Tap is { } tap && Pouring is { } pouring ? tap.Kg + pouring.CameKg - pouring.OutKg : 0;
+
+    /// <summary>It was tapped and is empty by the scales.</summary>
+    public bool IsEmptied => Treated?.Tap is not null && LeftKg < 1;
+
     /// <summary>Ladles that hold iron now, of any heat: where the rest of this one may go.</summary>
     public IReadOnlyList<OtherLadle> Others { get; init; } = [];
 

@@ -30,6 +30,9 @@ public sealed partial class DecisionForm
     [Inject]
     private HandingIn HandingIn { get; set; } = null!;
 
+    /// <summary>Anybody at the ladle may hold; release and scrap are for the metallurgist and the inspector.</summary>
+    private bool MayRelease => Acting.HoldsAny(DecideCastings.ReleaseRoles);
+
     private TreatedLadleView Treated => View.Ladle.Treated!;
 
     private string Seen

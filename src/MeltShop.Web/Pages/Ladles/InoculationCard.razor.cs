@@ -7,12 +7,11 @@ using Microsoft.AspNetCore.Components;
 
 namespace MeltShop.Web.Pages.Ladles;
 
-/// <summary>What moves a clock while pouring: a late inoculation and a temperature of the ladle.</summary>
+/// <summary>What moves the clock of the inoculation while pouring: inoculant given late.</summary>
 public sealed partial class InoculationCard
 {
     private InoculationEntry entry = new();
-    private TemperatureEntry temperature = new();
-    private (int Inoculations, int Temperatures) entered = (-1, -1);
+    private int entered = -1;
 
     [Parameter, EditorRequired]
     public LadleView View { get; set; } = null!;
@@ -28,21 +27,9 @@ public sealed partial class InoculationCard
 
     protected override void OnParametersSet()
     {
-        var treated = View.Treated!;
-        if (entered.Inoculations != Pouring.Inoculations.Count)
-        {
-            entry = new();
-            entry.Belongs("treatedLadleId", treated.Id);
-            if (treated.Card is { } card) entry.Material.Showing(PocketDraft.Text(card.InoculantMaterialId));
-        }
-
-        if (entered.Temperatures != View.Temperatures.Count)
-        {
-            temperature = new();
-            temperature.Belongs("heatId", treated.HeatId);
-            temperature.Belongs("treatedLadleId", treated.Id);
-        }
-
-        entered = (Pouring.Inoculations.Count, View.Temperatures.Count);
+        if (entered == Pouring.Inoculations.Count) return;
+        (entry, entered) = (new(), Pouring.Inoculations.Count);
+        entry.Belongs("treatedLadleId", View.Treated!.Id);
+        if (View.Treated.Card is { } card) entry.Material.Showing(PocketDraft.Text(card.InoculantMaterialId));
     }
 }

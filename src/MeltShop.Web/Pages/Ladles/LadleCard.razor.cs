@@ -9,5 +9,9 @@ public sealed partial class LadleCard
     [Parameter, EditorRequired]
     public TreatedLadleView Treated { get; set; } = null!;
 
+    /// <summary>Grey iron has no pocket.</summary>
+    [Parameter]
+    public bool IsGrey { get; set; }
+
     private string Lot(string? lot) => lot is null ? "" : Text["LotOf", lot];
 }

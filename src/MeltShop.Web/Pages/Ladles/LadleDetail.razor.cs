@@ -2,6 +2,7 @@ using MeltShop.Metallurgy.Treatment;
 using MeltShop.Operations.Laboratory;
 using MeltShop.Operations.Ladles;
 using MeltShop.Operations.Storing;
+using MeltShop.Records.Grades;
 using MeltShop.Records.Laboratory;
 using MeltShop.Records.Reading.Ladles;
 using MeltShop.Records.Writing;
@@ -38,6 +39,8 @@ public sealed partial class LadleDetail
     private DateTimeOffset? LowUntil => LowMagnesiumCard.HeldUntil(View!.Ladle);
 
     private (double Least, double Most)? Band => Treated.Tap is { MgLeastPercent: { } least, MgMostPercent: { } most } ? (least, most) : null;
+
+    private bool IsGrey => View!.Ladle.Grade.Family == IronFamily.Grey;
 
     private TreatedLadleView Treated => View!.Ladle.Treated!;
 

@@ -25,12 +25,16 @@ public sealed partial class LastMetalForm
     [Parameter]
     public CoinView? Coin { get; set; }
 
+    /// <summary>The sample is taken for its magnesium first: its column needs no scrolling.</summary>
+    private bool HasMagnesium => Grade.Family != IronFamily.Grey;
+
     private IEnumerable<Choice> Kinds => SampleEntry.OfTheLadle.Select(kind => new Choice(kind.ToString(), Text["Kind." + kind]));
 
     protected override void OnInitialized()
     {
         var limited = Grade.At(WindowStage.Poured).Select(window => Element.TryParse(window.Quantity, out var element) ? element : null).OfType<Element>();
-        entry = new SampleEntry(limited.Union([Element.Si, Element.Mn, Element.P, Element.S, Element.Mg]).Order());
+        var usual = limited.Union([Element.Si, Element.Mn, Element.P, Element.S]).Order();
+        entry = new SampleEntry(HasMagnesium ? [Element.Mg, .. usual.Where(element => element != Element.Mg)] : usual);
         entry.Kind.Showing(nameof(SampleKind.LastMetal));
         entry.Belongs("heatId", Treated.HeatId);
         entry.Belongs("treatedLadleId", Treated.Id);

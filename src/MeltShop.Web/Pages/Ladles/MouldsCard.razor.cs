@@ -11,8 +11,9 @@ public sealed partial class MouldsCard
     [Parameter, EditorRequired]
     public PouringView Pouring { get; set; } = null!;
 
+    /// <summary>What is left in the ladle by the scales, kg.</summary>
     [Parameter, EditorRequired]
-    public double TappedKg { get; set; }
+    public double LeftKg { get; set; }
 
     /// <summary>A sample of this ladle said too little magnesium: all that was poured until then, and until a top-up, is held.</summary>
     [Parameter]
@@ -22,8 +23,6 @@ public sealed partial class MouldsCard
     public bool IsOffered { get; set; }
 
     private int Held => Pouring.Poured.Count(mould => Why(mould) is not null);
-
-    private double LeftKg => TappedKg + Pouring.CameKg - Pouring.OutKg;
 
     private string? Why(MouldView mould)
     {

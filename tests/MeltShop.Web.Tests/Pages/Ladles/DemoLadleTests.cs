@@ -21,5 +21,9 @@ public sealed class DemoLadleTests : DemoShopTest
         Assert.Empty(page.FindAll("[data-choice]"));
         Assert.Equal("4-4", page.Find("[data-testid=mould-form] [data-field=label] input").GetAttribute("value"));
         Assert.NotNull(page.Find("[data-mould='4-3'] [data-testid=held-mould]"));
+        foreach (var late in new[] { "rest-form", "inoculation-form", "ladle-temperature-form" })
+        {
+            Assert.NotNull(page.Find($"[data-testid={late}]").Closest("details"));
+        }
     }
 }

@@ -33,5 +33,11 @@ public sealed class GreyLadleTests : LadleTest
         Assert.Empty(page.FindAll("[data-testid=mg-curve]"));
         Assert.Empty(page.FindAll("[data-testid=reaction-ended]"));
         Assert.Empty(page.FindAll("[data-limit=Magnesium], [data-missing=Magnesium]"));
+        Assert.Equal(
+            ["DampGrey", "Freeboard", "LeftOver", "Carbide", "Decides"],
+            page.FindAll("[data-testid=ladle-cautions] [data-caution]").Select(caution => caution.GetAttribute("data-caution")));
+        Assert.Equal("Ladle card", page.Find("[data-testid=ladle-card] h2").TextContent);
+        Assert.DoesNotContain("reated", page.Find("[data-testid=last-metal]").TextContent, StringComparison.Ordinal);
+        Assert.Equal("0.C", page.Find("[data-testid=last-metal-form] [data-cell]").GetAttribute("data-cell"));
     }
 }

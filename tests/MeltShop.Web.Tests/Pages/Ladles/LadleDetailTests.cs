@@ -120,6 +120,31 @@ public sealed class LadleDetailTests : LadleTest
         Assert.Empty(page.FindAll("[data-testid=rest], [data-testid=mould-form], [data-testid=inoculation-form]"));
     }
 
+    [Theory]
+    [InlineData(Role.Administrator, 0, 0)]
+    [InlineData(Role.Supervisor, 1, 0)]
+    [InlineData(Role.Melter, 1, 0)]
+    [InlineData(Role.Inspector, 1, 1)]
+    public async Task Decision_ByRole_OffersOnlyWhatThePersonMayDecide(string role, int holds, int releases)
+    {
+        var page = Open(await Poured(0.042), role);
+
+        Assert.Equal(holds, page.FindAll("[data-testid=hold]").Count);
+        Assert.Equal(releases, page.FindAll("[data-testid=release]").Count);
+        Assert.Equal(releases, page.FindAll("[data-testid=scrap]").Count);
+        Assert.Equal(holds, page.FindAll("[data-testid=decision] [data-field=reason]").Count);
+    }
+
+    [Fact]
+    public async Task Ladle_Poured_SaysItsFiguresInPercentAndShowsMagnesiumFirstInTheGrid()
+    {
+        var page = Open(await Poured(0.042));
+
+        Assert.Equal("0.040 %, floor 0.035 %", page.Find("[data-testid=card-magnesium]").TextContent);
+        Assert.Contains("%", page.FindAll("[data-testid=mg-curve] text").Select(word => word.TextContent).Single(word => word.StartsWith("floor", StringComparison.Ordinal)), StringComparison.Ordinal);
+        Assert.Equal("0.Mg", page.Find("[data-testid=last-metal-form] [data-cell]").GetAttribute("data-cell"));
+    }
+
     [Fact]
     public async Task Release_MagnesiumUnderItsFloorByAMetallurgist_IsRefusedAndStaysHeld()
     {

@@ -55,7 +55,7 @@ public sealed class PouringTests : LadleTest
         await Tap(id, 790);
         var page = Open(id);
 
-        Assert.Contains("nobody pressed", page.Find("[data-limit=Magnesium] [data-testid=assumed]").TextContent, StringComparison.Ordinal);
+        Assert.Contains("not pressed", page.Find("[data-limit=Magnesium] [data-testid=assumed]").TextContent, StringComparison.Ordinal);
         Assert.Equal("since the start of the tap", page.Find("ladle-clock").GetAttribute("data-since"));
         Assert.NotNull(page.Find("[data-testid=mould-form]"));
         Assert.Empty(page.FindAll("[data-testid=reaction-form] input")); // one press alone
