@@ -17,7 +17,7 @@ public sealed class HistoryPage(IDbContextFactory<RecordsContext> contexts)
         {
             h.Id, h.Number, h.State, h.StartedAt, h.ClosedAt,
             Grade = db.Grades.Single(g => g.Id == h.GradeId).Code,
-            Furnace = db.Furnaces.Single(f => f.Id == h.FurnaceId).Code,
+            Furnace = db.Furnaces.Single(f => f.Id == h.FurnaceId).Name,
         }).ToListAsync(ct);
         var page = rows.Take(PageSize).ToList();
         var ids = page.Select(h => h.Id).ToList();

@@ -24,5 +24,5 @@ public sealed record HistoryView(IReadOnlyList<HistoryRow> Rows, HistoryPlace? N
 
 /// <param name="Ladles">Treated ladles by state.</param>
 public sealed record HistoryRow(
-    long Id, string Number, string GradeCode, string FurnaceCode, HeatState State, DateTimeOffset StartedAt, DateTimeOffset? ClosedAt,
+    long Id, string Number, string GradeCode, string FurnaceName, HeatState State, DateTimeOffset StartedAt, DateTimeOffset? ClosedAt,
     IReadOnlyDictionary<TreatedLadleState, int> Ladles);

@@ -15,6 +15,7 @@ public sealed class HistoryListTests : DemoShopTest
         var row = Open("/history").Find("tr[data-heat]");
 
         Assert.Contains("EN-GJS-500-7", row.TextContent, StringComparison.Ordinal);
+        Assert.Contains("Furnace 1", row.QuerySelector("[data-heading=Furnace]")!.TextContent, StringComparison.Ordinal); // its name, not its code
         Assert.Contains("3 released", row.TextContent, StringComparison.Ordinal);
         Assert.Contains("1 held", row.QuerySelector(".tag-watch")!.TextContent, StringComparison.Ordinal);
         Assert.StartsWith("/heats/", row.QuerySelector("a")!.GetAttribute("href"), StringComparison.Ordinal);
