@@ -11,11 +11,12 @@ internal readonly record struct ChartScale(int Count, double Lowest, double High
     public const int Width = 1080, Height = 400, Left = 84, Right = 800, Top = 70, Bottom = 360;
 
     /// <summary>Room for every number, and a little more above and below.</summary>
-    public static ChartScale Of(int count, IEnumerable<double> numbers)
+    /// <param name="fromZero">Numbers that cannot be under zero are drawn from zero.</param>
+    public static ChartScale Of(int count, IEnumerable<double> numbers, bool fromZero = false)
     {
         var all = numbers.DefaultIfEmpty(0).ToList();
         var room = all.Max() > all.Min() ? (all.Max() - all.Min()) * 0.06 : Math.Max(Math.Abs(all.Max()) * 0.1, 0.01);
-        return new(count, all.Min() - room, all.Max() + room);
+        return new(count, fromZero ? 0 : all.Min() - room, all.Max() + room);
     }
 
     public double X(int index) => Count > 1 ? Left + ((Right - Left) * (double)index / (Count - 1)) : (Left + Right) / 2.0;

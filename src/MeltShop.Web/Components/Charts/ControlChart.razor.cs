@@ -47,16 +47,25 @@ public sealed partial class ControlChart
     [Parameter]
     public string Unit { get; set; } = "%";
 
+    /// <summary>Least and most are what a certificate says of the piece, not what a grade asks.</summary>
+    [Parameter]
+    public bool IsCertified { get; set; }
+
     private ControlLimits? Drawn => Points.Count < FewestPoints ? null : Limits;
 
-    private ChartScale Scale => ChartScale.Of(Points.Count, Points.Select(point => point.Value).Concat(Levels.Select(line => line.Value)));
+    private ChartScale Scale => ChartScale.Of(Points.Count, Points.Select(point => point.Value).Concat(Numbered.Select(line => line.Value)), fromZero: !HasLower);
 
-    private IEnumerable<ChartLine> Levels => new (string Kind, double? Value, string Key)[]
+    private IEnumerable<(string Kind, double Value, string Key)> Numbered => new (string Kind, double? Value, string Key)[]
         {
-            ("specified", Most, "Most"), ("control", Drawn?.Action.Upper, "Upper"), ("centre", Drawn?.Centre, "Centre"), ("control", HasLower ? Drawn?.Action.Lower : null, "Lower"), ("specified", Least, "Least"),
+            ("specified", Most, IsCertified ? "CertifiedMost" : "Most"), ("control", Drawn?.Action.Upper, "Upper"), ("centre", Drawn?.Centre, "Centre"),
+            ("control", HasLower ? Drawn?.Action.Lower : null, "Lower"), ("specified", Least, IsCertified ? "CertifiedLeast" : "Least"),
         }
-        .Where(line => line.Value is not null)
-        .Select(line => new ChartLine(line.Kind, line.Value!.Value, Text[line.Key, Show(line.Value.Value)]));
+        .Where(line => line.Value is not null).Select(line => (line.Kind, line.Value!.Value, line.Key));
+
+    private IEnumerable<ChartLine> Levels => Numbered.Select(line => new ChartLine(line.Kind, line.Value, Text[line.Key, Show(line.Value)]));
+
+    /// <summary>As many decimals as it takes to tell a tenth of the drawing's height.</summary>
+    private int Places => Math.Clamp((int)Math.Ceiling(-Math.Log10((Scale.Highest - Scale.Lowest) / 10)), Decimals, 8);
 
     /// <summary>The lines from the top, each with the height of its words, which keep clear of those above.</summary>
     private IEnumerable<(ChartLine Line, double WordsAt)> Lines
@@ -75,7 +84,8 @@ public sealed partial class ControlChart
 
     private string Path => string.Join(' ', Points.Select((point, index) => $"{X(index)},{At(point.Value)}"));
 
-    private string? Words => Drawn is not null ? Text["Legend"].Value : Points.Count < FewestPoints ? Text["TooFew", Points.Count, FewestPoints].Value : null;
+    private string? Words => Drawn is null ? Points.Count < FewestPoints ? Text["TooFew", Points.Count, FewestPoints].Value : null
+        : Text[Least is null && Most is null ? "LegendPlain" : IsCertified ? "LegendCertified" : "Legend"].Value;
 
     private string Described => Text["Described", Title, Points.Count, $"{Show(Points[^1].Value)} {Unit}".TrimEnd(), Points.Count(point => point.Signal is not null)];
 
@@ -102,7 +112,7 @@ public sealed partial class ControlChart
         return $"M{ChartScale.Text(x)},{ChartScale.Text(y - 11)} l11,11 -11,11 -11,-11 z";
     }
 
-    private string Show(double value) => NumberText.Show(value, Decimals);
+    private string Show(double value) => NumberText.Show(value, Places);
 
     private static RenderFragment Word(double x, double y, string anchor, string words) => SvgWord.At(x, y, anchor, words);
 }

@@ -20,7 +20,7 @@ public sealed partial class CheckTag
     [Parameter]
     public bool IsNow { get; set; }
 
-    private string Age => Text[IsNow ? "Ago" : "Before", SpanText.Show(States, Now - Verdict!.At)];
+    private string Age => IsNow && Now - Verdict!.At < TimeSpan.FromMinutes(1) ? Text["JustNow"] : Text[IsNow ? "Ago" : "Before", SpanText.Show(States, Now - Verdict!.At)];
 
     private static string Named(IReadOnlyList<Element> elements) => string.Join(", ", elements.Select(element => element.Symbol));
 }

@@ -3,7 +3,7 @@ using Microsoft.AspNetCore.Components;
 
 namespace MeltShop.Web.Pages.Laboratory;
 
-/// <summary>The heats that a bad check throws doubt on. They stay listed when a later check is good: what was measured before it stays doubtful.</summary>
+/// <summary>The heats that a bad check throws doubt on; where a good check closed the stretch and it holds none, there is no card. They stay listed when a later check is good: what was measured before it stays doubtful.</summary>
 public sealed partial class DoubtedCard
 {
     [Parameter, EditorRequired]
@@ -19,6 +19,12 @@ public sealed partial class DoubtedCard
     /// <summary>Of the instrument.</summary>
     [Parameter, EditorRequired]
     public string Code { get; set; } = "";
+
+    private string Span(MeasuredHeat heat)
+    {
+        var (first, last) = (Site.DayAndTime(heat.First), Site.DayAndTime(heat.Last));
+        return first == last ? Text["SamplesAt", heat.Samples, first] : Text["SamplesOf", heat.Samples, first, last];
+    }
 
     private string Words => (Doubt.Since, Doubt.Until) switch
     {

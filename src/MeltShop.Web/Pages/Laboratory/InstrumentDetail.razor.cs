@@ -30,6 +30,10 @@ public sealed partial class InstrumentDetail
 
     private IReadOnlyList<ControlSeries> Charts => ControlSeries.Of(View!.Samples, View.References, View.State.Instrument, Rules);
 
+    /// <summary>The charts whose last point breaks a rule: seen without scrolling through all of them.</summary>
+    private IReadOnlyList<string> Broken =>
+        [.. Charts.Where(series => series.Signals.Any(signal => signal.Point == series.Points.Count - 1)).Select(series => Text["ChartOf", series.Certified.Element.Symbol, series.Reference.Name].Value)];
+
     protected override Task<InstrumentDetailView?> Read(CancellationToken ct) => Page.Load(Id, ct);
 
     protected override bool Concerns(ChangeNotice change) => change.Kind is ChangeKind.Instrument or ChangeKind.Sample;

@@ -22,6 +22,7 @@ public sealed partial class LaboratoryDesk
 
     protected override bool Concerns(ChangeNotice change) => change.Kind is ChangeKind.Instrument or ChangeKind.Sample;
 
+    // No value is torn apart at the end of a line.
     private static string Values(ReferenceView reference) => string.Join("; ", reference.Values.Select(v =>
-        $"{v.Element.Symbol} {NumberText.ShowAtLeast(v.Percent, v.Element.Decimals)}{(v.PlusMinus is { } plusMinus ? $" ± {NumberText.ShowAtLeast(plusMinus, v.Element.Decimals)}" : "")} %"));
+        $"{v.Element.Symbol} {NumberText.ShowAtLeast(v.Percent, v.Element.Decimals)}{(v.PlusMinus is { } plusMinus ? $" ± {NumberText.ShowAtLeast(plusMinus, v.Element.Decimals)}" : "")} %".Replace(' ', '\u00a0')));
 }

@@ -45,6 +45,30 @@ public sealed class ControlChartTests : ComponentTest
     }
 
     [Fact]
+    public void Ranges_WithoutALowerLimit_AreDrawnFromZeroWithDecimalsThatTellTheirLinesApart()
+    {
+        var ranges = Enumerable.Range(1, 24).Select(number => new ChartPoint($"heat {number}", number % 2 == 0 ? 0.0001 : 0.0003)).ToArray();
+        var chart = Render<ControlChart>(parameters => parameters
+            .Add(p => p.Title, "Ranges").Add(p => p.Points, ranges).Add(p => p.Limits, new ControlLimits(0.0002, 0.0001)).Add(p => p.HasLower, false).Add(p => p.Decimals, 3));
+        var words = chart.FindAll(".chart-word").Select(word => word.TextContent).ToList();
+
+        Assert.Contains("0.00000", words);
+        Assert.Contains("mean 0.00020", words);
+        Assert.Contains("%", words);
+        Assert.DoesNotContain("Double line", chart.Find("[data-testid=chart-words]").TextContent, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Limits_OfACertificate_AreNotCalledSpecified()
+    {
+        var chart = Render<ControlChart>(parameters => parameters
+            .Add(p => p.Title, "Carbon").Add(p => p.Points, Points(20)).Add(p => p.Limits, Limits).Add(p => p.Least, 3.30).Add(p => p.Most, 3.70).Add(p => p.IsCertified, true));
+
+        Assert.Contains("certified, most 3.70", chart.Markup, StringComparison.Ordinal);
+        Assert.DoesNotContain("specified", chart.FindAll(".chart-word").Select(word => word.TextContent).Aggregate(string.Concat), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Chart_ForAScreenReader_SaysWhatItShows() =>
         Assert.Equal("Carbon: 20 results, the last 3.50 %, 0 signals; the table has them all", Draw(Points(20)).Find("svg").GetAttribute("aria-label"));
 

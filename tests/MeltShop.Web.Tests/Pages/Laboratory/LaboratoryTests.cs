@@ -57,7 +57,7 @@ public sealed class LaboratoryTests : HeatTest
         await Coin(instrument);
         SignIn(Role.Melter);
         var page = Render<InstrumentDetail>(parameters => parameters.Add(p => p.Id, instrument));
-        Assert.EndsWith("min ago", page.WaitForElement("[data-check=good]", Patience).TextContent, StringComparison.Ordinal);
+        Assert.EndsWith("inside, just now", page.WaitForElement("[data-check=good]", Patience).TextContent, StringComparison.Ordinal);
         await page.InvokeAsync(() => page.Find("[data-testid=check-instrument]").Click());
         Type(page, "control-form", "[data-cell='0.C']", "3,45");
         await page.InvokeAsync(() => page.Find("[data-testid=control-form]").Submit());
@@ -70,8 +70,36 @@ public sealed class LaboratoryTests : HeatTest
         Assert.Contains("one beyond 3 s", page.Find("[data-testid=last-point]").TextContent, StringComparison.Ordinal);
         await Coin(instrument);
         var heat = Open();
-        Assert.Contains("last control sample outside its action limits 0 min before", heat.Find("[data-testid=sample] [data-check=outside]").TextContent, StringComparison.Ordinal);
+        Assert.Contains("last control sample outside its action limits, 0 min before", heat.Find("[data-testid=sample] [data-check=outside]").TextContent, StringComparison.Ordinal);
         Assert.NotNull(heat.FindAll("[data-testid=sample]")[1].QuerySelector("[data-check=good]")); // the coin of before
+    }
+
+    [Fact]
+    public async Task ControlSample_GoodAgainAndNothingMeasuredMeanwhile_LeavesNoHeatToCheckAgain()
+    {
+        var (instrument, reference) = await Set();
+        await Check(instrument, reference, 3.30);
+        await Check(instrument, reference, 3.45);
+        SignIn(Role.Melter);
+        var page = Render<InstrumentDetail>(parameters => parameters.Add(p => p.Id, instrument));
+        Assert.Contains("No sample of a heat", page.WaitForElement("[data-testid=doubted]", Patience).TextContent, StringComparison.Ordinal);
+        Assert.Equal("C on White iron block", page.Find("[data-testid=broken-charts]").TextContent.Split(": ")[1]);
+
+        await Check(instrument, reference, 3.30);
+
+        page.WaitForElement("[data-check=good]", Patience);
+        page.WaitForAssertion(() => Assert.Empty(page.FindAll("[data-testid=doubted], [data-testid=broken-charts]")), Patience);
+    }
+
+    [Fact]
+    public void Trend_WithoutResults_SaysWhereTheyComeFromAndAsksForNoRules()
+    {
+        SignIn(Role.Supervisor);
+        The<NavigationManager>().NavigateTo("/laboratory/trends?element=Pb");
+        var page = Render<TrendList>();
+
+        Assert.Contains("entered at the heats", page.WaitForElement("[data-testid=no-results]", Patience).TextContent, StringComparison.Ordinal);
+        Assert.Empty(page.FindAll("[data-testid=rules], [data-testid=hit-rate]"));
     }
 
     [Fact]
@@ -92,7 +120,8 @@ public sealed class LaboratoryTests : HeatTest
     [Fact]
     public async Task Rules_ByChoice_StayInTheAddressAndSayTheirFalseAlarms()
     {
-        var (instrument, _) = await Set();
+        var (instrument, reference) = await Set();
+        await Check(instrument, reference, 3.30);
         SignIn(Role.Metallurgist);
         var page = Render<InstrumentDetail>(parameters => parameters.Add(p => p.Id, instrument));
         page.WaitForElement("[data-testid=false-alarms]", Patience);
