@@ -27,7 +27,7 @@ public sealed class ImportPage(IDbContextFactory<RecordsContext> contexts)
             from map in db.ImportMaps
             join instrument in db.Instruments on map.InstrumentId equals instrument.Id
             orderby map.Name
-            select new ImportMapView(map.Id, map.Version, map.Name, map.InstrumentId, instrument.Code, map.Definition, map.IsActive)).ToListAsync(ct);
+            select new ImportMapView(map.Id, map.Version, map.Name, map.InstrumentId, instrument.Name, map.Definition, map.IsActive)).ToListAsync(ct);
         var files = await (
             from file in db.ImportedFiles
             join person in db.Users on file.PersonId equals person.Id

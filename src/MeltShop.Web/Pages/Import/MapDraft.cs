@@ -24,6 +24,10 @@ public sealed class MapDraft(EntryForm form)
     public TextEntry UsualKind { get; } = form.Choice("usualKind");
     public TextEntry GreyText { get; } = form.Words("greyText");
     public TextEntry WhiteText { get; } = form.Words("whiteText");
+
+    /// <summary>Words of the file are said or asked for: they are shown unasked.</summary>
+    public bool HasWords => KindTexts.Select(kind => kind.Text).Append(GreyText).Append(WhiteText).Any(text => text.Value is not null || text.Finding is not null);
+
     public IReadOnlyList<KindWords> KindTexts { get; } = [.. Enum.GetValues<SampleKind>().Select(kind => new KindWords(kind, form.Words($"kindTexts.{kind}")))];
     public IReadOnlyList<ColumnDraft> Columns { get; private set; } = [];
 

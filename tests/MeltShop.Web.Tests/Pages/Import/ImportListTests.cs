@@ -80,6 +80,6 @@ public sealed class ImportListTests : ImportTest
         var page = OpenImport();
         Choose(page, await File("1;HEAT;NOW;3,61;1,52", "2;HEAT;NOW;3.61;1,52"));
 
-        Assert.Empty(Marks.WordsOutside(page.Nodes, "burns", "burns.csv", "spark", (await Heat()).Heat.Number, "C", Now.ToString("MMM", System.Globalization.CultureInfo.InvariantCulture)));
+        Assert.Empty(Marks.WordsOutside(page.Nodes, "burns", "burns.csv", "Spectrometer", (await Heat()).Heat.Number, "C", Now.ToString("MMM", System.Globalization.CultureInfo.InvariantCulture)));
     }
 }
