@@ -1,6 +1,5 @@
 using MeltShop.Metallurgy.Elements;
 using MeltShop.Records.Reading.Yard;
-using MeltShop.Web.Components.Fields;
 using Microsoft.AspNetCore.Components;
 
 namespace MeltShop.Web.Pages.Yard;
@@ -24,7 +23,9 @@ public sealed partial class YardTable
     private static MaterialPercentView? Of(MaterialView material, Element element) =>
         material.Analysis?.Percents.FirstOrDefault(percent => percent.Element == element);
 
+    private static string Percents(Element element) => $"{element.Symbol} %";
+
     private static string Others(MaterialView material) => string.Join(" · ", (material.Analysis?.Percents ?? [])
         .Where(percent => !MainElements.Contains(percent.Element))
-        .Select(percent => $"{percent.Element.Symbol}\u00a0{NumberText.ShowAtLeast(percent.Percent, percent.Element.Decimals)}"));
+        .Select(percent => $"{percent.Element.Symbol}\u00a0{PercentCell.Shown(percent.Percent, percent.Element)}"));
 }
