@@ -98,10 +98,13 @@ public sealed partial class LimitBar
         get
         {
             if (Distance is { } distance) yield return ("distance", Text[distance < 0 ? "Beyond" : "Within", NumberText.Show(Math.Abs(distance), 1)]);
-            if (Value is not null && Whole > 0) yield return ("doubt", Text["Doubt", Spread(Whole)]);
-            if (Value is not null && Band > 0) yield return ("band", Text["Band", Spread(Band)]);
+            if (Value is not null && IsSeen(Whole)) yield return ("doubt", Text["Doubt", Spread(Whole)]);
+            if (Value is not null && IsSeen(Band)) yield return ("band", Text["Band", Spread(Band)]);
         }
     }
+
+    /// <summary>Burns that all read the same have no scatter but the rounding of their mean.</summary>
+    private static bool IsSeen(double scatter) => Math.Round(scatter, MostDecimals) > 0;
 
     /// <summary>All that the bar shows: those who hear it get no less.</summary>
     private string Described => string.Join("; ",

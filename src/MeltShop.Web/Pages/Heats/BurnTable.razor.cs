@@ -43,7 +43,7 @@ public sealed partial class BurnTable
 
     private static string RuleOf(BurnEvaluation found) => found.Test is { } test ? $"Rule{test}" : found.Count == 1 ? "RuleSingle" : "RuleTooFew";
 
-    private static string Named(IEnumerable<BurnEvaluation> found) => string.Join(", ", found.Select(one => one.Element.Symbol));
+    private string Named(IGrouping<string, BurnEvaluation> found) => found.Count() == Evaluations.Count ? Text["AllElements"] : string.Join(", ", found.Select(one => one.Element.Symbol));
 
     private BurnEvaluation? Of(Element element) => Evaluations.FirstOrDefault(found => found.Element == element);
 

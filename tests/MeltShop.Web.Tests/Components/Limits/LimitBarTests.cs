@@ -73,6 +73,9 @@ public sealed class LimitBarTests : ComponentTest
         Assert.Empty(bar.FindAll("[tabindex], button, a, input"));
     }
 
+    [Fact]
+    public void Doubt_OfNothingButRounding_IsNotSaid() => Assert.Empty(Draw(0.30, 1e-17).FindAll("[data-testid=doubt]"));
+
     private IRenderedComponent<LimitBar> Draw(double? value, double doubt) => Render<LimitBar>(parameters => parameters
         .Add(p => p.Quantity, "Mn").Add(p => p.Least, 0.20).Add(p => p.Most, 0.40).Add(p => p.Value, value).Add(p => p.Doubt, doubt));
 }

@@ -41,7 +41,7 @@ public sealed class SampleCardTests : HeatTest
         await Sample([3.64, 1.50, 0.30], [3.65, 1.51, 0.30], [3.95, 1.50, 0.30]);
         var page = Open();
 
-        Assert.Contains("Below 4 of them, and without a repeatability", page.Find("[data-testid=suspect-rule]").TextContent, StringComparison.Ordinal);
+        Assert.Contains("All elements: burns that count: 3. Below 4 of them, and without a repeatability", page.Find("[data-testid=suspect-rule]").TextContent, StringComparison.Ordinal);
         Assert.DoesNotContain("suspect:", page.Find("[data-testid=burn-table]").TextContent, StringComparison.Ordinal);
     }
 
