@@ -92,7 +92,7 @@ public sealed class PlanCharge(Recorder recorder, TimeProvider time, ChargePage 
 
     private static IEnumerable<Finding> Clashes(ChargePlan answer)
     {
-        if (answer.Conflicts.Count == 0) yield return new Finding("meltKg", "plan.massInfeasible");
+        if (answer.Conflicts.Count == 0) yield return new Finding("meltKg", answer.Status is PlanStatus.TimeLimit ? "plan.notFound" : "plan.massInfeasible");
         foreach (var clash in answer.Conflicts)
         {
             yield return clash.Bound is null

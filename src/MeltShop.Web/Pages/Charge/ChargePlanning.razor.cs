@@ -1,4 +1,5 @@
 using System.Globalization;
+using MeltShop.Charging.Plans;
 using MeltShop.Operations.Charging;
 using MeltShop.Operations.Yard;
 using MeltShop.Records.People;
@@ -49,7 +50,16 @@ public sealed partial class ChargePlanning
     /// <summary>The melter sees what to do; why is for the metallurgist, and a press away for everybody.</summary>
     private bool IsWhyShown => whyTurned ?? May([Role.Metallurgist, Role.Supervisor]);
 
-    private string Age => live.IsWorking ? "Planning" : isStopped ? "PlanStopped" : !live.IsCurrent ? "PlanOld" : draft.ByHand is not null ? "PlanByHand" : live.Last?.IsReached == true ? "PlanCurrent" : "PlanNone";
+    private string Age => live.IsWorking ? "Planning" : isStopped ? "PlanStopped" : !live.IsCurrent ? "PlanOld" : draft.ByHand is not null ? "PlanByHand" : live.Last switch
+    {
+        { Plan.Status: PlanStatus.Optimal } => "PlanCurrent",
+        { IsReached: true } => "PlanBest",
+        { IsImpossible: true } => "PlanNone",
+        _ => "PlanUnknown",
+    };
+
+    /// <summary>A search that came to no end may come to one at another time.</summary>
+    private bool IsAgainOffered => isStopped || (live is { IsCurrent: true, Last.Plan.Status: PlanStatus.TimeLimit } && draft.ByHand is null);
 
     protected override async Task<ChargeView?> Read(CancellationToken ct)
     {

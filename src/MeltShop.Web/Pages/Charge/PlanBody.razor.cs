@@ -45,7 +45,7 @@ public sealed partial class PlanBody
 
     private Task Make()
     {
-        Draft.Make(new HandDraft(Draft.Form, Planned.Plan.Lines));
+        Draft.Make(new HandDraft(Draft.Form, Planned.Plan.Continuous?.Lines ?? Planned.Plan.Lines));
         return Changed.InvokeAsync();
     }
 }

@@ -70,7 +70,7 @@ public sealed partial class PlanMaterials
         MaterialStanding.NoMgRecovery => Text["NoMgRecovery"],
         _ when !IsWhyShown => "",
         _ when !Planned.IsReached => Text["NoPlan"],
-        _ when row.PriceToEnter is not { } price => Text[row.Material.PieceKg is null ? "NeverIn" : "WholePieces"],
+        _ when row.PriceToEnter is not { } price => Text[HasPieces ? "WholePieces" : "NeverIn"],
         _ when row.PriceToEnter >= row.Price => Text["EquallyGood"],
         _ when row.KeptOutBy.Count == 0 => Text["ComesInAt", PriceText.Number(row.PriceToEnter!.Value), PriceText.Unit(Currency)],
         _ => $"{Text["ComesInAt", PriceText.Number(row.PriceToEnter!.Value), PriceText.Unit(Currency)]} · {Text["KeptOutBy", Pressures(row)]}",
@@ -79,10 +79,13 @@ public sealed partial class PlanMaterials
     private string Pressures(MaterialRow row) =>
         string.Join(", ", row.KeptOutBy.Select(pressure => $"{pressure.Quantity} {PriceText.Show(pressure.PerTonne, Currency, 0)}"));
 
+    /// <summary>One material in pieces is enough: then no material of the plan has a price that could be said.</summary>
+    private bool HasPieces => Planned.Problem.Materials.Any(material => material.PieceKg is not null);
+
     /// <summary>With whole pieces there is no range; under confidence a mix may follow every change of a price, so that its range is a point.</summary>
     private string? Stays(MaterialRow row) => row.Range switch
     {
-        null => Text[Planned.Problem.Materials.Any(material => material.PieceKg is not null) ? "StaysPieces" : "StaysUnknown"].Value,
+        null => Text[HasPieces ? "StaysPieces" : "StaysUnknown"].Value,
         { Least: null, Most: null } => Text["StaysAlways"].Value,
         { Least: { } least, Most: { } most } when most - least < Cent => Text["StaysNowhere"].Value,
         { Least: { } least, Most: { } most } => Text["Stays", PriceText.Number(least), PriceText.Number(most), PriceText.Unit(Currency)].Value,

@@ -1,4 +1,5 @@
 using MeltShop.Charging.Plans;
+using MeltShop.Web.Components.Fields;
 using Microsoft.AspNetCore.Components;
 
 namespace MeltShop.Web.Pages.Charge;
@@ -16,6 +17,13 @@ public sealed partial class PlanTotals
     public RenderFragment? ChildContent { get; set; }
 
     private ChargePlan Plan => Planned.Plan;
+
+    /// <summary>Why it is not proven; a plan of before that was kept had only its time.</summary>
+    private SearchEnd End => Plan.End is SearchEnd.Proven ? SearchEnd.OutOfTime : Plan.End;
+
+    /// <summary>Rounded up: what is told as the most may not be less than it is.</summary>
+    private string? Gap => Plan.GapPercent is { } gap
+        ? Text[Plan.Costs is { UseUpBonus: 0, Nearness: 0 } ? "AtMostCheaper" : "AtMostBetter", NumberText.Show(Math.Ceiling(100 * gap) / 100, 2)].Value : null;
 
     /// <summary>Inside on average, and not surely so: no plan is called inside a limit that its own numbers put in doubt.</summary>
     private IReadOnlyList<string> TooClose => [.. Plan.Limits.Where(limit => limit.IsTooCloseToTell()).Select(limit => limit.Quantity)];

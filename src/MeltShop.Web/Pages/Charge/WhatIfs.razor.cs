@@ -85,18 +85,31 @@ public sealed partial class WhatIfs : IDisposable
         .. Planned.Problem.Limits.Zip(often.Each).Where(limit => limit.Second < 1).Select(limit => Text["JointEach", limit.First.Quantity.Name, NumberText.Show(100 * limit.Second, 1)].Value),
     ]);
 
+    /// <summary>A search that came to no end proves neither a cost nor that there is no charge.</summary>
     private string RunOutWords(RunOut without) => without switch
     {
         { MakesItImpossible: true } => Text["RunOutImpossible", NameOf(without.Code)],
-        { ExtraCost: { } extra } => Text["RunOutCosts", NameOf(without.Code), NumberText.Show(extra, 2), Currency],
-        _ => Text["InfeasibleUnknown"],
+        { ExtraCost: { } extra } => Text["RunOutCosts", NameOf(without.Code), NumberText.Show(extra, 2), Currency] + Doubt(without.Before, without.After),
+        _ => Text["NotDecided"],
     };
+
+    private string Doubt(params ChargePlan[] plans) => plans.Any(plan => plan.Status is PlanStatus.TimeLimit) ? " " + Text["NotProvenBoth"] : "";
+
+    /// <summary>Gives up what is being reckoned with solves; what is there already stays.</summary>
+    private void Stop()
+    {
+        if (runOut.IsWorking) runOut.Withdraw();
+        if (buying.IsWorking) buying.Withdraw();
+        if (drained.IsWorking) drained.Withdraw();
+    }
 
     private string DrainedWords(HeelComparison compared) => compared switch
     {
         { MakesItPossible: true } => Text["DrainPossible", MassText.Show(compared.DrainedKg), PriceText.Number(compared.Drained.CostPerTonne), PriceText.Unit(Currency)],
-        { Saving: { } saving and > 0 } => Text["DrainSaves", MassText.Show(compared.DrainedKg), NumberText.Show(saving, 2), Currency],
-        { Saving: { } saving } => Text["DrainCosts", MassText.Show(compared.DrainedKg), NumberText.Show(-saving, 2), Currency],
-        _ => Text["DrainNot"],
+        { Saving: { } saving and > 0 } => Text["DrainSaves", MassText.Show(compared.DrainedKg), NumberText.Show(saving, 2), Currency] + Doubt(compared.WithHeel, compared.Drained),
+        { Saving: { } saving } => Text["DrainCosts", MassText.Show(compared.DrainedKg), NumberText.Show(-saving, 2), Currency] + Doubt(compared.WithHeel, compared.Drained),
+        { WithHeel.Status: PlanStatus.Infeasible, Drained.Status: PlanStatus.Infeasible } => Text["DrainNot"],
+        { Drained.Status: PlanStatus.Infeasible } => Text["DrainImpossible"],
+        _ => Text["NotDecided"],
     };
 }

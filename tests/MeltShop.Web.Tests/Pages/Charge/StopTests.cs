@@ -40,6 +40,29 @@ public sealed class StopTests : ChargeTest
         Assert.All(page.FindAll("[data-testid=in-plan] .why"), why => Assert.Contains("whole pieces: over which prices the plan is the same cannot be said", why.TextContent, StringComparison.Ordinal));
     }
 
+    [Fact]
+    public void Material_LeftOutBesideWholePieces_IsNotSaidToStayOutAtAnyPrice()
+    {
+        PieceWorkers.Use(null);
+        var page = OpenPlanned(Role.Metallurgist);
+
+        Assert.Equal("whole pieces: no single price can be said", page.Find("[data-testid=left-out] [data-material=copper] .why").TextContent);
+        Assert.DoesNotContain("at any price", page.Markup, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void WhatIf_WhoseSearchTakesLong_CanBeStopped()
+    {
+        PieceWorkers.Use(null);
+        var page = OpenPlanned(Role.Metallurgist);
+        PieceWorkers.Use(new("/bin/sh", "-c", "while read line; do :; done") { MostTime = 10 * Patience });
+        page.FindAll("[data-testid=what-ifs] button").Single(button => button.TextContent.StartsWith("What if Test ", StringComparison.Ordinal)).Click();
+        page.WaitForElement("[data-testid=what-ifs] [data-testid=stop]", Patience).Click();
+
+        page.WaitForState(() => page.FindAll("[data-testid=what-ifs] [data-testid=stop], [data-testid=run-out]").Count == 0, Patience);
+        Assert.DoesNotContain(page.FindAll("[data-testid=what-ifs] button"), button => button.TextContent.StartsWith("What if ", StringComparison.Ordinal) && button.HasAttribute("disabled"));
+    }
+
     protected override async Task Prepare()
     {
         await base.Prepare();
