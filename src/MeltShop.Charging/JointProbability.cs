@@ -14,6 +14,9 @@ namespace MeltShop.Charging;
 /// <param name="Seed">What the draws begin from: the same charge gives the same answer.</param>
 public sealed record JointProbability(double All, IReadOnlyList<double> Each, int Draws, int Seed)
 {
+    /// <summary>What solving leaves over of a value that sits on its bound, in its unit: it is kept.</summary>
+    private const double Tolerance = 1e-6;
+
     /// <summary>Standard error of <see cref="All"/> by the finite number of heats.</summary>
     public double StandardError => Math.Sqrt(All * (1 - All) / Draws);
 
@@ -41,7 +44,7 @@ public sealed record JointProbability(double All, IReadOnlyList<double> Each, in
             {
                 var value = result.Values[i];
                 for (var e = 0; e < drawn.Length; e++) value += terms[i][e] * drawn[e];
-                if (value < problem.Limits[i].Min || value > problem.Limits[i].Max) continue;
+                if (value < problem.Limits[i].Min - Tolerance || value > problem.Limits[i].Max + Tolerance) continue;
                 each[i]++;
                 kept++;
             }

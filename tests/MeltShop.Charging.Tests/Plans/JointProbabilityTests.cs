@@ -25,6 +25,22 @@ public class JointProbabilityTests
     }
 
     [Fact]
+    public void Charge_OnABoundButForWhatSolvingLeavesOver_KeepsItInEveryHeat()
+    {
+        var problem = new ChargeProblem
+        {
+            MeltKg = 1000,
+            Materials = [Material("low", 300, (Element.Si, 0.1)), Material("high", 400, (Element.Si, 0.7))],
+            Limits = [Limit(Element.Si, 0.3, null), Limit(Element.Si, null, 0.2999996), Limit(Element.Si, 0.30001, null)],
+        };
+
+        // Two parts to one, to the gram: 0.2999998 %.
+        var drawn = JointProbability.Of(problem, new Dictionary<string, double> { ["low"] = 666.667, ["high"] = 333.333 }, draws: 10);
+
+        Assert.Equal([1.0, 1.0, 0.0], drawn.Each);
+    }
+
+    [Fact]
     public void TwoElements_ScatterApart_AndTwoLimitsOnOneTogether()
     {
         var apart = Draw(Limit(Element.Si, 2, null), Limit(Element.C, null, 3));
