@@ -46,6 +46,12 @@ public static class ChargeMaterials
                 if (taken.MinKg > taken.AvailableKg) fields.Add($"materials.{material.Code}.minKg", "stock.under", taken.AvailableKg);
                 materials.Add(choice.Wishes.Priced(taken, material));
             }
+            else if (wanted.MinKg > 0)
+            {
+                // A mass that is asked for is not dropped without a word because there is nothing to take it from.
+                if (wanted.Include == false) fields.Add($"materials.{material.Code}.minKg", "material.leftOut", material.Name);
+                else fields.Add($"materials.{material.Code}.minKg", "stock.under", 0.0);
+            }
         }
 
         CheckShares(materials, choice, fields);

@@ -34,6 +34,7 @@ public static class ChargeQuestion
         var groups = ChargeGroups.Of(data.Materials, materials, choice.Groups, fields);
         var limits = ChargeLimits.Of(Rows(data, grade, choice, fields), choice.Limits ?? [], choice.Wishes.NearnessPrice, fields);
         if (choice.MeltKg > furnace.CapacityKg) fields.Add("meltKg", "furnace.capacity", furnace.CapacityKg);
+        else if (choice.MeltKg + choice.MeltToleranceKg > furnace.CapacityKg) fields.Add("meltToleranceKg", "furnace.noRoom", furnace.CapacityKg, furnace.CapacityKg - choice.MeltKg);
         if (materials.Count == 0) fields.Add("materials", "yard.empty");
         if (heel is null || fields.Findings.Count > 0) return (null, fields.Findings);
 

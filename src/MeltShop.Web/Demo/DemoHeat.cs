@@ -30,7 +30,7 @@ internal sealed class DemoHeat(
     public async Task Melt(long gradeId, CancellationToken cancellation)
     {
         var plan = await hands.Do(hands.The<PlanCharge>(), Role.Metallurgist, new(
-            DemoKey.Of("heat/plan"), At(0), new ChargeChoice(equipment["furnace-1"], gradeId, MeltKg, MeltToleranceKg: 60)));
+            DemoKey.Of("heat/plan"), At(0), new ChargeChoice(equipment["furnace-1"], gradeId, MeltKg)));
         var heat = await hands.Do(hands.The<StartHeat>(), Role.Melter, new(DemoKey.Of("heat/start"), At(5), plan.PlanId));
         var answer = await Answer(plan.PlanId, cancellation);
         for (var i = 0; i < answer.Lines.Count; i++)

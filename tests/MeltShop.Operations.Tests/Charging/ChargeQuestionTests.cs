@@ -31,6 +31,8 @@ public sealed class ChargeQuestionTests(OneShop one) : IClassFixture<OneShop>, I
         { "meltNaN", "meltKg", "number.notANumber" },
         { "capacity", "meltKg", "furnace.capacity" },
         { "heel", "heelKg", "heel.overMelt" },
+        { "room", "meltToleranceKg", "furnace.noRoom" },
+        { "leftOut", "materials.pig.minKg", "material.leftOut" },
         { "tolerance", "meltToleranceKg", "mass.negative" },
         { "confidence", "confidencePercent", "confidence.outOfRange" },
         { "furnace", "furnaceId", "furnace.unknown" },
@@ -55,7 +57,7 @@ public sealed class ChargeQuestionTests(OneShop one) : IClassFixture<OneShop>, I
         { "energy", "wishes.meltingKWhPerTonne", "number.missing" },
         { "nearness", "wishes.nearnessPrice", "number.negative" },
         { "bucket", "wishes.bucketM3", "number.missing" },
-        { "room", "wishes.furnaceM3", "number.notPositive" },
+        { "coldRoom", "wishes.furnaceM3", "number.notPositive" },
         { "byHand", "byHand.slag", "material.unknown" },
         { "byHandTwice", "byHand.pig", "material.twice" },
         { "byHandKg", "byHand.pig", "mass.negative" },
@@ -98,6 +100,22 @@ public sealed class ChargeQuestionTests(OneShop one) : IClassFixture<OneShop>, I
         Assert.True(Plan(choice with { Materials = [new("steel", PricePerTonne: 900)] }).TotalCost > plan.TotalCost);
         Assert.Equal(3.7 + 0.02, Plan(choice with { Limits = [new("C", 3.7)] }).Limits.Single(l => l.Quantity == "C").Value, 6);
         Assert.DoesNotContain(Plan(choice with { Materials = [new("carbon", Include: false)] }).Lines, l => l.Code == "carbon");
+    }
+
+    [Fact]
+    public void Build_MoreThatJustFillsTheFurnace_IsAllowed() =>
+        Assert.Equal(10, ChargeQuestion.Build(data, choice with { MeltKg = 2990, MeltToleranceKg = 10 }).Problem!.MeltToleranceKg);
+
+    [Fact]
+    public void Build_MassAskedForOfAnEmptyStock_IsRefusedAtItsField()
+    {
+        var empty = data with { Materials = [.. data.Materials.Select(m => m.Code == "steel" ? m with { StockKg = 0 } : m)] };
+
+        var finding = Assert.Single(ChargeQuestion.Build(empty, choice with { Materials = [new("steel", MinKg: 100)] }).Findings);
+
+        Assert.Equal(("materials.steel.minKg", "stock.under"), (finding.Path, finding.Code));
+        Assert.Equal([0.0], finding.Arguments);
+        Assert.Empty(ChargeQuestion.Build(empty, choice with { Materials = [new("steel", MinKg: 0)] }).Findings);
     }
 
     [Theory]
@@ -153,6 +171,8 @@ public sealed class ChargeQuestionTests(OneShop one) : IClassFixture<OneShop>, I
         "meltNaN" => choice with { MeltKg = double.NaN },
         "capacity" => choice with { MeltKg = 3001 },
         "heel" => choice with { HeelKg = 2001 },
+        "room" => choice with { MeltKg = 2990, MeltToleranceKg = 10.1 },
+        "leftOut" => choice with { Materials = [new("pig", Include: false, MinKg: 100)] },
         "tolerance" => choice with { MeltToleranceKg = -1 },
         "confidence" => choice with { ConfidencePercent = 100 },
         "furnace" => choice with { FurnaceId = 99 },
@@ -176,7 +196,7 @@ public sealed class ChargeQuestionTests(OneShop one) : IClassFixture<OneShop>, I
         "energy" => choice with { Wishes = new(EnergyPricePerKWh: 0.2) },
         "nearness" => choice with { Wishes = new(NearnessPrice: -1) },
         "bucket" => choice with { Wishes = new(BucketFillings: 2) },
-        "room" => choice with { Wishes = new(FurnaceM3: 0) },
+        "coldRoom" => choice with { Wishes = new(FurnaceM3: 0) },
         "byHand" => choice with { ByHand = [new("slag", 1)] },
         "byHandTwice" => choice with { ByHand = [new("pig", 1), new("pig", 1)] },
         "byHandKg" => choice with { ByHand = [new("pig", -1)] },

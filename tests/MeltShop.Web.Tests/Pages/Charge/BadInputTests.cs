@@ -10,6 +10,7 @@ public sealed class BadInputTests : ChargeTest
 {
     [Theory]
     [InlineData("heelKg", "3200", "heel.overCapacity")]
+    [InlineData("meltToleranceKg", "5", "furnace.noRoom")] // 3000 kg are wanted, and the furnace holds 3000
     [InlineData("groups.PigIron.minPercent", "101", "number.tooLarge")]
     [InlineData("groups.Returns.minKg", "100", "group.empty")]
     [InlineData("wishes.energyPricePerKWh", "0.2", "number.missing", "wishes.meltingKWhPerTonne")]
@@ -35,6 +36,17 @@ public sealed class BadInputTests : ChargeTest
     }
 
     [Fact]
+    public void Mass_AskedForOfWhatIsLeftOut_IsToldAtItsField()
+    {
+        var page = OpenPlanned();
+        Change(page, "Test steel");
+        Type(page, "materials.steel.minKg", "100");
+        page.Find("[data-testid=material-choices] input[type=checkbox]").Change(true);
+
+        page.WaitForAssertion(() => Assert.Equal("material.leftOut", Error(page, "materials.steel.minKg")), Patience);
+    }
+
+    [Fact]
     public void Shares_ThatCannotSum_AreToldWhereTheyWereTyped()
     {
         var page = OpenPlanned();
@@ -57,7 +69,7 @@ public sealed class BadInputTests : ChargeTest
         Assert.Contains("steel", InPlan(page));
         Press(page, "Yes, it is right");
         page.WaitForState(() => page.FindAll("[data-price-asked]").Count == 0, Patience);
-        Type(page, "meltToleranceKg", "5");
+        Type(page, "meltKg", "2990");
         WaitForPlan(page);
 
         Assert.Empty(page.FindAll("[data-price-asked]"));
