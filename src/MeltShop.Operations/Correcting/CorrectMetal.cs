@@ -16,7 +16,7 @@ public sealed class CorrectMetal(Recorder recorder, TimeProvider time) : Operati
 {
     /// <param name="LineId">The line that is wrong.</param>
     /// <param name="Kg">The level of a dip, or the mass pigged out or poured back, kg; 0 where there was none.</param>
-    /// <param name="PlusMinusKg">For a dip: how far it may be off either way.</param>
+    /// <param name="PlusMinusKg">For a dip: how far it may be off either way; null where nobody can say.</param>
     /// <param name="HappenedAt">When it happened; null where that was right.</param>
     public sealed record Command(
         Guid EntryKey, DateTimeOffset ObservedAt, long LineId, double Kg, double? PlusMinusKg, string Reason, DateTimeOffset? HappenedAt = null)
@@ -60,15 +60,19 @@ public sealed class CorrectMetal(Recorder recorder, TimeProvider time) : Operati
         return Done(right.Id, wrong.HeatId is { } heat ? [.. notices, new(ChangeKind.Heat, heat)] : notices);
     }
 
-    /// <summary>What the ledger showed before the dip, kg.</summary>
-    private static Task<double> Before(RecordsContext db, FurnaceMetal dip, DateTimeOffset at, CancellationToken cancellation) =>
-        db.InForce<FurnaceMetal>().Where(m => m.FurnaceId == dip.FurnaceId && m.Id != dip.Id && m.ObservedAt <= at).SumAsync(m => m.Kg, cancellation);
+    /// <summary>What the ledger showed before the dip, kg. A dip that it is moved past takes up what it had booked.</summary>
+    private static async Task<double> Before(RecordsContext db, FurnaceMetal dip, DateTimeOffset at, CancellationToken cancellation)
+    {
+        var others = db.InForce<FurnaceMetal>().Where(m => m.FurnaceId == dip.FurnaceId && m.Id != dip.Id && m.ObservedAt <= at);
+        var kg = await others.SumAsync(m => m.Kg, cancellation);
+        return await others.AnyAsync(m => m.Kind == FurnaceMetalKind.Dipped && m.ObservedAt > dip.ObservedAt, cancellation) ? kg + dip.Kg : kg;
+    }
 
-    // A dip of a furnace without a heat said what the heel is.
+    // A dip of a furnace without a heat said what the heel is, at the same time; what the dip took up since has another entry.
     private static async Task CorrectHeel(Writing writing, FurnaceMetal dip, Command command, DateTimeOffset at, CancellationToken cancellation)
     {
         var heel = await writing.Db.InForce<Heel>().AsNoTracking().Include(h => h.Percents)
-            .SingleOrDefaultAsync(h => h.EntryKey == dip.EntryKey && h.FurnaceId == dip.FurnaceId && dip.HeatId == null, cancellation);
+            .SingleOrDefaultAsync(h => h.ObservedAt == dip.ObservedAt && h.FurnaceId == dip.FurnaceId && dip.HeatId == null, cancellation);
         if (heel is not null) await writing.Replace(heel, command.Kg, at, command.Reason, cancellation);
     }
 }

@@ -1,3 +1,4 @@
+using MeltShop.Metallurgy.Elements;
 using MeltShop.Operations.Heats;
 using MeltShop.Records;
 using MeltShop.Records.Heats;
@@ -7,8 +8,8 @@ using Microsoft.EntityFrameworkCore;
 namespace MeltShop.Operations.Correcting;
 
 /// <summary>
-/// Corrects lines of the liquid-metal ledger. A dip that came later showed what was in the furnace whatever stood before it, so the
-/// dip takes up the difference and what the ledger says after it stays.
+/// Adds and corrects lines of the liquid-metal ledger. A dip that came later showed what was in the furnace whatever stood before it, so
+/// the dip takes up the difference and what the ledger says after it stays.
 /// </summary>
 internal static class FurnaceCorrection
 {
@@ -24,6 +25,8 @@ internal static class FurnaceCorrection
 
     /// <summary>Puts a line in the place of another one.</summary>
     /// <param name="heat">The heat that it belongs to now, and its furnace; null leaves both.</param>
+    /// <param name="levelKg">For a dip: the liquid that it showed, kg.</param>
+    /// <param name="plusMinusKg">For a dip: how far it may be off, kg.</param>
     public static async Task Replace(
         this Writing writing, FurnaceMetal line, Heat? heat, double kg, DateTimeOffset observedAt, string reason, CancellationToken cancellation,
         double? levelKg = null, double? plusMinusKg = null)
@@ -40,14 +43,14 @@ internal static class FurnaceCorrection
             HeatId = heat?.Id ?? line.HeatId,
             Kind = line.Kind,
             Kg = kg,
-            LevelKg = levelKg ?? line.LevelKg,
-            PlusMinusKg = plusMinusKg ?? line.PlusMinusKg,
+            LevelKg = levelKg,
+            PlusMinusKg = plusMinusKg,
             TreatedLadleId = line.TreatedLadleId,
             Percents = [.. line.Percents.Select(p => new FurnaceMetalPercent { Element = p.Element, Percent = p.Percent })],
         };
         writing.Db.Add(now);
         await writing.Db.SaveChangesAsync(cancellation);
-        var (left, came) = (await writing.DipAfter(line, cancellation), await writing.DipAfter(now, cancellation));
+        var (left, came) = (await writing.DipAfter(line, now.Id, cancellation), await writing.DipAfter(now, now.Id, cancellation));
         if (left?.Id == came?.Id) await writing.TakeUp(came, now.Kg - line.Kg, reason, cancellation);
         else
         {
@@ -76,21 +79,21 @@ internal static class FurnaceCorrection
         return writing.Db.SaveChangesAsync(cancellation);
     }
 
-    /// <summary>Adds a line to the ledger at a time that has passed.</summary>
+    /// <summary>Adds a line to the ledger: what waited in a tablet arrives when later ones stand there already.</summary>
     public static async Task Insert(this Writing writing, FurnaceMetal line, CancellationToken cancellation)
     {
         writing.Db.Add(line);
         await writing.Db.SaveChangesAsync(cancellation);
-        await writing.TakeUp(await writing.DipAfter(line, cancellation), line.Kg, line.Reason!, cancellation);
+        await writing.TakeUp(await writing.DipAfter(line, line.Id, cancellation), line.Kg, reason: null, cancellation);
     }
 
-    private static Task<FurnaceMetal?> DipAfter(this Writing writing, FurnaceMetal line, CancellationToken cancellation) =>
+    private static Task<FurnaceMetal?> DipAfter(this Writing writing, FurnaceMetal line, long exceptId, CancellationToken cancellation) =>
         writing.Db.InForce<FurnaceMetal>().AsNoTracking()
-            .Where(m => m.FurnaceId == line.FurnaceId && m.Kind == FurnaceMetalKind.Dipped && m.ObservedAt > line.ObservedAt)
+            .Where(m => m.FurnaceId == line.FurnaceId && m.Kind == FurnaceMetalKind.Dipped && m.ObservedAt > line.ObservedAt && m.Id != exceptId)
             .OrderBy(m => m.ObservedAt).ThenBy(m => m.Id)
             .FirstOrDefaultAsync(cancellation);
 
-    private static async Task TakeUp(this Writing writing, FurnaceMetal? dip, double changeKg, string reason, CancellationToken cancellation)
+    private static async Task TakeUp(this Writing writing, FurnaceMetal? dip, double changeKg, string? reason, CancellationToken cancellation)
     {
         if (dip is null || changeKg == 0) return;
         writing.Db.Add(new FurnaceMetal

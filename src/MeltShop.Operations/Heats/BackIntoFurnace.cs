@@ -1,5 +1,6 @@
 using MeltShop.Metallurgy;
 using MeltShop.Metallurgy.Elements;
+using MeltShop.Operations.Correcting;
 using MeltShop.Operations.Ladles;
 using MeltShop.Records;
 using MeltShop.Records.Heats;
@@ -34,8 +35,7 @@ internal static class BackIntoFurnace
             analysis = await OfLadle(db, treated, tap, cancellation);
         }
 
-        db.Add(Line(writing.Stamp, heat, kg, treatedLadleId, analysis, reason));
-        await db.SaveChangesAsync(cancellation);
+        await writing.Insert(Line(writing.Stamp, heat, kg, treatedLadleId, analysis, reason), cancellation);
         return null;
     }
 

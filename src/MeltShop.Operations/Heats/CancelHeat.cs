@@ -3,14 +3,13 @@ using MeltShop.Operations.Checking;
 using MeltShop.Records.Heats;
 using MeltShop.Records.Ladles;
 using MeltShop.Records.People;
-using MeltShop.Records.Reading;
 using MeltShop.Records.Writing;
 using Microsoft.EntityFrameworkCore;
 
 namespace MeltShop.Operations.Heats;
 
 /// <summary>
-/// Calls a heat off before anything was tapped. It keeps its number. What had been charged stays in the furnace as the heel, with an
+/// Calls a heat off before anything was tapped. It keeps its number. What had been charged or poured back stays in the furnace as the heel, with an
 /// analysis only where the bath was sampled. Answers the new version.
 /// </summary>
 public sealed class CancelHeat(Recorder recorder, TimeProvider time) : Operation<CancelHeat.Command, Guid>(recorder, time)
@@ -34,7 +33,7 @@ public sealed class CancelHeat(Recorder recorder, TimeProvider time) : Operation
             .FirstOrDefaultAsync(l => l.HeatId == heat.Id && l.State == TreatedLadleState.Prepared, cancellation);
         if (prepared is not null) return Refuse("heatId", "ladle.unpoured", prepared.Ordinal, prepared.State.ToString());
 
-        if (await db.InForce<Weighing>().AnyAsync(w => w.HeatId == heat.Id, cancellation))
+        if (await db.Handled(heat, cancellation) > heat.HeelKg)
         {
             var bath = await BathNow.Load(db, heat, cancellation);
             var kg = await db.InFurnace(heat.FurnaceId, cancellation);

@@ -42,11 +42,11 @@ public sealed class CloseHeat(Recorder recorder, TimeProvider time) : Operation<
         var findings = Findings(heat, ladles, bath, inFurnace, command.PiggedKg, await db.Handled(heat, cancellation)).ToList();
         if (findings.Count > 0) return Written<Result>.Refused(findings);
 
-        if (command.PiggedKg > 0) writing.Book(heat, FurnaceMetalKind.Pigged, -command.PiggedKg);
+        if (command.PiggedKg > 0) await writing.Book(heat, FurnaceMetalKind.Pigged, -command.PiggedKg, cancellation);
         if (left < FurnaceLedger.Dust)
         {
             // Emptied by weight: the estimate of the yields was off by what is left over on paper, and this line says so.
-            if (left != 0) writing.Book(heat, FurnaceMetalKind.Dipped, -left, "emptied at the end of the heat", levelKg: 0);
+            if (left != 0) await writing.Book(heat, FurnaceMetalKind.Dipped, -left, cancellation, levelKg: 0);
             left = 0;
         }
 

@@ -1,5 +1,6 @@
 using MeltShop.Metallurgy.Elements;
 using MeltShop.Operations.Checking;
+using MeltShop.Operations.Correcting;
 using MeltShop.Records;
 using MeltShop.Records.Heats;
 using MeltShop.Records.People;
@@ -44,8 +45,8 @@ public sealed class DipFurnace(Recorder recorder, TimeProvider time) : Operation
             .SingleOrDefaultAsync(h => h.State == HeatState.Charging || h.State == HeatState.Bath || h.State == HeatState.Tapping, cancellation);
         if (heat is not null && command.Percents is not null) return Refuse("percents", "furnace.busy", heat.Number);
 
-        var change = command.Kg - await db.InFurnace(furnace.Id, cancellation);
-        db.Add(Line(writing.Stamp, command, heat?.Id, change));
+        var change = command.Kg - await db.InFurnace(furnace.Id, writing.Stamp.ObservedAt, cancellation);
+        await writing.Insert(Line(writing.Stamp, command, heat?.Id, change), cancellation);
         if (heat is null) db.Add(Heel(writing.Stamp, command, await OnRecord(db, command, cancellation)));
         ChangeNotice[] notices = [new(ChangeKind.Furnace, furnace.Id)];
         return Done(change, heat is null ? notices : [.. notices, new(ChangeKind.Heat, heat.Id)]);

@@ -1,3 +1,4 @@
+using MeltShop.Operations.Correcting;
 using MeltShop.Records;
 using MeltShop.Records.Heats;
 using MeltShop.Records.Reading;
@@ -23,6 +24,10 @@ public static class FurnaceLedger
     public static Task<double> InFurnace(this RecordsContext db, long furnaceId, CancellationToken cancellation) =>
         db.InForce<FurnaceMetal>().Where(m => m.FurnaceId == furnaceId).SumAsync(m => m.Kg, cancellation);
 
+    /// <summary>Liquid in the furnace at that time by what is in force now, kg.</summary>
+    internal static Task<double> InFurnace(this RecordsContext db, long furnaceId, DateTimeOffset at, CancellationToken cancellation) =>
+        db.InForce<FurnaceMetal>().Where(m => m.FurnaceId == furnaceId && m.ObservedAt <= at).SumAsync(m => m.Kg, cancellation);
+
     /// <summary>
     /// How far what is in the furnace may be off, kg: what a dip may be, and <see cref="Uncertainty"/> of what was charged or poured back
     /// since, as independent errors (root of the sum of squares, JCGM 100:2008, Guide to the expression of uncertainty in measurement, 5.1.2).
@@ -37,24 +42,24 @@ public static class FurnaceLedger
         return dip < 0 ? Uncertainty * (heelKg + came) : double.Hypot(standing[dip].PlusMinusKg!.Value, Uncertainty * came);
     }
 
-    internal static FurnaceMetal Book(this Writing writing, Heat heat, FurnaceMetalKind kind, double kg, string? reason = null, double? levelKg = null)
-    {
-        var line = new FurnaceMetal
-        {
-            EntryKey = writing.Stamp.EntryKey,
-            PersonId = writing.Stamp.PersonId,
-            ObservedAt = writing.Stamp.ObservedAt,
-            EnteredAt = writing.Stamp.EnteredAt,
-            Reason = reason,
-            FurnaceId = heat.FurnaceId,
-            HeatId = heat.Id,
-            Kind = kind,
-            Kg = kg,
-            LevelKg = levelKg,
-        };
-        writing.Db.Add(line);
-        return line;
-    }
+    /// <summary>Adds a line to the ledger, whose furnace the caller keeps.</summary>
+    internal static Task Book(
+        this Writing writing, Heat heat, FurnaceMetalKind kind, double kg, CancellationToken cancellation, string? reason = null, double? levelKg = null) =>
+        writing.Insert(
+            new()
+            {
+                EntryKey = writing.Stamp.EntryKey,
+                PersonId = writing.Stamp.PersonId,
+                ObservedAt = writing.Stamp.ObservedAt,
+                EnteredAt = writing.Stamp.EnteredAt,
+                Reason = reason,
+                FurnaceId = heat.FurnaceId,
+                HeatId = heat.Id,
+                Kind = kind,
+                Kg = kg,
+                LevelKg = levelKg,
+            },
+            cancellation);
 
     /// <summary>All metal that this heat has had, kg: the heel and what was charged or poured back.</summary>
     internal static async Task<double> Handled(this RecordsContext db, Heat heat, CancellationToken cancellation) =>

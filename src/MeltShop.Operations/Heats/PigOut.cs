@@ -29,7 +29,7 @@ public sealed class PigOut(Recorder recorder, TimeProvider time) : Operation<Pig
         var inFurnace = await db.InFurnace(heat.FurnaceId, cancellation);
         if (command.Kg > await db.AtMost(heat, inFurnace, cancellation)) return Refuse("kg", "furnace.short", inFurnace);
 
-        writing.Book(heat, FurnaceMetalKind.Pigged, -command.Kg, command.Reason);
+        await writing.Book(heat, FurnaceMetalKind.Pigged, -command.Kg, cancellation, command.Reason);
         return Done(inFurnace - command.Kg, new ChangeNotice(ChangeKind.Heat, heat.Id), new ChangeNotice(ChangeKind.Furnace, heat.FurnaceId));
     }
 }

@@ -50,7 +50,7 @@ public sealed class WeighIn(Recorder recorder, TimeProvider time) : Operation<We
             Lot = string.IsNullOrWhiteSpace(command.Lot) ? null : command.Lot.Trim(),
         };
         writing.Db.Add(weighing);
-        writing.Book(heat, FurnaceMetalKind.Charged, command.Kg * Arrival.PerKilogram(composition).LiquidKg);
+        await writing.Book(heat, FurnaceMetalKind.Charged, command.Kg * Arrival.PerKilogram(composition).LiquidKg, cancellation);
         var kind = command.IntoBath ? StockKind.Added : StockKind.Charged;
         await writing.Book(command.MaterialId, kind, -command.Kg, heat.Id, weighing.Lot, cancellation);
         await writing.Db.SaveChangesAsync(cancellation);

@@ -62,7 +62,7 @@ public sealed class RecordTap(Recorder recorder, TimeProvider time) : Operation<
         var at = writing.Stamp.ObservedAt;
         var tap = writing.Tap(treated, card, command.Kg, command.TemperatureC, at, command.TapSeconds is { } seconds ? at.AddSeconds(-seconds) : null, scale: (command.GrossKg, command.TareKg));
         db.Add(tap);
-        writing.Book(heat, FurnaceMetalKind.Tapped, -command.Kg);
+        await writing.Book(heat, FurnaceMetalKind.Tapped, -command.Kg, cancellation);
         var inoculantKg = PocketQuestion.InoculantKg(card.InoculantKg, card.PlannedKg, command.Kg);
         await writing.Book(card.InoculantMaterialId, StockKind.Added, -inoculantKg, heat.Id, card.InoculantLot, cancellation);
 

@@ -21,6 +21,6 @@ public abstract class Fact
     /// <summary>The fact that this one corrects; it stays readable.</summary>
     public long? SupersedesId { get; init; }
 
-    /// <summary>Why it was corrected or decided; required with <see cref="SupersedesId"/>.</summary>
+    /// <summary>Why it was corrected or decided; required with <see cref="SupersedesId"/>, unless it only follows an entry that came late.</summary>
     public string? Reason { get; init; }
 }

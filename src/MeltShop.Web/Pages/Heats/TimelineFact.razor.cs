@@ -70,6 +70,7 @@ public sealed partial class TimelineFact
 
     private string Metal(MetalView fact) => fact.Kind switch
     {
+        FurnaceMetalKind.Dipped when fact is { LevelKg: 0, Origin: { Reason: null, CorrectsId: null } } => Text["Fact.Emptied", MetalText.Signed(fact.Kg)],
         FurnaceMetalKind.Dipped when fact.LevelKg is { } level => Text[
             "Fact.Dipped", fact.PlusMinusKg is { } off ? Text["Within", MassText.Show(level), MassText.Show(off)] : MassText.Show(level), MetalText.Signed(fact.Kg)],
         FurnaceMetalKind.Dipped => Text["Fact.DippedBy", MetalText.Signed(fact.Kg)],

@@ -50,6 +50,23 @@ public sealed class AsItStoodTests : HeatTest
     }
 
     [Fact]
+    public async Task Lines_ThatTheProgramBookedByItself_AreToldInTheWordsOfThePage()
+    {
+        await WeighAll();
+        await GoodSample();
+        var before = Now.AddMinutes(-1);
+        await The<DipFurnace>().Run(Founder, new(Guid.NewGuid(), Now, FurnaceId, 1900, null, "load cell"), Cancellation);
+        await The<WeighIn>().Run(Founder, new(Guid.NewGuid(), before, HeatId, MaterialIds["steel"], 10, true), Cancellation);
+        var heat = (await Heat()).Heat;
+        await The<CloseHeat>().Run(Founder, new(Guid.NewGuid(), Now, HeatId, heat.Version, heat.LiquidKg * 1.01), Cancellation);
+
+        var timeline = Open().Find("[data-testid=timeline]").TextContent;
+
+        Assert.Contains("something that had happened before came in late", timeline, StringComparison.Ordinal);
+        Assert.Contains("emptied at the end of the heat", timeline, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task Start_PutRightFromTheHead_StandsInTheTimelineWithWhatStoodBefore()
     {
         var page = Open(Role.Supervisor);
