@@ -112,6 +112,9 @@ public abstract class RecordsContext(DbContextOptions options)
     /// </summary>
     public abstract Task LockFurnace(long furnaceId, CancellationToken ct);
 
+    /// <summary>Keeps the ledger of a material in the yard to this transaction until it ends.</summary>
+    public abstract Task LockMaterial(long materialId, CancellationToken ct);
+
     /// <summary>The head of the trail, locked until the transaction ends.</summary>
     internal abstract Task<TrailHead> LockHead(CancellationToken ct);
 

@@ -32,6 +32,7 @@ public sealed class CorrectStock(Recorder recorder, TimeProvider time) : Operati
         var wrong = await db.StockFacts.AsNoTracking().SingleOrDefaultAsync(s => s.Id == command.StockFactId, cancellation);
         if (await db.Standing(wrong, "stockFactId", cancellation) is { } finding) return Written<long>.Refused(finding);
         if (wrong!.Kind is not (StockKind.Received or StockKind.Counted)) return Refuse("stockFactId", "correction.elsewhere");
+        await db.LockMaterial(wrong.MaterialId, cancellation);
         var at = command.HappenedAt ?? wrong.ObservedAt;
         var kg = wrong.Kind == StockKind.Counted ? command.Kg - await Before(db, wrong, at, cancellation) : command.Kg;
         if ((wrong.Kg, wrong.ObservedAt) == (kg, at)) return Refuse("", "correction.nothing");
@@ -41,7 +42,13 @@ public sealed class CorrectStock(Recorder recorder, TimeProvider time) : Operati
         return Done(right.Id, new ChangeNotice(ChangeKind.Material, wrong.MaterialId));
     }
 
-    /// <summary>What the ledger showed before the count, kg.</summary>
-    private static Task<double> Before(RecordsContext db, StockFact count, DateTimeOffset at, CancellationToken cancellation) =>
-        db.InForce<StockFact>().Where(s => s.MaterialId == count.MaterialId && s.Id != count.Id && (count.Lot == null || s.Lot == count.Lot) && s.ObservedAt <= at).SumAsync(s => s.Kg, cancellation);
+    /// <summary>What the ledger showed before the count, kg. A count that it is moved past takes up what it had booked.</summary>
+    private static async Task<double> Before(RecordsContext db, StockFact count, DateTimeOffset at, CancellationToken cancellation)
+    {
+        var others = db.InForce<StockFact>()
+            .Where(s => s.MaterialId == count.MaterialId && s.Id != count.Id && (count.Lot == null || s.Lot == count.Lot) && s.ObservedAt <= at);
+        var kg = await others.SumAsync(s => s.Kg, cancellation);
+        var isPassed = await others.AnyAsync(s => s.Kind == StockKind.Counted && s.Lot == count.Lot && s.ObservedAt > count.ObservedAt, cancellation);
+        return isPassed ? kg + count.Kg : kg;
+    }
 }

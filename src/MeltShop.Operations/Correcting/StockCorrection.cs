@@ -1,6 +1,5 @@
 using MeltShop.Operations.Yard;
 using MeltShop.Records;
-using MeltShop.Records.Reading;
 using MeltShop.Records.Yard;
 using Microsoft.EntityFrameworkCore;
 
@@ -25,38 +24,8 @@ internal static class StockCorrection
         this Writing writing, StockFact line, long materialId, StockKind kind, double kg, long? heatId, DateTimeOffset observedAt, string reason,
         string? lot, CancellationToken cancellation)
     {
-        await writing.Add(line, materialId, kind, kg, heatId, observedAt, reason, lot, cancellation);
-        var left = await writing.CountAfter(line.MaterialId, line.ObservedAt, cancellation);
-        var came = await writing.CountAfter(materialId, observedAt, cancellation);
-        if (line.MaterialId == materialId && left?.Id == came?.Id) await writing.Shift(materialId, came, kg - line.Kg, reason, cancellation);
-        else
-        {
-            await writing.Shift(line.MaterialId, left, -line.Kg, reason, cancellation);
-            await writing.Shift(materialId, came, kg, reason, cancellation);
-        }
-    }
-
-    private static Task<StockFact?> CountAfter(this Writing writing, long materialId, DateTimeOffset at, CancellationToken cancellation) =>
-        writing.Db.InForce<StockFact>().AsNoTracking()
-            .Where(s => s.MaterialId == materialId && s.Kind == StockKind.Counted && s.Lot == null && s.ObservedAt > at)
-            .OrderBy(s => s.ObservedAt).ThenBy(s => s.Id)
-            .FirstOrDefaultAsync(cancellation);
-
-    private static async Task Shift(
-        this Writing writing, long materialId, StockFact? count, double changeKg, string reason, CancellationToken cancellation)
-    {
-        if (count is null) await writing.Move(materialId, changeKg, cancellation);
-        else if (changeKg != 0)
-        {
-            await writing.Add(count, materialId, count.Kind, count.Kg - changeKg, count.HeatId, count.ObservedAt, reason, count.Lot, cancellation);
-        }
-    }
-
-    private static async Task Add(
-        this Writing writing, StockFact line, long materialId, StockKind kind, double kg, long? heatId, DateTimeOffset observedAt, string reason,
-        string? lot, CancellationToken cancellation)
-    {
-        writing.Db.Add(new StockFact
+        foreach (var id in new[] { line.MaterialId, materialId }.Distinct().Order()) await writing.Db.LockMaterial(id, cancellation);
+        var now = new StockFact
         {
             EntryKey = writing.Stamp.EntryKey,
             PersonId = writing.Stamp.PersonId,
@@ -69,7 +38,25 @@ internal static class StockCorrection
             Kg = kg,
             HeatId = heatId,
             Lot = lot,
-        });
+        };
+        writing.Db.Add(now);
         await writing.Db.SaveChangesAsync(cancellation);
+        if (await writing.SeenAlike(line, now, cancellation)) await writing.Change(materialId, lot, observedAt, kg - line.Kg, reason, cancellation, now.Id);
+        else
+        {
+            await writing.Change(line.MaterialId, line.Lot, line.ObservedAt, -line.Kg, reason, cancellation, now.Id);
+            await writing.Change(materialId, lot, observedAt, kg, reason, cancellation, now.Id);
+        }
+    }
+
+    /// <summary>The same counts saw both lines.</summary>
+    private static async Task<bool> SeenAlike(this Writing writing, StockFact line, StockFact now, CancellationToken cancellation)
+    {
+        if ((line.MaterialId, line.Lot) != (now.MaterialId, now.Lot)) return false;
+        var (left, came) = (await First(line), await First(now));
+        return left == came;
+
+        Task<long> First(StockFact of) =>
+            writing.Db.CountsAfter(of.MaterialId, of.Lot, of.ObservedAt, now.Id).Select(s => s.Id).FirstOrDefaultAsync(cancellation);
     }
 }

@@ -30,15 +30,15 @@ public sealed class BookStock(Recorder recorder, TimeProvider time) : Operation<
 
     protected override async Task<Written<double>> Write(Writing writing, Command command, CancellationToken cancellation)
     {
+        await writing.Db.LockMaterial(command.MaterialId, cancellation);
         var material = await writing.Db.Materials.AsNoTracking().SingleOrDefaultAsync(m => m.Id == command.MaterialId, cancellation);
         if (material is null) return Refuse("materialId", "material.unknown");
 
         var lot = string.IsNullOrWhiteSpace(command.Lot) ? null : command.Lot.Trim();
-        var before = await StockLedger.Sum(writing, material.Id, null, cancellation);
-        var counted = lot is null ? before : await StockLedger.Sum(writing, material.Id, lot, cancellation);
-        var change = command.Kind is StockKind.Counted ? command.Kg - counted : command.Kg;
-        await writing.Book(material.Id, command.Kind, change, heatId: null, lot, cancellation);
-        if (material.StockKg is null) await writing.SetStock(material.Id, before + change, cancellation);
-        return Done(before + change, new ChangeNotice(ChangeKind.Material, material.Id));
+        var counted = command.Kind is StockKind.Counted ? await writing.Db.Sum(material.Id, lot, writing.Stamp.ObservedAt, cancellation) : 0;
+        await writing.Book(material.Id, command.Kind, command.Kg - counted, heatId: null, lot, cancellation);
+        var stock = await writing.Db.Sum(material.Id, null, DateTimeOffset.MaxValue, cancellation);
+        if (material.StockKg is null) await writing.SetStock(material.Id, stock, cancellation);
+        return Done(stock, new ChangeNotice(ChangeKind.Material, material.Id));
     }
 }

@@ -16,6 +16,10 @@ public sealed class PostgresRecords(DbContextOptions<PostgresRecords> options) :
     public override Task LockFurnace(long furnaceId, CancellationToken ct) =>
         Database.ExecuteSqlAsync($"""SELECT 1 FROM "Furnaces" WHERE "Id" = {furnaceId} FOR NO KEY UPDATE""", ct);
 
+    /// <inheritdoc/>
+    public override Task LockMaterial(long materialId, CancellationToken ct) =>
+        Database.ExecuteSqlAsync($"""SELECT 1 FROM "Materials" WHERE "Id" = {materialId} FOR NO KEY UPDATE""", ct);
+
     internal override Task Announce(Guid from, IReadOnlyList<ChangeNotice> changes, CancellationToken ct) =>
         Database.ExecuteSqlAsync(OtherInstances.Sending(OtherInstances.Texts(from, changes)), ct);
 

@@ -14,6 +14,9 @@ public sealed class SqliteRecords(DbContextOptions<SqliteRecords> options) : Rec
     /// <inheritdoc/>
     public override Task LockFurnace(long furnaceId, CancellationToken ct) => Task.CompletedTask; // the whole file is locked already
 
+    /// <inheritdoc/>
+    public override Task LockMaterial(long materialId, CancellationToken ct) => Task.CompletedTask;
+
     internal override async Task<IDbContextTransaction> BeginReading(CancellationToken ct)
     {
         await Database.OpenConnectionAsync(ct);
