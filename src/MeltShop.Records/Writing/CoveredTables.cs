@@ -11,8 +11,9 @@ namespace MeltShop.Records.Writing;
 internal sealed record CoveredTable(StoredTable Table, IReadOnlyDictionary<string, CoveredColumn> Columns);
 
 /// <param name="Name">As the trail calls it: a column of an owned part has no prefix there.</param>
+/// <param name="MayBeEmpty">The database takes a row without it.</param>
 /// <param name="Text">How the trail writes what is stored.</param>
-internal sealed record CoveredColumn(string Name, Func<object?, string?> Text);
+internal sealed record CoveredColumn(string Name, bool MayBeEmpty, Func<object?, string?> Text);
 
 /// <summary>The tables whose rows the trail holds, and the entries, each of which is a row of the trail.</summary>
 internal static class CoveredTables
@@ -25,7 +26,7 @@ internal static class CoveredTables
             var table = type.GetTableName()!;
             if (!covered.TryGetValue(table, out var columns)) covered[table] = columns = [];
             foreach (var property in type.GetProperties().Where(p => !p.IsPrimaryKey() && !RowImages.IsSum(p)))
-                columns[property.GetColumnName(StoreObjectIdentifier.Table(table))!] = new(property.GetColumnName(), TextOf(property));
+                columns[property.GetColumnName(StoreObjectIdentifier.Table(table))!] = new(property.GetColumnName(), property.IsColumnNullable(StoreObjectIdentifier.Table(table)), TextOf(property));
         }
 
         return [.. StoredTables.Of(db).Where(t => covered.ContainsKey(t.Name)).Select(t => new CoveredTable(t, covered[t.Name]))];

@@ -97,13 +97,15 @@ internal sealed class WrittenRows
     {
         if (!rows.TryGetValue(key, out var written)) return [new("row.unknown", Table: key.Table, Key: key.Key)];
         return covered.Table.Columns.Zip(row)
-            .Where(c => covered.Columns.TryGetValue(c.First.Name, out var column) && !Agrees(column.Name, c.First.Kind, column.Text(c.Second), written))
+            .Where(c => covered.Columns.TryGetValue(c.First.Name, out var column) && !Agrees(column, c.First.Kind, column.Text(c.Second), written))
             .Select(c => new TrailFault("row.changed", Table: key.Table, Key: key.Key, Column: c.First.Name));
     }
 
-    /// <summary>A column that came after the row was written holds nothing, or what its migration put there: no, nought or an empty text.</summary>
-    private static bool Agrees(string name, ValueKind kind, string? stored, WrittenRow written) =>
-        written.TryGetValue(name, out var text) ? stored == text : stored is null || stored == Untouched(kind);
+    /// <summary>
+    /// A column that came after the row was written holds nothing; where it may not be empty, what its migration put there: no, nought or an empty text.
+    /// </summary>
+    private static bool Agrees(CoveredColumn column, ValueKind kind, string? stored, WrittenRow written) =>
+        written.TryGetValue(column.Name, out var text) ? stored == text : stored == (column.MayBeEmpty ? null : Untouched(kind));
 
     private static string? Untouched(ValueKind kind) => kind switch
     {

@@ -55,6 +55,25 @@ public abstract class KeptSchemaTests(Database database)
         }
     }
 
+    [Theory]
+    [InlineData("Weighings", "Lot", "''")]
+    [InlineData("FurnaceMetals", "PlusMinusKg", "0.0")]
+    [InlineData("FurnaceMetals", "LevelKg", "0.0")]
+    public async Task Column_ThatCameLaterAndMayBeEmpty_IsFoundWhereSomebodyFillsIt(string table, string column, string nothing)
+    {
+        var options = await Load(KeptSchemas.File("First", Ending));
+        await RecordsDatabase.MigrateAsync(options, Ct);
+        var contexts = new ContextFactory(options);
+        await using (var db = contexts.CreateDbContext())
+        {
+            await db.Unguard();
+            await db.Send($"UPDATE \"{table}\" SET \"{column}\" = {nothing} WHERE \"Id\" = (SELECT MIN(\"Id\") FROM \"{table}\")");
+        }
+
+        var fault = Assert.Single((await new TrailCheck(contexts).Run(Ct)).Faults);
+        Assert.Equal(("row.changed", table, column), (fault.Code, fault.Table, fault.Column));
+    }
+
     /// <summary>Copies what a kept file holds into a database that nobody else uses.</summary>
     protected abstract Task<RecordsOptions> Load(string file);
 

@@ -24,7 +24,7 @@ public abstract class TamperingTests(Database database)
         await HeatStory.Tell(await Foundry.Found(database), HeatState.Closed);
         var places = await Places();
         await using var db = database.Open();
-        await Ungard(db);
+        await db.Unguard();
         Assert.Empty((await Check()).Faults);
 
         var refused = 0;
@@ -49,9 +49,6 @@ public abstract class TamperingTests(Database database)
         Assert.True(refused < Changes / 20, $"{refused} of {Changes} were refused by the database: the test changes next to nothing");
         Assert.Empty((await Check()).Faults);
     }
-
-    /// <summary>Takes every trigger off, and lets references point nowhere.</summary>
-    protected abstract Task Ungard(RecordsContext db);
 
     /// <summary>As somebody would write it at the database's prompt.</summary>
     protected abstract string Literal(object value);
@@ -131,13 +128,6 @@ public abstract class TamperingTests(Database database)
 
 public sealed class TamperingTestsOnSqlite(SqliteDatabase database) : TamperingTests(database), IClassFixture<SqliteDatabase>
 {
-    protected override async Task Ungard(RecordsContext db)
-    {
-        foreach (var trigger in await db.AskAll<string>("""SELECT name AS "Value" FROM sqlite_master WHERE type = 'trigger'""")) await db.Send($"DROP TRIGGER \"{trigger}\"");
-        await db.Database.OpenConnectionAsync(TestContext.Current.CancellationToken);
-        await db.Send("PRAGMA foreign_keys=OFF");
-    }
-
     protected override string Literal(object value) => StoredValue.ForSqlite(value) switch
     {
         string text => $"'{text.Replace("'", "''", StringComparison.Ordinal)}'",
@@ -148,13 +138,6 @@ public sealed class TamperingTestsOnSqlite(SqliteDatabase database) : TamperingT
 
 public sealed class TamperingTestsOnPostgres(PostgresDatabase database) : TamperingTests(database), IClassFixture<PostgresDatabase>
 {
-    /// <summary>A superuser's setting: neither triggers nor references are looked at.</summary>
-    protected override async Task Ungard(RecordsContext db)
-    {
-        await db.Database.OpenConnectionAsync(TestContext.Current.CancellationToken);
-        await db.Send("SET session_replication_role = replica");
-    }
-
     protected override string Literal(object value) => value switch
     {
         long number => StoredValue.Text(number)!,
