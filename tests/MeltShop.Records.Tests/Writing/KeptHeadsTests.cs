@@ -75,6 +75,33 @@ public abstract class KeptHeadsTests(Database database) : IDisposable
         Assert.Contains("heads, line 3:", refusal.Message, StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData("""{"at":"2026-03-01T06:0""")]
+    [InlineData("\0\0\0\0")]
+    public async Task Head_AfterALineThatAPowerCutLeftHalfWritten_IsKeptInItsPlace(string half)
+    {
+        await Foundry.Found(database);
+        var first = await Add("2026-03-01T06:00:00Z");
+        await File.AppendAllTextAsync(file, half, Ct);
+
+        Assert.Null(await Add("2026-03-01T07:00:00Z"));
+        var next = await Add("2026-03-02T06:00:00Z");
+
+        Assert.Equal([first!, next!], await KeptHeads.Read(file, Ct));
+    }
+
+    [Fact]
+    public async Task Head_AfterALineWithoutItsEnd_BeginsALineOfItsOwn()
+    {
+        await Foundry.Found(database);
+        var first = await Add("2026-03-01T06:00:00Z");
+        await File.WriteAllTextAsync(file, (await File.ReadAllTextAsync(file, Ct)).TrimEnd(), Ct);
+
+        var next = await Add("2026-03-02T06:00:00Z");
+
+        Assert.Equal([first!, next!], await KeptHeads.Read(file, Ct));
+    }
+
     public void Dispose()
     {
         Directory.Delete(Path.GetDirectoryName(file)!, recursive: true);
