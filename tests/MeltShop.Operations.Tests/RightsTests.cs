@@ -34,6 +34,33 @@ public sealed class RightsTests
     }
 
     [Fact]
+    public void Room_WhatTheHeatPageCallsJudging_AreOperations() =>
+        Assert.Subset(OperationsServices.All.Select(o => o.Name).ToHashSet(), Records.Reading.Heats.HeatPage.Judging.ToHashSet());
+
+    /// <summary>Where the rows of an entry begin is found by that name, so that a page of the trail need not read them.</summary>
+    [Fact]
+    public void Room_NoCommandAndNoResult_HoldsAListCalledRows()
+    {
+        var (seen, open) = (new HashSet<Type>(), new Queue<Type>(OperationsServices.All.SelectMany(o => o.BaseType!.GetGenericArguments())));
+        while (open.TryDequeue(out var type))
+        {
+            if (!seen.Add(type)) continue;
+            foreach (var argument in type.GetGenericArguments()) open.Enqueue(argument);
+            if (type.Assembly.GetName().Name!.StartsWith("MeltShop.", StringComparison.Ordinal)) foreach (var property in type.GetProperties()) Look(property);
+        }
+
+        Assert.True(seen.Count > 100);
+
+        void Look(System.Reflection.PropertyInfo property)
+        {
+            var isHidden = property.IsDefined(typeof(System.Text.Json.Serialization.JsonIgnoreAttribute), false);
+            var isList = property.PropertyType != typeof(string) && property.PropertyType.IsAssignableTo(typeof(System.Collections.IEnumerable));
+            Assert.False(property.Name == "Rows" && isList && !isHidden, $"{property.DeclaringType!.Name}.{property.Name}");
+            if (!isHidden) open.Enqueue(property.PropertyType);
+        }
+    }
+
+    [Fact]
     public void Room_EveryCommand_BelongsToAnOperation()
     {
         var commands = typeof(Command).Assembly.GetTypes().Where(t => t.IsSubclassOf(typeof(Command)));

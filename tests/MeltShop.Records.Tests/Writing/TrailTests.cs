@@ -2,6 +2,7 @@ using System.Text.Json;
 using MeltShop.Records.Databases;
 using MeltShop.Records.Heats;
 using MeltShop.Records.Keeping;
+using MeltShop.Records.Reading.Trail;
 using MeltShop.Records.Tests.Databases;
 using MeltShop.Records.Writing;
 using Microsoft.EntityFrameworkCore;
@@ -52,6 +53,27 @@ public abstract class TrailTests(Database database)
         Assert.Equal(("Weighings", $"{id}", "12.5"), (
             image.GetProperty("table").GetString(), image.GetProperty("key").GetString(), image.GetProperty("columns").GetProperty("Kg").GetString()));
         Assert.False(image.TryGetProperty("was", out _)); // a new row was nothing before
+    }
+
+    [Fact]
+    public async Task TrailPage_OfEntriesWithManyRows_LeavesTheRowsInTheDatabase()
+    {
+        var foundry = await Foundry.Found(database);
+        var heat = await foundry.Heat();
+        var entry = foundry.Entry("WeighIn") with { Payload = new { Remark = "so many ,\"rows\":[ of them", Rows = 2 } };
+        await database.Recorder.Record(entry, (db, stamp, _) =>
+        {
+            db.Weighings.AddRange(stamp.Weighing(heat.Id, foundry.Steel.Id, 1), stamp.Weighing(heat.Id, foundry.Steel.Id, 2));
+            return Task.FromResult(Written<Dictionary<string, int>>.Of(new() { ["rows"] = 2 }));
+        }, Ct);
+
+        var shown = (await new TrailPage(database.Contexts).Before(null, Ct)).Entries[0];
+
+        Assert.Equal("so many ,\"rows\":[ of them", shown.Asked.GetProperty("remark").GetString());
+        Assert.Equal((2, 2), (shown.Asked.GetProperty("rows").GetInt32(), shown.Result.GetProperty("rows").GetInt32()));
+        await using var db = database.Open();
+        var read = await TrailPage.WithoutRows(db.TrailRows.Where(r => r.EntryKey == entry.Key)).SingleAsync(Ct);
+        Assert.DoesNotContain("table", read.Payload, StringComparison.Ordinal);
     }
 
     [Theory]
