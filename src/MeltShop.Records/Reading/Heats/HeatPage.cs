@@ -10,6 +10,9 @@ namespace MeltShop.Records.Reading.Heats;
 /// <summary>One heat, all of it.</summary>
 public sealed class HeatPage(IDbContextFactory<RecordsContext> contexts)
 {
+    /// <summary>The operations after which samples are judged otherwise than before; what held before is not kept as facts.</summary>
+    public static IReadOnlyList<string> Judging { get; } = ["ChangeWindow", "SetInstrument", "RecordControlSample"];
+
     /// <summary>The heat, or null where there is none with this id.</summary>
     public Task<HeatView?> Load(long heatId, CancellationToken ct = default) => LoadAsKnown(heatId, null, ct);
 
@@ -42,6 +45,7 @@ public sealed class HeatPage(IDbContextFactory<RecordsContext> contexts)
             Coins = known is null ? await CoinRows.Load(db, CoinRows.Waiting(db).Where(c => c.HeatId == heatId), ct) : [],
             Instruments = await InstrumentStates.Load(db, [.. samples.Select(s => s.Instrument).OfType<InstrumentView>().DistinctBy(i => i.Id)], ct),
             KnownAt = known,
+            IsJudgedAnew = known is { } at && await db.Entries.AnyAsync(e => e.EnteredAt > at && Judging.Contains(e.Operation), ct),
         };
         view = known is null ? view : AsKnown.Of(view);
         view = await Staleness.Mark(db, view, ct);

@@ -45,6 +45,9 @@ public sealed record HeatView(
 
     /// <summary>What was known until then is what the view shows; null where it shows all.</summary>
     public DateTimeOffset? KnownAt { get; init; }
+
+    /// <summary>Grades, instruments or their checks were changed after that time: what is judged by them is judged by what holds now.</summary>
+    public bool IsJudgedAnew { get; init; }
 }
 
 public sealed record WeighingView(Origin Origin, long MaterialId, string MaterialCode, string MaterialName, double Kg, bool IntoBath)
