@@ -11,6 +11,9 @@ public enum StaleKind
     /// <summary>A burn of the sample was set aside or taken back.</summary>
     Burn,
     Weighing,
+
+    /// <summary>An addition that was not known then: it came late, or from another heat.</summary>
+    MissedWeighing,
     Tap,
 
     /// <summary>The analysis of a material.</summary>

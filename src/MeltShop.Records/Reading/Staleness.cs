@@ -13,14 +13,15 @@ namespace MeltShop.Records.Reading;
 /// </summary>
 internal static class Staleness
 {
-    /// <summary>Marks the plan, the corrections, the cards and the decisions of a heat: four statements.</summary>
+    /// <summary>Marks the plan, the corrections, the cards and the decisions of a heat: five statements at most.</summary>
     public static async Task<HeatView> Mark(RecordsContext db, HeatView view, CancellationToken ct)
     {
         var evidence = new Evidence(view.Samples, view.Weighings, view.BurnDecisions, view.OfItself);
+        var analyses = await Analyses(db, [.. view.Corrections.SelectMany(c => UsedIds.Of(c.Versions).AllAnalyses)], view.KnownAt, ct);
         return view with
         {
             Plan = view.Plan with { Stale = [.. await OfPlan(db, view.Plan, view.KnownAt, ct), .. evidence.OfGrade(view.Plan.Origin.EnteredAt)] },
-            Corrections = [.. view.Corrections.Select(c => c with { Stale = [.. evidence.OfSample(c.SampleId, c.Origin.EnteredAt), .. evidence.OfAdditions(c.SampleId, c.Origin.EnteredAt), .. evidence.OfGrade(c.Origin.EnteredAt)] })],
+            Corrections = [.. view.Corrections.Select(c => c with { Stale = OfCorrection(c, evidence, analyses) })],
             Ladles = await Mark(db, view.Ladles, evidence, view.KnownAt, ct),
         };
     }
@@ -43,6 +44,14 @@ internal static class Staleness
             }),
         ];
     }
+
+    private static List<StaleNote> OfCorrection(BathCorrectionView correction, Evidence evidence, ILookup<long, StaleNote> analyses) =>
+    [
+        .. evidence.OfSample(correction.SampleId, correction.Origin.EnteredAt),
+        .. evidence.OfAdditions(correction.SampleId, correction.Origin.EnteredAt),
+        .. evidence.OfGrade(correction.Origin.EnteredAt),
+        .. UsedIds.Of(correction.Versions).AllAnalyses.SelectMany(id => analyses[id]).Where(n => n.At > correction.Origin.EnteredAt),
+    ];
 
     private static List<StaleNote> OfCard(PocketCardView card, Evidence evidence, ILookup<long, StaleNote> alloys)
     {
@@ -79,11 +88,12 @@ internal static class Staleness
                 .Concat(db.BurnDecisions.Where(b => b.SampleId == heel.SampleId).Select(b => new { b.PersonId, b.EnteredAt, b.Reason }))
             where fact.PersonId == person.Id && fact.EnteredAt > plan.Origin.EnteredAt && fact.EnteredAt <= until
             select new StaleNote(StaleKind.Heel, person.DisplayName, fact.EnteredAt, fact.Reason);
-        return [.. analyses, .. await notes.ToListAsync(ct)];
+        return [.. analyses, .. (await notes.ToListAsync(ct)).Distinct()];
     }
 
     private static async Task<ILookup<long, StaleNote>> Analyses(RecordsContext db, IReadOnlyCollection<long> ids, DateTimeOffset? known, CancellationToken ct)
     {
+        if (ids.Count == 0) return Array.Empty<StaleNote>().ToLookup(_ => 0L);
         var until = known ?? DateTimeOffset.MaxValue;
         return (await (
             from later in db.MaterialAnalyses
@@ -109,9 +119,13 @@ internal sealed record Evidence(IReadOnlyList<SampleView> Samples, IReadOnlyList
     public IEnumerable<StaleNote> OfGrade(DateTimeOffset madeAt) => OfTheHeat.Where(c => c.GradeCode != c.FormerGradeCode && c.Origin.EnteredAt > madeAt)
         .Select(c => new StaleNote(StaleKind.Grade, c.Origin.Person, c.Origin.EnteredAt, c.Origin.Reason));
 
-    /// <summary>What became of the additions after the sample that were known when it was made.</summary>
-    public IEnumerable<StaleNote> OfAdditions(long? sampleId, DateTimeOffset madeAt) =>
-        Samples.FirstOrDefault(s => s.Id == sampleId) is not { } sample ? [] : Weighings.Select(w => w.Origin)
-            .Where(o => o.ObservedAt > sample.Origin.ObservedAt && o.EnteredAt <= madeAt && o.CorrectedBy?.EnteredAt > madeAt)
-            .Select(o => Note(StaleKind.Weighing, o));
+    /// <summary>What became of the additions after the sample that were known when it was made, and those that were not known then: they came late, or from another heat.</summary>
+    public IEnumerable<StaleNote> OfAdditions(long? sampleId, DateTimeOffset madeAt)
+    {
+        if (Samples.FirstOrDefault(s => s.Id == sampleId) is not { } sample) return [];
+        var since = Weighings.Select(w => w.Origin).Where(o => o.ObservedAt > sample.Origin.ObservedAt).ToList();
+        return since.Where(o => o.EnteredAt <= madeAt && o.CorrectedBy?.EnteredAt > madeAt).Select(o => Note(StaleKind.Weighing, o))
+            .Concat(since.Where(o => o.EnteredAt > madeAt && o.ObservedAt <= madeAt && (o.CorrectsId is null || o.MovedFrom is not null))
+                .Select(o => new StaleNote(StaleKind.MissedWeighing, o.Person, o.EnteredAt, o.Reason)));
+    }
 }

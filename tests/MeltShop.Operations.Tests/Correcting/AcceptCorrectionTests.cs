@@ -1,8 +1,10 @@
 using MeltShop.Charging;
 using MeltShop.Charging.Problems;
 using MeltShop.Operations.Correcting;
+using MeltShop.Operations.Heats;
 using MeltShop.Operations.Storing;
 using MeltShop.Operations.Tests.Shops;
+using MeltShop.Operations.Yard;
 using MeltShop.Records;
 using MeltShop.Records.Heats;
 using MeltShop.Records.Laboratory;
@@ -54,6 +56,46 @@ public sealed class AcceptCorrectionTests
         var kept = Assert.Single((await shop.Get<HeatPage>().Load(heat.Id, Soon))!.Corrections);
         var note = Assert.Single(kept.Stale);
         Assert.Equal((StaleKind.Sample, "coin of the other furnace"), (note.Kind, note.Reason));
+    }
+
+    [Theory]
+    [MemberData(nameof(Shop.Databases), MemberType = typeof(Shop))]
+    public async Task Correction_WhoseMaterialHasAnotherAnalysisSince_SaysSo(RecordsProvider provider)
+    {
+        await using var shop = await Shop.Open(provider);
+        var (heat, sample) = await Low(shop);
+        await Shop.Do(shop.Get<AcceptCorrection>(), shop.Melter, new(Guid.NewGuid(), shop.Now, heat.Id, sample, new(1450), await Seen(shop, heat)));
+        await using var db = shop.Db();
+        var version = (await db.Materials.SingleAsync(m => m.Id == shop.CarburiserId, Soon)).Version;
+
+        var put = await Shop.Do(shop.Get<CorrectAnalysis>(), shop.Metallurgist, new(
+            Guid.NewGuid(), shop.Now, shop.CarburiserId, version, [new("C", 92, null, 90)], "delivery note", "certificate", "another grade of carbon"));
+
+        Assert.Empty(put.Findings);
+        var note = Assert.Single(Assert.Single((await shop.Get<HeatPage>().Load(heat.Id, Soon))!.Corrections).Stale);
+        Assert.Equal((StaleKind.Analysis, "another grade of carbon"), (note.Kind, note.Reason));
+    }
+
+    [Theory]
+    [MemberData(nameof(Shop.Databases), MemberType = typeof(Shop))]
+    public async Task Correction_MadeWithoutAdditionsThatCameLateOrFromAnotherHeat_SaysSo(RecordsProvider provider)
+    {
+        await using var shop = await Shop.Open(provider);
+        var before = await shop.Bath();
+        await shop.Close(before, await shop.InFurnace());
+        var (heat, sample) = await Low(shop);
+        var added = shop.Now;
+        shop.Clock.Advance(5);
+        await Shop.Do(shop.Get<AcceptCorrection>(), shop.Melter, new(Guid.NewGuid(), shop.Now, heat.Id, sample, new(1450), await Seen(shop, heat)));
+        await using var db = shop.Db();
+        var wrong = await db.Weighings.Where(w => w.HeatId == before.Id).OrderBy(w => w.Id).FirstAsync(Soon);
+
+        await Shop.Do(shop.Get<WeighIn>(), shop.Melter, new(Guid.NewGuid(), added, heat.Id, shop.CarburiserId, 2, true));
+        Assert.Empty((await Shop.Do(shop.Get<CorrectWeighing>(), shop.Melter, new(
+            Guid.NewGuid(), shop.Now, wrong.Id, heat.Id, wrong.MaterialId, wrong.Kg, true, "wrong furnace", added))).Findings);
+
+        var notes = Assert.Single((await shop.Get<HeatPage>().Load(heat.Id, Soon))!.Corrections).Stale;
+        Assert.Equal([(StaleKind.MissedWeighing, null), (StaleKind.MissedWeighing, "wrong furnace")], notes.OrderBy(n => n.At).Select(n => (n.Kind, n.Reason)));
     }
 
     [Theory]

@@ -35,7 +35,7 @@ public sealed record CorrectionPageView(
 
 /// <param name="Problem">JSON.</param>
 /// <param name="Answer">JSON.</param>
-public sealed record BathCorrectionView(Origin Origin, long SampleId, string Goal, string Problem, string Answer, decimal TotalCost)
+public sealed record BathCorrectionView(Origin Origin, long SampleId, string Goal, string Problem, string Answer, string Versions, decimal TotalCost)
 {
     public long Id => Origin.FactId;
 

@@ -56,7 +56,7 @@ internal static class HeatFacts
     public static async Task<IReadOnlyList<BathCorrectionView>> Corrections(RecordsContext db, long heatId, DateTimeOffset? known, CancellationToken ct) =>
     [
         .. (await db.Rows(db.BathCorrections.Where(c => c.HeatId == heatId), known, ct))
-            .Select(r => new BathCorrectionView(r.Origin, r.Fact.SampleId, r.Fact.Goal, r.Fact.Problem, r.Fact.Answer, r.Fact.TotalCost)),
+            .Select(r => new BathCorrectionView(r.Origin, r.Fact.SampleId, r.Fact.Goal, r.Fact.Problem, r.Fact.Answer, r.Fact.Versions, r.Fact.TotalCost)),
     ];
 
     public static async Task<IReadOnlyList<HeatCorrectionView>> OfItself(RecordsContext db, long heatId, DateTimeOffset? known, CancellationToken ct)
