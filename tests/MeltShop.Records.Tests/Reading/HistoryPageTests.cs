@@ -64,7 +64,12 @@ public abstract class HistoryPageTests(Database database)
         await Fill(foundry, 200_000);
         var middle = new HistoryPlace(Start.AddMicroseconds(100_000), long.MaxValue);
 
-        foreach (var filter in new HistoryFilter[] { new(), new(foundry.Grade.Id), new(FurnaceId: foundry.Furnace.Id), new(State: HeatState.Closed) })
+        HistoryFilter[] filters =
+        [
+            new(), new(foundry.Grade.Id), new(FurnaceId: foundry.Furnace.Id), new(State: HeatState.Closed),
+            new(From: Start, Before: Start.AddDays(1)), new(Number: "17"), new(foundry.Grade.Id, foundry.Furnace.Id, HeatState.Closed, Number: "17", From: Start),
+        ];
+        foreach (var filter in filters)
         {
             var plan = await PlanOf(filter, middle);
 

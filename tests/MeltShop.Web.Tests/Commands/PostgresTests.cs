@@ -65,6 +65,28 @@ public sealed class PostgresTests : IAsyncLifetime
     }
 
     [Fact]
+    public async Task Shop_MovedFromItsFile_IsThereWithItsTrailAndIsNotMovedTwice()
+    {
+        var file = Path.Combine(folder, "meltshop.db");
+        var added = await Shell.RunAsync(folder, "api-key", "add", "scale");
+        var before = await Shell.RunAsync(folder, "verify");
+        Assert.True(added.ExitCode == 0, added.Error);
+        Assert.True(before.ExitCode == 0, before.Error);
+
+        var moved = await AsOwner(database, "move", file);
+        var verified = await AsOwner(database, "verify", "--against", before.LastLine);
+        var listed = await AsApp("api-key", "list");
+        var again = await AsOwner(database, "move", file);
+
+        Assert.True(moved.ExitCode == 0, moved.Error);
+        Assert.True(verified.ExitCode == 0, verified.Error);
+        Assert.Equal((before.LastLine, before.LastLine), (moved.LastLine, verified.LastLine));
+        Assert.Contains("scale", listed.Output, StringComparison.Ordinal);
+        Assert.Equal(1, again.ExitCode);
+        Assert.Equal(before.LastLine, (await AsOwner(database, "verify")).LastLine);
+    }
+
+    [Fact]
     public async Task Role_OfTheApp_CannotMigrate()
     {
         var run = await AsApp("migrate");
