@@ -52,7 +52,7 @@ public sealed class AcceptCorrection(Recorder recorder, TimeProvider time, Corre
     {
         var solution = command.Solution!;
         if (solution.Findings.Count > 0) return Written<long>.Refused(solution.Findings);
-        var heat = await writing.Db.Heats.FindAsync([command.HeatId], cancellation);
+        var heat = await writing.Db.LockedHeat(command.HeatId, cancellation);
         if (heat is null) return Refuse("heatId", "heat.unknown");
         if (!heat.IsInFurnace()) return Refuse("heatId", "state.wrong", heat.State.ToString());
 

@@ -24,11 +24,10 @@ public sealed class CancelHeat(Recorder recorder, TimeProvider time) : Operation
     protected override async Task<Written<Guid>> Write(Writing writing, Command command, CancellationToken cancellation)
     {
         var db = writing.Db;
-        var heat = await db.Heats.FindAsync([command.HeatId], cancellation);
+        var heat = await db.LockedHeat(command.HeatId, cancellation);
         if (heat is null) return Refuse("heatId", "heat.unknown");
         if (heat.Version != command.Version) return Stale(writing, heat, command.Version);
         if (heat.State is not (HeatState.Charging or HeatState.Bath)) return Refuse("heatId", "state.wrong", heat.State.ToString());
-        await db.LockFurnace(heat.FurnaceId, cancellation);
         var prepared = await db.TreatedLadles
             .FirstOrDefaultAsync(l => l.HeatId == heat.Id && l.State == TreatedLadleState.Prepared, cancellation);
         if (prepared is not null) return Refuse("heatId", "ladle.unpoured", prepared.Ordinal, prepared.State.ToString());

@@ -30,11 +30,10 @@ public sealed class CloseHeat(Recorder recorder, TimeProvider time) : Operation<
     protected override async Task<Written<Result>> Write(Writing writing, Command command, CancellationToken cancellation)
     {
         var db = writing.Db;
-        var heat = await db.Heats.FindAsync([command.HeatId], cancellation);
+        var heat = await db.LockedHeat(command.HeatId, cancellation);
         if (heat is null) return Refuse("heatId", "heat.unknown");
         if (heat.Version != command.Version) return Stale(writing, heat, command.Version);
 
-        await db.LockFurnace(heat.FurnaceId, cancellation);
         var ladles = await db.TreatedLadles.Where(l => l.HeatId == heat.Id).ToListAsync(cancellation);
         var bath = await BathNow.Load(db, heat, cancellation);
         var inFurnace = await db.InFurnace(heat.FurnaceId, cancellation);

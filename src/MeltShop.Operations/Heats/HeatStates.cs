@@ -1,9 +1,21 @@
+using MeltShop.Records;
 using MeltShop.Records.Heats;
+using Microsoft.EntityFrameworkCore;
 
 namespace MeltShop.Operations.Heats;
 
 internal static class HeatStates
 {
+    /// <summary>
+    /// Keeps the ledger of a heat's furnace to this transaction and reads the heat then: nothing slips in behind its end. Null where there is none.
+    /// </summary>
+    public static async Task<Heat?> LockedHeat(this RecordsContext db, long heatId, CancellationToken cancellation)
+    {
+        var furnaces = await db.Heats.Where(h => h.Id == heatId).Select(h => h.FurnaceId).ToListAsync(cancellation);
+        foreach (var id in furnaces) await db.LockFurnace(id, cancellation);
+        return await db.Heats.FindAsync([heatId], cancellation);
+    }
+
     /// <summary>The heat has its furnace to itself.</summary>
     public static bool IsInFurnace(this Heat heat) => heat.State is HeatState.Charging or HeatState.Bath or HeatState.Tapping;
 

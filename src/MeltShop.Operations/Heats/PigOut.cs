@@ -22,10 +22,9 @@ public sealed class PigOut(Recorder recorder, TimeProvider time) : Operation<Pig
     protected override async Task<Written<double>> Write(Writing writing, Command command, CancellationToken cancellation)
     {
         var db = writing.Db;
-        var heat = await db.Heats.FindAsync([command.HeatId], cancellation);
+        var heat = await db.LockedHeat(command.HeatId, cancellation);
         if (heat is null) return Refuse("heatId", "heat.unknown");
         if (!heat.IsInFurnace()) return Refuse("heatId", "state.wrong", heat.State.ToString());
-        await db.LockFurnace(heat.FurnaceId, cancellation);
         var inFurnace = await db.InFurnace(heat.FurnaceId, cancellation);
         if (command.Kg > await db.AtMost(heat, inFurnace, cancellation)) return Refuse("kg", "furnace.short", inFurnace);
 

@@ -32,10 +32,9 @@ public sealed class PourBack(Recorder recorder, TimeProvider time) : Operation<P
     protected override async Task<Written<double>> Write(Writing writing, Command command, CancellationToken cancellation)
     {
         var db = writing.Db;
-        var heat = await db.Heats.FindAsync([command.HeatId], cancellation);
+        var heat = await db.LockedHeat(command.HeatId, cancellation);
         if (heat is null) return Refuse("heatId", "heat.unknown");
         if (!heat.IsInFurnace()) return Refuse("heatId", "state.wrong", heat.State.ToString());
-        await db.LockFurnace(heat.FurnaceId, cancellation);
         var analysis = Analysis.Of((command.Percents ?? new Dictionary<string, double>()).Select(p => KeyValuePair.Create(Element.Parse(p.Key), p.Value)));
         if (await writing.PourBack(heat, command.Kg, command.TreatedLadleId, analysis, command.Reason, cancellation) is { } finding) return Written<double>.Refused(finding);
         var inFurnace = await db.InFurnace(heat.FurnaceId, cancellation);

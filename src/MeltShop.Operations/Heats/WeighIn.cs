@@ -31,7 +31,7 @@ public sealed class WeighIn(Recorder recorder, TimeProvider time) : Operation<We
 
     protected override async Task<Written<long>> Write(Writing writing, Command command, CancellationToken cancellation)
     {
-        var heat = await writing.Db.Heats.FindAsync([command.HeatId], cancellation);
+        var heat = await writing.Db.LockedHeat(command.HeatId, cancellation);
         if (heat is null) return Refuse("heatId", "heat.unknown");
         if (!heat.IsInFurnace()) return Refuse("heatId", "state.wrong", heat.State.ToString());
         var composition = await writing.Db.CompositionOf(command.MaterialId, cancellation);

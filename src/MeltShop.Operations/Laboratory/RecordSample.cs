@@ -48,7 +48,7 @@ public sealed class RecordSample(Recorder recorder, TimeProvider time) : Operati
 
     protected override async Task<Written<long>> Write(Writing writing, Command command, CancellationToken cancellation)
     {
-        var heat = await writing.Db.Heats.FindAsync([command.HeatId], cancellation);
+        var heat = await writing.Db.LockedHeat(command.HeatId, cancellation); // and with it its coins on their way, each of which has one result
         if (heat is null) return Refuse("heatId", "heat.unknown");
         var late = IsOfBath(command.Kind) && heat.ClosedAt < writing.Stamp.ObservedAt;
         if (heat.State == HeatState.Cancelled || late) return Refuse("heatId", "state.wrong", heat.State.ToString());

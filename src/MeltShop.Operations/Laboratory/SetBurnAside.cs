@@ -27,6 +27,7 @@ public sealed class SetBurnAside(Recorder recorder, TimeProvider time)
     protected override async Task<Written<IReadOnlyDictionary<string, double>>> Write(
         Writing writing, Command command, CancellationToken cancellation)
     {
+        await writing.Db.LockSample(command.SampleId, cancellation);
         var sample = await writing.Db.Samples
             .Include(s => s.Means)
             .Include(s => s.Burns).ThenInclude(b => b.Readings)

@@ -50,7 +50,7 @@ public sealed class PreparePocket(Recorder recorder, TimeProvider time) : Operat
     protected override async Task<Written<Result>> Write(Writing writing, Command command, CancellationToken cancellation)
     {
         var db = writing.Db;
-        var heat = await db.Heats.FindAsync([command.HeatId], cancellation);
+        var heat = await db.LockedHeat(command.HeatId, cancellation);
         if (heat is null) return Refuse("heatId", "heat.unknown");
         if (!heat.IsInFurnace()) return Refuse("heatId", "state.wrong", heat.State.ToString());
         var ladle = await db.Ladles.FindAsync([command.LadleId], cancellation);
@@ -66,7 +66,6 @@ public sealed class PreparePocket(Recorder recorder, TimeProvider time) : Operat
             return Refuse("inoculantMaterialId", "material.unknown");
         }
 
-        await db.LockFurnace(heat.FurnaceId, cancellation);
         var bath = await BathNow.Load(db, heat, cancellation);
         if (bath is null) return Refuse("heatId", "heat.noBathSample");
         var facts = await PocketFacts.Load(db, heat, ladle, bath, command.AlloyMaterialId, command.InoculantMaterialId, command.Extras, cancellation);

@@ -67,10 +67,9 @@ public sealed class RecordRest(Recorder recorder, TimeProvider time) : Operation
         switch (command.Way)
         {
             case RestWay.PouredBack:
-                var heat = await db.Heats.FindAsync([command.IntoId!.Value], cancellation);
+                var heat = await db.LockedHeat(command.IntoId!.Value, cancellation);
                 if (heat is null) return Refuse("heatId", "heat.unknown");
                 if (!heat.IsInFurnace()) return Refuse("heatId", "state.wrong", heat.State.ToString());
-                await db.LockFurnace(heat.FurnaceId, cancellation);
                 if (await writing.PourBack(heat, command.Kg, ladle.Treated.Id, Analysis.Empty, command.Reason, cancellation) is { } finds)
                 {
                     return Written<double>.Refused(finds);

@@ -13,6 +13,8 @@ public sealed class Recorder(IDbContextFactory<RecordsContext> contexts, ChangeN
 {
     private const int Attempts = 4;
 
+    private const string Superseding = "supersedesId";
+
     /// <param name="entry">Who asks for what.</param>
     /// <param name="write">
     /// Changes the context's rows; may save where it needs an id. It is called again with a fresh context after a deadlock, or where
@@ -44,6 +46,10 @@ public sealed class Recorder(IDbContextFactory<RecordsContext> contexts, ChangeN
             catch (DbUpdateConcurrencyException e)
             {
                 return Refused<TResult>(SeenRow.Of(e).Outdated(""));
+            }
+            catch (DbUpdateException e) when (attempt < Attempts && UniqueViolation.TakenIn(e) is { } taken && UniqueViolation.Path(db.Model, taken) == Superseding)
+            {
+                // Two corrected the same fact: the next time the write finds it corrected, and says by whom.
             }
             catch (DbUpdateException e) when (UniqueViolation.TakenIn(e) is { } taken)
             {

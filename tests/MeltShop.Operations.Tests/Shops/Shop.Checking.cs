@@ -32,4 +32,19 @@ public sealed partial class Shop
 
         return rows;
     }
+
+    /// <summary>Returns as soon as so many connections to this database wait for a lock.</summary>
+    public async Task Waiting(int many)
+    {
+        await using var db = Db();
+        for (var n = 0; n < 500; n++)
+        {
+            var waiting = await db.Database.SqlQuery<int>(
+                $"""SELECT COUNT(*)::int AS "Value" FROM pg_stat_activity WHERE datname = current_database() AND wait_event_type = 'Lock'""").ToListAsync(TestContext.Current.CancellationToken);
+            if (waiting[0] >= many) return;
+            await Task.Delay(20, TestContext.Current.CancellationToken);
+        }
+
+        Assert.Fail($"Not {many} connections came to wait.");
+    }
 }

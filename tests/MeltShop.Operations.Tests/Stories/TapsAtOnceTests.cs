@@ -28,7 +28,7 @@ public sealed class TapsAtOnceTests
         await using var gate = await db.Database.BeginTransactionAsync(Soon);
         await db.Database.ExecuteSqlAsync($"""SELECT 1 FROM "Furnaces" FOR UPDATE""", Soon);
         var taps = ladles.Select(l => shop.Get<RecordTap>().Run(shop.Melter, new(Guid.NewGuid(), shop.Now, l.Id, l.Version, 900, null), Soon)).ToList();
-        await Waiting(shop, 2);
+        await shop.Waiting(2);
         await gate.RollbackAsync(Soon);
 
         var outcomes = await Task.WhenAll(taps);
@@ -39,19 +39,4 @@ public sealed class TapsAtOnceTests
 
     private static async Task<TreatedLadle> Prepared(Shop shop, PreparePocket.Command command) =>
         await shop.Treated((await Shop.Do(shop.Get<PreparePocket>(), shop.Melter, command)).Value.TreatedLadleId);
-
-    /// <summary>Returns as soon as so many connections to this database wait for a lock.</summary>
-    private static async Task Waiting(Shop shop, int many)
-    {
-        await using var db = shop.Db();
-        for (var n = 0; n < 500; n++)
-        {
-            var waiting = await db.Database.SqlQuery<int>(
-                $"""SELECT COUNT(*)::int AS "Value" FROM pg_stat_activity WHERE datname = current_database() AND wait_event_type = 'Lock'""").ToListAsync(Soon);
-            if (waiting[0] >= many) return;
-            await Task.Delay(20, Soon);
-        }
-
-        Assert.Fail($"Not {many} connections came to wait.");
-    }
 }

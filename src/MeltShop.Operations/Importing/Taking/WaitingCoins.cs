@@ -1,3 +1,4 @@
+using MeltShop.Operations.Correcting;
 using MeltShop.Operations.Importing.Subjects;
 using MeltShop.Records;
 using MeltShop.Records.Laboratory;
@@ -12,7 +13,9 @@ internal static class WaitingCoins
     public static async Task<IReadOnlyDictionary<FoundSample, CoinOnItsWay>> Of(RecordsContext db, IReadOnlyList<FoundSample> samples, CancellationToken ct)
     {
         var heats = samples.Select(s => s.HeatId).Distinct().ToList();
-        var coins = (await CoinRows.Waiting(db).Where(c => EF.Parameter(heats).Contains(c.HeatId)).ToListAsync(ct))
+        var waiting = CoinRows.Waiting(db).Where(c => EF.Parameter(heats).Contains(c.HeatId));
+        await db.LockFurnaces(ct, await db.Heats.Where(h => waiting.Any(c => c.HeatId == h.Id)).Select(h => h.FurnaceId).ToListAsync(ct)); // nobody types one of them in meanwhile
+        var coins = (await waiting.ToListAsync(ct))
             .ToLookup(c => (c.HeatId, c.TreatedLadleId, c.Kind, (string?)c.CoinNumber));
         return samples
             .GroupBy(s => (s.HeatId, s.TreatedLadleId, s.Sample.Subject.Kind, s.Sample.Subject.Coin))
