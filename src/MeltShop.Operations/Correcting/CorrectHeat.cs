@@ -61,6 +61,7 @@ public sealed class CorrectHeat(Recorder recorder, TimeProvider time) : Operatio
             HeelKg = heelKg,
             FormerHeelKg = formerHeelKg,
         });
+        if (heelKg != formerHeelKg) await writing.FollowHeel(heat, command.Reason, cancellation);
         var held = heat.GradeId == command.GradeId ? [] : await writing.Hold(ladles, command.Reason, cancellation);
         (heat.GradeId, heat.StartedAt) = (command.GradeId, startedAt);
         await db.SaveChangesAsync(cancellation);

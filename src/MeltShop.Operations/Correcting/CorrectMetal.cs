@@ -56,6 +56,7 @@ public sealed class CorrectMetal(Recorder recorder, TimeProvider time) : Operati
             wrong, null, kg, at, command.Reason, cancellation, isDip ? command.Kg : null, isDip ? command.PlusMinusKg : null);
         if (isDip) await CorrectHeel(writing, wrong, command, at, cancellation);
         var right = await db.FurnaceMetals.SingleAsync(m => m.SupersedesId == wrong.Id, cancellation);
+        if (wrong.HeatId is { } of) await writing.FollowHeel(await db.Heats.SingleAsync(h => h.Id == of, cancellation), command.Reason, cancellation);
         ChangeNotice[] notices = [new(ChangeKind.Furnace, wrong.FurnaceId)];
         return Done(right.Id, wrong.HeatId is { } heat ? [.. notices, new(ChangeKind.Heat, heat)] : notices);
     }

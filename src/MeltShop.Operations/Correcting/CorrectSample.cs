@@ -73,14 +73,14 @@ public sealed class CorrectSample(Recorder recorder, TimeProvider time) : Operat
         await writing.Follow(heat.Id, cancellation);
         if (command.Kind == SampleKind.LastMetal && ladle!.State == TreatedLadleState.Pouring) writing.Step(ladle, TreatedLadleState.Held);
         await db.SaveChangesAsync(cancellation);
-
-        long[] heats = [wrong.HeatId, heat.Id];
+        long[] heats = [.. new[] { wrong.HeatId, heat.Id }.Distinct()];
+        foreach (var heatId in heats) await writing.FollowHeel((await db.Heats.FindAsync([heatId], cancellation))!, command.Reason, cancellation);
         long?[] ladles = [wrong.TreatedLadleId, ladle?.Id];
         return Done(right.Id,
         [
             new(ChangeKind.Sample, wrong.Id), new(ChangeKind.Sample, right.Id), .. held,
             .. right.InstrumentId == wrong.InstrumentId ? Array.Empty<ChangeNotice>() : [.. new[] { wrong.InstrumentId, right.InstrumentId }.OfType<long>().Select(i => new ChangeNotice(ChangeKind.Instrument, i))],
-            .. heats.Distinct().Select(h => new ChangeNotice(ChangeKind.Heat, h)),
+            .. heats.Select(h => new ChangeNotice(ChangeKind.Heat, h)),
             .. ladles.OfType<long>().Distinct().Select(l => new ChangeNotice(ChangeKind.TreatedLadle, l)),
         ]);
     }

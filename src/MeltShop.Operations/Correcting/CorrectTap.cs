@@ -54,6 +54,7 @@ public sealed class CorrectTap(Recorder recorder, TimeProvider time) : Operation
         var stock = await db.StockLineOf(wrong.EntryKey, card.InoculantMaterialId, StockKind.Added, cancellation);
         var inoculantKg = PocketQuestion.InoculantKg(card.InoculantKg, card.PlannedKg, command.Kg);
         await writing.Replace(stock, stock.MaterialId, stock.Kind, -inoculantKg, stock.HeatId, at, command.Reason, cancellation);
+        await writing.FollowHeel(await db.Heats.SingleAsync(h => h.Id == treated.HeatId, cancellation), command.Reason, cancellation);
         await writing.Hold([treated.Id], command.Reason, cancellation);
         return Done(
             right.Id,

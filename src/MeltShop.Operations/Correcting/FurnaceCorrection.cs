@@ -60,7 +60,13 @@ internal static class FurnaceCorrection
     }
 
     /// <summary>Puts a heel right: the mass; its analysis stays.</summary>
-    public static Task Replace(this Writing writing, Heel heel, double kg, DateTimeOffset observedAt, string reason, CancellationToken cancellation)
+    public static Task Replace(this Writing writing, Heel heel, double kg, DateTimeOffset observedAt, string reason, CancellationToken cancellation) =>
+        writing.Replace(
+            heel, kg, observedAt, reason, cancellation, heel.SampleId, Analysis.Of(heel.Percents.Select(p => KeyValuePair.Create(p.Element, p.Percent))));
+
+    /// <summary>Puts a heel right.</summary>
+    public static Task Replace(
+        this Writing writing, Heel heel, double kg, DateTimeOffset observedAt, string? reason, CancellationToken cancellation, long? sampleId, Analysis analysis)
     {
         writing.Db.Add(new Heel
         {
@@ -72,9 +78,9 @@ internal static class FurnaceCorrection
             Reason = reason,
             FurnaceId = heel.FurnaceId,
             FromHeatId = heel.FromHeatId,
-            SampleId = heel.SampleId,
+            SampleId = sampleId,
             Kg = kg,
-            Percents = [.. heel.Percents.Select(p => new HeelPercent { Element = p.Element, Percent = p.Percent })],
+            Percents = [.. analysis.Select(p => new HeelPercent { Element = p.Key, Percent = p.Value })],
         });
         return writing.Db.SaveChangesAsync(cancellation);
     }

@@ -1,4 +1,5 @@
 using MeltShop.Operations.Checking;
+using MeltShop.Operations.Correcting;
 using MeltShop.Operations.Heats;
 using MeltShop.Operations.Ladles;
 using MeltShop.Records.Heats;
@@ -84,6 +85,7 @@ public sealed class RecordSample(Recorder recorder, TimeProvider time) : Operati
         writing.Db.Add(sample);
         writing.Came(command.Kind, heat, ladle);
         await writing.Db.SaveChangesAsync(cancellation);
+        if (IsOfBath(command.Kind)) await writing.FollowHeel(heat, reason: null, cancellation); // one that comes after the heat's end
         var held = await writing.HoldLow(sample, cancellation);
 
         ChangeNotice[] notices = [.. held, new(ChangeKind.Sample, sample.Id), new(ChangeKind.Heat, heat.Id, heat.Version)];

@@ -53,6 +53,7 @@ public sealed class SetBurnAside(Recorder recorder, TimeProvider time)
         });
         writing.Db.RemoveRange(SampleMeans.Update(sample.Means, SampleMeans.Of(sample.Burns)));
         await writing.Db.SaveChangesAsync(cancellation);
+        await writing.FollowHeel(await writing.Db.Heats.SingleAsync(h => h.Id == sample.HeatId, cancellation), command.Reason, cancellation);
         ChangeNotice[] held =
         [
             .. await writing.Hold(await writing.Db.RestingOn(sample, cancellation), command.Reason, cancellation), .. await writing.HoldLow(sample, cancellation),

@@ -1,6 +1,7 @@
 using System.Text.Json.Serialization;
 using MeltShop.Metallurgy.Elements;
 using MeltShop.Operations.Checking;
+using MeltShop.Operations.Correcting;
 using MeltShop.Operations.Importing.Rows;
 using MeltShop.Operations.Importing.Subjects;
 using MeltShop.Operations.Laboratory;
@@ -116,6 +117,7 @@ public sealed class ImportSamples(Recorder recorder, TimeProvider time) : Operat
         foreach (var sample in samples)
             writing.Came(sample.Sample.Subject.Kind, heats[sample.HeatId], sample.TreatedLadleId is { } id ? ladles[id] : null);
         await writing.Db.SaveChangesAsync(cancellation);
+        await writing.FollowLastHeels(samples.Where(s => SampleKinds.OfTheBath.Contains(s.Sample.Subject.Kind)).Select(s => s.HeatId).ToHashSet(), cancellation);
         return
         [
             .. heats.Values.Select(h => new ChangeNotice(ChangeKind.Heat, h.Id, h.Version)),

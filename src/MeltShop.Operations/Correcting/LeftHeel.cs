@@ -1,0 +1,57 @@
+using MeltShop.Metallurgy.Elements;
+using MeltShop.Operations.Heats;
+using MeltShop.Records;
+using MeltShop.Records.Heats;
+using MeltShop.Records.Reading;
+using Microsoft.EntityFrameworkCore;
+
+namespace MeltShop.Operations.Correcting;
+
+/// <summary>What a heat left in its furnace follows the facts of the heat: else a typing error that was corrected would stand in the next charge.</summary>
+internal static class LeftHeel
+{
+    /// <summary>
+    /// Reckons the heels that a heat left anew, after this entry changed something of the heat; does nothing where the heat goes on, or where they stay the same.
+    /// </summary>
+    /// <param name="reason">Why the heat was corrected; null where something came late.</param>
+    public static async Task FollowHeel(this Writing writing, Heat heat, string? reason, CancellationToken cancellation)
+    {
+        if (heat.ClosedAt is not { } closedAt) return;
+        var db = writing.Db;
+        var heels = await db.InForce<Heel>().AsNoTracking().Include(h => h.Percents).Where(h => h.FromHeatId == heat.Id).ToListAsync(cancellation);
+        if (heels.Count == 0) return;
+        var bath = await BathNow.Load(db, heat, closedAt, cancellation);
+        var changeKg = await Change(db, writing.Stamp.EntryKey, heat.FurnaceId, closedAt, cancellation);
+        foreach (var heel in heels)
+        {
+            var kg = Math.Abs(changeKg) < FurnaceLedger.Dust ? heel.Kg : Math.Max(0, heel.Kg + changeKg);
+            var analysis = kg > 0 && bath is not null ? bath.Metal.Analysis : Analysis.Empty;
+            var sampleId = kg > 0 ? bath?.SampleId : null;
+            var isSame = (heel.Kg, heel.SampleId) == (kg, sampleId)
+                && heel.Percents.Select(p => (p.Element, p.Percent)).ToHashSet().SetEquals(analysis.Select(p => (p.Key, p.Value)));
+            if (!isSame) await writing.Replace(heel, kg, heel.ObservedAt, reason, cancellation, sampleId, analysis);
+        }
+    }
+
+    /// <summary>The same for what came of many heats at once, where the next charge starts from what they left: at most one heat a furnace.</summary>
+    public static async Task FollowLastHeels(this Writing writing, IReadOnlySet<long> heatIds, CancellationToken cancellation)
+    {
+        var db = writing.Db;
+        var last = await db.Furnaces.Select(f => db.InForce<Heel>().Where(h => h.FurnaceId == f.Id)
+            .OrderByDescending(h => h.ObservedAt).ThenByDescending(h => h.Id).Select(h => h.FromHeatId).FirstOrDefault()).ToListAsync(cancellation);
+        foreach (var id in last.OfType<long>().Where(heatIds.Contains))
+            await writing.FollowHeel(await db.Heats.SingleAsync(h => h.Id == id, cancellation), reason: null, cancellation);
+    }
+
+    /// <summary>What the entry changed of the ledger as the next heat found it, kg: nothing where a dip in between took it up.</summary>
+    private static async Task<double> Change(RecordsContext db, Guid entryKey, long furnaceId, DateTimeOffset closedAt, CancellationToken cancellation)
+    {
+        var next = await db.Heats.Where(h => h.FurnaceId == furnaceId && h.StartedAt >= closedAt)
+            .OrderBy(h => h.StartedAt).Select(h => (DateTimeOffset?)h.StartedAt).FirstOrDefaultAsync(cancellation);
+        var until = next ?? DateTimeOffset.MaxValue;
+        var before = db.FurnaceMetals.Where(m => m.FurnaceId == furnaceId && m.ObservedAt < until);
+        var came = await before.Where(m => m.EntryKey == entryKey).SumAsync(m => m.Kg, cancellation);
+        var went = await before.Where(m => db.FurnaceMetals.Any(later => later.EntryKey == entryKey && later.SupersedesId == m.Id)).SumAsync(m => m.Kg, cancellation);
+        return came - went;
+    }
+}

@@ -1,0 +1,162 @@
+using MeltShop.Metallurgy.Elements;
+using MeltShop.Operations.Correcting;
+using MeltShop.Operations.Heats;
+using MeltShop.Operations.Laboratory;
+using MeltShop.Operations.Tests.Shops;
+using MeltShop.Records;
+using MeltShop.Records.Heats;
+using MeltShop.Records.Laboratory;
+using MeltShop.Records.Reading;
+using MeltShop.Records.Reading.Heats;
+using Microsoft.EntityFrameworkCore;
+
+namespace MeltShop.Operations.Tests.Correcting;
+
+/// <summary>What a heat left in its furnace follows what is corrected about the heat after its end, and the next plan says so.</summary>
+public sealed class LeftHeelTests
+{
+    private static CancellationToken Soon => TestContext.Current.CancellationToken;
+
+    [Theory]
+    [MemberData(nameof(Shop.Databases), MemberType = typeof(Shop))]
+    public async Task Sample_CorrectedAfterTheEnd_CorrectsTheHeelAndMarksThePlanMadeOfIt(RecordsProvider provider)
+    {
+        await using var shop = await Shop.Open(provider);
+        var heat = await shop.Bath();
+        await shop.Close(heat);
+        var was = await Heel(shop);
+        var next = await shop.StartHeat();
+        var burn = Shop.Burn(("C", 3.45), ("Si", 1.5), ("Mn", 0.3), ("S", 0.012));
+
+        await Done(shop, shop.Get<CorrectSample>(), new(
+            Guid.NewGuid(), shop.Now, was.SampleId!.Value, heat.Id, null, SampleKind.Bath, [burn, burn, burn], null, null, "digits swapped"));
+
+        var now = await Heel(shop);
+        Assert.Equal((was.Id, "digits swapped", was.ObservedAt, was.Kg, (long?)heat.Id), (now.SupersedesId!.Value, now.Reason, now.ObservedAt, now.Kg, now.FromHeatId));
+        Assert.Equal((3.45, 1.5), (Percent(now, Element.C)!.Value, Percent(now, Element.Si)!.Value));
+        Assert.NotEqual(was.SampleId, now.SampleId);
+        var note = Assert.Single((await shop.Get<HeatPage>().Load(next.Id, Soon))!.Plan.Stale);
+        Assert.Equal((StaleKind.Heel, "digits swapped"), (note.Kind, note.Reason));
+    }
+
+    [Theory]
+    [MemberData(nameof(Shop.Databases), MemberType = typeof(Shop))]
+    public async Task Burn_SetAsideAfterTheEnd_CorrectsTheHeel(RecordsProvider provider)
+    {
+        await using var shop = await Shop.Open(provider);
+        var heat = await shop.Bath();
+        var (high, low) = (Shop.Burn(("C", 3.7), ("Si", 1.5)), Shop.Burn(("C", 3.5), ("Si", 1.5)));
+        var sample = await Done(shop, shop.Get<RecordSample>(), new(Guid.NewGuid(), shop.Now, heat.Id, null, SampleKind.Bath, [high, low]));
+        await shop.Close(await shop.Heat(heat.Id));
+        Assert.Equal(3.6, Percent(await Heel(shop), Element.C)!.Value, 9);
+
+        Assert.True((await Shop.Do(shop.Get<SetBurnAside>(), shop.Metallurgist, new(Guid.NewGuid(), shop.Now, sample, 1, "cracked burn"))).Succeeded);
+
+        Assert.Equal((3.5, "cracked burn"), (Percent(await Heel(shop), Element.C)!.Value, (await Heel(shop)).Reason));
+    }
+
+    [Theory]
+    [MemberData(nameof(Shop.Databases), MemberType = typeof(Shop))]
+    public async Task Weighing_CorrectedAfterTheEnd_CorrectsTheHeelAndMarksThePlanMadeOfIt(RecordsProvider provider)
+    {
+        await using var shop = await Shop.Open(provider);
+        var heat = await shop.Bath();
+        await shop.Poured(heat, 900);
+        var rest = await shop.InFurnace();
+        shop.Clock.Advance(5);
+        var weighing = await shop.WeighIn(heat, shop.SteelId, 500, intoBath: true);
+        await shop.Close(await shop.Heat(heat.Id));
+        var next = await shop.StartHeat();
+
+        await Done(shop, shop.Get<CorrectWeighing>(), new(Guid.NewGuid(), shop.Now, weighing, heat.Id, shop.SteelId, 300, true, "the scale's other line"));
+
+        // 97 % of 300 kg steel with 0.2 % Si melted into the bath with 1.5 % Si.
+        var heel = await Heel(shop);
+        Assert.Equal(rest + 291, heel.Kg, 6);
+        Assert.Equal((rest * 1.5 + 291 * 0.2) / (rest + 291), Percent(heel, Element.Si)!.Value, 6);
+        var note = Assert.Single((await shop.Get<HeatPage>().Load(next.Id, Soon))!.Plan.Stale);
+        Assert.Equal((StaleKind.Heel, "the scale's other line"), (note.Kind, note.Reason));
+    }
+
+    [Theory]
+    [MemberData(nameof(Shop.Databases), MemberType = typeof(Shop))]
+    public async Task BathSample_MovedAwayAfterTheEnd_LeavesAHeelThatNobodyKnows(RecordsProvider provider)
+    {
+        await using var shop = await Shop.Open(provider);
+        var heat = await shop.Bath();
+        await shop.Close(heat);
+        var was = await Heel(shop);
+        var next = await shop.StartHeat();
+        var now = shop.Now;
+
+        await Done(shop, shop.Get<CorrectSample>(), new(
+            Guid.NewGuid(), now, was.SampleId!.Value, next.Id, null, SampleKind.Bath, null, null, null, "coin of the next heat", now));
+
+        var heel = await Heel(shop);
+        Assert.Equal((was.Kg, (long?)null), (heel.Kg, heel.SampleId));
+        Assert.Empty(heel.Percents);
+    }
+
+    [Fact]
+    public async Task MetalAndTapOfAnEndedHeat_Corrected_CorrectTheHeel()
+    {
+        await using var shop = await Shop.Open(RecordsProvider.Sqlite);
+        var heat = await shop.Bath();
+        await shop.Poured(heat, 900);
+        shop.Clock.Advance(5);
+        await Done(shop, shop.Get<PourBack>(), new(Guid.NewGuid(), shop.Now, heat.Id, null, 200, new Dictionary<string, double> { ["C"] = 3.4, ["Si"] = 2.5 }, "rest"));
+        await shop.Close(await shop.Heat(heat.Id));
+        var was = await Heel(shop);
+        await using var db = shop.Db();
+        var back = await db.FurnaceMetals.SingleAsync(m => m.Kind == FurnaceMetalKind.PouredBack, Soon);
+        var tap = await db.Taps.SingleAsync(Soon);
+
+        await Done(shop, shop.Get<CorrectMetal>(), new(Guid.NewGuid(), shop.Now, back.Id, 100, null, "half of it"));
+        var half = await Heel(shop);
+        Assert.Equal(was.Kg - 100, half.Kg, 6);
+        Assert.Equal(((was.Kg - 200) * 1.5 + 100 * 2.5) / (was.Kg - 100), Percent(half, Element.Si)!.Value, 6);
+
+        await Done(shop, shop.Get<CorrectTap>(), new(Guid.NewGuid(), shop.Now, tap.Id, 800, null, "scale"));
+        Assert.Equal(was.Kg, (await Heel(shop)).Kg, 6);
+    }
+
+    [Fact]
+    public async Task BathSample_ThatArrivesAfterTheEnd_BringsItsAnalysis()
+    {
+        await using var shop = await Shop.Open(RecordsProvider.Sqlite);
+        var heat = await shop.Bath();
+        shop.Clock.Advance(5);
+        var taken = shop.Now;
+        shop.Clock.Advance(5);
+        await shop.Close(heat);
+
+        await Done(shop, shop.Get<RecordSample>(), new(Guid.NewGuid(), taken, heat.Id, null, SampleKind.AfterCorrection, [Shop.Burn(("C", 3.5), ("Si", 1.6))]));
+
+        Assert.Equal((3.5, 1.6), (Percent(await Heel(shop), Element.C)!.Value, Percent(await Heel(shop), Element.Si)!.Value));
+    }
+
+    [Fact]
+    public async Task Sample_CorrectedInItsRemarksOnly_LeavesTheHeel()
+    {
+        await using var shop = await Shop.Open(RecordsProvider.Sqlite);
+        var heat = await shop.Bath();
+        await shop.Close(heat);
+        var was = await Heel(shop);
+
+        await Done(shop, shop.Get<CorrectSample>(), new(
+            Guid.NewGuid(), shop.Now, was.SampleId!.Value, heat.Id, null, SampleKind.Bath, null, "17", "polished twice", "remark was missing"));
+
+        Assert.Equal((3.65, was.Kg), (Percent(await Heel(shop), Element.C)!.Value, (await Heel(shop)).Kg));
+    }
+
+    private static async Task<Heel> Heel(Shop shop)
+    {
+        await using var db = shop.Db();
+        return await db.InForce<Heel>().Include(h => h.Percents).OrderBy(h => h.ObservedAt).LastAsync(Soon);
+    }
+
+    private static double? Percent(Heel heel, Element element) => heel.Percents.Find(p => p.Element == element) is { Percent: var percent } ? Math.Round(percent, 9) : null;
+
+    private static async Task<TResult> Done<TCommand, TResult>(Shop shop, Operation<TCommand, TResult> operation, TCommand command)
+        where TCommand : Command => (await Shop.Do(operation, shop.Melter, command)).Value;
+}
