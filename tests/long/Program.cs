@@ -18,6 +18,9 @@ var runs = new (string Name, Func<Task<bool>> Run)[]
     ("import", ImportRun.Run),
     ("grid", GridRun.Run),
     ("tablets", TabletsRun.Run),
+    ("kills", LongerTests.Kills),
+    ("tampering", LongerTests.Tampering),
+    ("clients", LongerTests.Clients),
     ("memory", () => Task.FromResult(MemoryRun.Run())),
 };
 var (passed, failed) = (0, 0);
