@@ -51,8 +51,8 @@ public sealed class TakeBack(Recorder recorder, TimeProvider time) : Operation<T
         db.Add(back);
         if (fact is LadleInoculation inoculation)
         {
-            var heatId = await db.TreatedLadles.Where(l => l.Id == inoculation.TreatedLadleId).Select(l => l.HeatId).SingleAsync(cancellation);
-            await writing.Book(inoculation.MaterialId, StockKind.Added, inoculation.Kg, heatId, inoculation.Lot, cancellation);
+            var stock = await db.StockLineOf(inoculation.EntryKey, inoculation.MaterialId, StockKind.Added, cancellation);
+            await writing.Replace(stock, stock.MaterialId, stock.Kind, 0, stock.HeatId, stock.ObservedAt, command.Reason, cancellation);
         }
 
         await db.SaveChangesAsync(cancellation);

@@ -1,8 +1,10 @@
 using MeltShop.Operations.Correcting;
 using MeltShop.Operations.Heats;
+using MeltShop.Operations.Ladles;
 using MeltShop.Operations.Tests.Shops;
 using MeltShop.Operations.Yard;
 using MeltShop.Records;
+using MeltShop.Records.Ladles;
 using MeltShop.Records.Reading;
 using MeltShop.Records.Writing;
 using MeltShop.Records.Yard;
@@ -94,6 +96,23 @@ public sealed class LateStockTests
         await Correct(shop, first, 4700, shop.Now); // past the other one
 
         await Stands(shop, 4700);
+    }
+
+    [Theory]
+    [MemberData(nameof(Shop.Databases), MemberType = typeof(Shop))]
+    public async Task Inoculation_TakenBackAfterACount_LeavesTheCountWhatItShowed(RecordsProvider provider)
+    {
+        await using var shop = await Shop.Open(provider);
+        var ladle = await shop.Poured(await shop.Bath());
+        var inoculation = (await Shop.Do(shop.Get<RecordInoculation>(), shop.Melter, new(
+            Guid.NewGuid(), shop.Now, ladle.Id, InoculationPlace.Stream, shop.InoculantId, 0.9))).Value;
+        await Shop.Do(shop.Get<BookStock>(), shop.Melter, new(Guid.NewGuid(), shop.Now, shop.InoculantId, StockKind.Counted, 4990));
+
+        await Shop.Do(shop.Get<TakeBack>(), shop.Melter, new(Guid.NewGuid(), shop.Now, LadleEntryKind.Inoculation, inoculation, "hopper was shut"));
+
+        await using var db = shop.Db();
+        Assert.Equal(4990, (await db.Materials.SingleAsync(m => m.Id == shop.InoculantId, Soon)).StockKg!.Value, 6);
+        Assert.Empty((await shop.Get<TrailCheck>().Run(Soon)).Faults);
     }
 
     private static async Task<double> Book(Shop shop, StockKind kind, double kg, DateTimeOffset? at = null, string? lot = null) =>
