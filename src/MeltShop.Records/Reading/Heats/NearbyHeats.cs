@@ -19,7 +19,7 @@ public sealed class NearbyHeats(IDbContextFactory<RecordsContext> contexts)
         var (from, to) = (startedAt - Reach, startedAt + Reach);
         var heats = await db.Heats.Where(h => h.StartedAt >= from && h.StartedAt <= to && (h.Id == heatId || h.State != HeatState.Cancelled))
             .OrderByDescending(h => h.StartedAt).ThenByDescending(h => h.Id).Take(Most)
-            .Select(h => new { h.Id, h.Number, Furnace = db.Furnaces.Single(f => f.Id == h.FurnaceId).Code }).ToListAsync(ct);
+            .Select(h => new { h.Id, h.Number, Furnace = db.Furnaces.Single(f => f.Id == h.FurnaceId).Name }).ToListAsync(ct);
         var ids = heats.Select(h => h.Id).ToList();
         var ladles = (await db.TreatedLadles.Where(l => ids.Contains(l.HeatId)).OrderBy(l => l.Ordinal)
             .Select(l => new NearbyLadle(l.Id, l.HeatId, l.Ordinal)).ToListAsync(ct)).ToLookup(l => l.HeatId);
@@ -27,6 +27,6 @@ public sealed class NearbyHeats(IDbContextFactory<RecordsContext> contexts)
     }
 }
 
-public sealed record NearbyHeat(long Id, string Number, string FurnaceCode, IReadOnlyList<NearbyLadle> Ladles);
+public sealed record NearbyHeat(long Id, string Number, string FurnaceName, IReadOnlyList<NearbyLadle> Ladles);
 
 public sealed record NearbyLadle(long Id, long HeatId, int Ordinal);

@@ -33,6 +33,10 @@ public sealed partial class QuantityField
     [Parameter]
     public bool IsReadOnly { get; set; }
 
+    /// <summary>What stands around it says already that it may stay empty.</summary>
+    [Parameter]
+    public bool IsQuiet { get; set; }
+
     /// <summary>After a text was typed and left.</summary>
     [Parameter]
     public EventCallback Changed { get; set; }
@@ -52,7 +56,7 @@ public sealed partial class QuantityField
 
     private string Note => Entry is { Value: not null, Reading.Value: { } value }
         ? Text[Entry.Reading.IsBelow ? "ReadBelow" : "Read", $"{NumberText.Show(value)} {Shown}".TrimEnd()]
-        : string.Join(" · ", new[] { Range, Entry.IsRequired ? null : Text["Optional"].Value, Help }.OfType<string>());
+        : string.Join(" · ", new[] { Range, Entry.IsRequired || IsQuiet ? null : Text["Optional"].Value, Help }.OfType<string>());
 
     /// <summary>An end that no foundry reaches is refused when it is passed, and not worth reading before.</summary>
     private const double WorthSaying = 100_000;

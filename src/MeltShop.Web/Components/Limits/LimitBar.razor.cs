@@ -13,6 +13,9 @@ public sealed partial class LimitBar
     /// <summary>Finer than any instrument of a melt shop.</summary>
     private const int MostDecimals = 6;
 
+    /// <summary>By more than this share of itself a number is not rounded away.</summary>
+    private const double MostRounded = 0.2;
+
     /// <summary>An element symbol or the name of a derived quantity.</summary>
     [Parameter, EditorRequired]
     public string Quantity { get; set; } = "";
@@ -97,7 +100,7 @@ public sealed partial class LimitBar
     {
         get
         {
-            if (Distance is { } distance) yield return ("distance", Text[distance < 0 ? "Beyond" : "Within", NumberText.Show(Math.Abs(distance), 1)]);
+            if (Distance is { } distance) yield return ("distance", Text[distance < 0 ? "Beyond" : "Within", NumberText.Show(Math.Abs(distance), Math.Abs(distance) < 10 ? 1 : 0)]);
             if (Value is not null && IsSeen(Whole)) yield return ("doubt", Text["Doubt", Spread(Whole)]);
             if (Value is not null && IsSeen(Band)) yield return ("band", Text["Band", Spread(Band)]);
         }
@@ -114,7 +117,15 @@ public sealed partial class LimitBar
     ]);
 
     private string Shown(double? number) =>
-        number is { } value ? $"{NumberText.ShowBeside(value, Decimals, Least, Most)} {Unit}".TrimEnd() : "–";
+        number is { } value ? $"{NumberText.ShowBeside(value, Honest(value), Least, Most)} {Unit}".TrimEnd() : "–";
+
+    /// <summary>As many decimals as are customary, and more where they would print something else: 0.005 is no 0.01.</summary>
+    private int Honest(double number)
+    {
+        var places = Decimals;
+        while (places < MostDecimals && Math.Abs(Math.Round(number, places) - number) > MostRounded * Math.Abs(number)) places++;
+        return places;
+    }
 
     /// <summary>With as many decimals as it takes not to print a scatter as none.</summary>
     private string Spread(double number)

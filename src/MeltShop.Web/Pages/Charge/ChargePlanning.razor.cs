@@ -50,6 +50,9 @@ public sealed partial class ChargePlanning
     /// <summary>The melter sees what to do; why is for the metallurgist, and a press away for everybody.</summary>
     private bool IsWhyShown => whyTurned ?? May([Role.Metallurgist, Role.Supervisor]);
 
+    /// <summary>There is a plan to look at.</summary>
+    private bool IsAnswered(ChargeView view) => live.Last is not null && draft.FurnaceIn(view) is not null && draft.GradeIn(view) is not null;
+
     private string Age => live.IsWorking ? "Planning" : isStopped ? "PlanStopped" : !live.IsCurrent ? "PlanOld" : draft.ByHand is not null ? "PlanByHand" : live.Last switch
     {
         { Plan.Status: PlanStatus.Optimal } => "PlanCurrent",

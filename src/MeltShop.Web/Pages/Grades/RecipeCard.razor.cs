@@ -1,3 +1,5 @@
+using MeltShop.Metallurgy.Elements;
+using MeltShop.Records.Reading.Charge;
 using MeltShop.Records.Reading.Grades;
 using MeltShop.Web.Components.Fields;
 using Microsoft.AspNetCore.Components;
@@ -8,6 +10,7 @@ namespace MeltShop.Web.Pages.Grades;
 public sealed partial class RecipeCard
 {
     private bool isOpen;
+    private IReadOnlyDictionary<string, string> names = new Dictionary<string, string>();
 
     [Parameter, EditorRequired]
     public GradeView Grade { get; set; } = null!;
@@ -18,6 +21,15 @@ public sealed partial class RecipeCard
     /// <summary>The grade is another now: the page has to read again.</summary>
     [Parameter]
     public EventCallback Changed { get; set; }
+
+    [Inject]
+    private ChargePage Materials { get; set; } = null!;
+
+    protected override async Task OnParametersSetAsync() => names = await Materials.MaterialNames();
+
+    private string NameOf(string? code) => code is null ? Text["NotGiven"] : names.GetValueOrDefault(code, code);
+
+    private string Percent(double? value, Element element) => value is { } number ? $"{NumberText.ShowAtLeast(number, element.Decimals)} %" : Text["NotGiven"];
 
     private string Shown(double? value, string unit) => value is { } number ? $"{NumberText.Show(number)} {unit}" : Text["NotGiven"];
 

@@ -49,7 +49,7 @@ public sealed partial class FactCorrection
 
     private bool IsDip => Row.Kind == TimelineKind.Metal && Draft?.PlusMinus is not null;
 
-    private IEnumerable<Choice> HeatChoices => heats.Select(heat => new Choice(CorrectionDraft.Id(heat.Id), $"{heat.Number}, {heat.FurnaceCode}"));
+    private IEnumerable<Choice> HeatChoices => heats.Select(heat => new Choice(CorrectionDraft.Id(heat.Id), $"{heat.Number}, {heat.FurnaceName}"));
 
     private IEnumerable<Choice> LadleChoices => heats.FirstOrDefault(heat => CorrectionDraft.Id(heat.Id) == Draft?.Heat?.Value) is { } chosen
         ? chosen.Ladles.Select(ladle => new Choice(CorrectionDraft.Id(ladle.Id), Text["LadleOf", ladle.Ordinal])).Prepend(new("", Text["NoLadleBath"]))

@@ -35,6 +35,9 @@ public sealed partial class HeatTimeline
     private string Before(Origin origin) =>
         $"/heats/{Heat.Heat.Id}?known={Uri.EscapeDataString(origin.EnteredAt.AddTicks(-TimeSpan.TicksPerMicrosecond).ToString("O", CultureInfo.InvariantCulture))}";
 
+    /// <summary>02:35 of the next day stands above 19:45, and would seem to be before it.</summary>
+    private bool IsOfAnotherDay(Origin origin) => Site.Day(origin.ObservedAt) != Site.Day(Heat.Heat.StartedAt);
+
     private void Toggle(TimelineRow row) => opened = opened == (row.Kind, row.Origin.FactId) ? null : (row.Kind, row.Origin.FactId);
 
     private void Close() => opened = null;

@@ -40,6 +40,10 @@ public sealed partial class TimelineFact
         _ => Step(Heat.LadleSteps.First(fact => fact.Origin == Row.Origin)),
     };
 
+    /// <summary>What stands with a dip is how it was measured; with all else, why.</summary>
+    private string Reason(string reason) =>
+        Text[Row.Kind == TimelineKind.Metal && Heat.Metal.First(fact => fact.Origin == Row.Origin).Kind is FurnaceMetalKind.Dipped ? "MeasuredBy" : "Because", reason];
+
     private bool IsIt(WeighingView fact) => fact.Origin == Row.Origin;
 
     private string Weighing(WeighingView fact) => Text[fact.IntoBath ? "Fact.IntoBath" : "Fact.Weighing", MassText.Show(fact.Kg), fact.Lot is { } lot ? $"{fact.MaterialName}, {Text["LotOf", lot]}" : fact.MaterialName];
@@ -52,8 +56,8 @@ public sealed partial class TimelineFact
     {
         var words = Text["Fact.Sample", Text["Kind." + fact.Kind]].Value;
         var named = fact.CoinNumber is { } coin ? $"{words} {coin}" : words;
-        var percents = string.Join(", ", fact.Means.Select(mean => $"{mean.Element.Symbol} {PercentText.Show(mean.Element, mean.Percent)}"));
-        return percents.Length > 0 ? $"{named} ({percents})" : named;
+        var percents = string.Join(", ", fact.Means.Select(mean => $"{mean.Element.Symbol}\u00a0{BurnTable.BelowMark(fact, mean.Element)}{PercentText.Show(mean.Element, mean.Percent)}"));
+        return percents.Length > 0 ? $"{named} ({percents}\u00a0%)" : named;
     }
 
     private string Tap(TapView tap) => tap.FromTreatedLadleId is not null ? Text["FromALadle"].Value : tap.TemperatureC is { } degrees ? $"{MassText.Show(tap.Kg)}, {TemperatureText.Show(degrees)}" : MassText.Show(tap.Kg);

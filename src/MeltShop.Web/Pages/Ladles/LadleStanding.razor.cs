@@ -17,6 +17,10 @@ public sealed partial class LadleStanding
     [Parameter, EditorRequired]
     public DateTimeOffset Now { get; set; }
 
+    /// <summary>False where its name is the heading above.</summary>
+    [Parameter]
+    public bool IsNamed { get; set; } = true;
+
     /// <summary>After somebody said how warm it is.</summary>
     [Parameter]
     public EventCallback Seen { get; set; }

@@ -29,7 +29,7 @@ public sealed partial class PocketFields
         : Text["RecipeLineGrey", NameOf(View.Inoculants, Draft.InoculantId), Said(Draft.InoculantRate)];
 
     private IEnumerable<Choice> Ladles =>
-        View.Ladles.Select(l => new Choice(PocketDraft.Text(l.Id), $"{l.Name}, {MassText.Show(l.FillLimitKg, 0)}"));
+        View.Ladles.Select(l => new Choice(PocketDraft.Text(l.Id), Text["LadleTakes", l.Name, MassText.Show(l.FillLimitKg, 0)]));
 
     private static string Said(QuantityEntry entry) => string.IsNullOrWhiteSpace(entry.Text) ? "–" : entry.Text;
 

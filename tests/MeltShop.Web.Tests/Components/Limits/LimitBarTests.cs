@@ -31,6 +31,16 @@ public sealed class LimitBarTests : ComponentTest
     [Fact]
     public void Drawn_JustOver_PrintsEnoughDecimals() => Assert.Equal("0.404 %", Draw(0.404, 0).Find(".limit-value").TextContent);
 
+    [Theory]
+    [InlineData(0.005, "0.005 %")]
+    [InlineData(0.058, "0.06 %")]
+    public void Drawn_FarBelowItsMost_IsNotRoundedToSomethingElse(double value, string words)
+    {
+        var bar = Render<LimitBar>(parameters => parameters.Add(p => p.Quantity, "Cr").Add(p => p.Most, 0.08).Add(p => p.Value, value));
+
+        Assert.Equal(words, bar.Find(".limit-value").TextContent);
+    }
+
     [Fact]
     public void Drawn_ScatterAndRepeatability_AddAsIndependentScattersDo()
     {

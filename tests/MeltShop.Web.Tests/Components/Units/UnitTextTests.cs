@@ -61,10 +61,10 @@ public sealed class UnitTextTests : ComponentTest
     {
         Measure(Imperial);
         var form = new EntryForm();
-        var mass = form.Mass("kg", 0, 100_000);
+        var mass = form.Mass("kg", 0, 10_000);
         var field = Render<QuantityField>(parameters => parameters.Add(f => f.Entry, mass).Add(f => f.Label, "Mass"));
         Assert.Equal("lb", field.Find(".field-unit").TextContent);
-        Assert.Contains("0 to 220400", field.Find(".field-note").TextContent, StringComparison.Ordinal);
+        Assert.Contains("0 to 22040", field.Find(".field-note").TextContent, StringComparison.Ordinal);
 
         field.Find("input").Change("3500");
 

@@ -43,6 +43,16 @@ public sealed class FindPlaceTests : DemoShopTest
         Assert.Equal("?words=0001", new Uri(The<NavigationManager>().Uri).Query);
     }
 
+    /// <summary>A glove has no Enter; where nothing was looked for, nothing has an age.</summary>
+    [Fact]
+    public void Find_NothingTyped_HasAPressAndNoAge()
+    {
+        var page = Open("/find");
+
+        Assert.Equal("Find", page.Find("[role=search] button").TextContent);
+        Assert.Empty(page.FindAll(".as-of"));
+    }
+
     [Fact]
     public async Task Find_InThePseudoLanguage_HasNoWordOutsideItsTexts()
     {

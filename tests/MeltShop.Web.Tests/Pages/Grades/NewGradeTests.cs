@@ -81,7 +81,7 @@ public sealed class NewGradeTests : GradeTest
         page.Find("[data-field='recipe.treatmentAlloyCode'] select").Change("mgfesi");
         page.Find("[data-testid=recipe-form]").Submit();
 
-        page.WaitForAssertion(() => Assert.Contains("mgfesi", page.Find("[data-testid=recipe] dl").TextContent, StringComparison.Ordinal), Patience);
+        page.WaitForAssertion(() => Assert.Contains("Test alloy", page.Find("[data-testid=recipe] dl").TextContent, StringComparison.Ordinal), Patience);
         Assert.Equal(new RecipeView(0.042, 0.035, 0.007, "mgfesi", null, 0.4, 12), (await The<GradesPage>().Grade(DuctileId, Cancellation))!.Recipe);
     }
 

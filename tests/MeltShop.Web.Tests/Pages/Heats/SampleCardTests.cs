@@ -2,6 +2,7 @@ using Bunit;
 using MeltShop.Operations.Laboratory;
 using MeltShop.Records.Laboratory;
 using MeltShop.Records.People;
+using MeltShop.Web.Pages.Heats;
 using Element = MeltShop.Metallurgy.Elements.Element;
 
 namespace MeltShop.Web.Tests.Pages.Heats;
@@ -17,6 +18,26 @@ public sealed class SampleCardTests : HeatTest
         Assert.Equal("in", page.Find("[data-testid=sample] [data-quantity=C]").GetAttribute("data-verdict"));
         Assert.Equal("unknown", page.Find("[data-testid=sample] [data-quantity=Cu]").GetAttribute("data-verdict"));
         Assert.Contains("not measured: Cu", page.Find("[data-testid=sample-verdict]").TextContent, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Sample_BelowDetection_StaysBelowItInWhatHappened()
+    {
+        await The<RecordSample>().Run(Founder, new(Guid.NewGuid(), Now, HeatId, null, SampleKind.Bath, [[new("C", 3.64, false, "3.64"), new("Ti", 0.002, true, "<0.002")]]), Cancellation);
+
+        Assert.Contains("(C\u00a03.64, Ti\u00a0<0.002\u00a0%)", Open().Find("[data-testid=timeline] [data-kind=Sample]").TextContent, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Fact_OfAnotherDayThanTheStart_SaysItsDay()
+    {
+        await GoodSample();
+        var heat = await Heat();
+        SignIn(Role.Melter);
+        Assert.Empty(Render<HeatTimeline>(parameters => parameters.Add(p => p.Heat, heat)).FindAll(".timeline-time .quiet"));
+
+        var before = heat with { Heat = heat.Heat with { StartedAt = heat.Heat.StartedAt.AddDays(-1) } };
+        Assert.NotEmpty(Render<HeatTimeline>(parameters => parameters.Add(p => p.Heat, before)).FindAll("[data-kind=Sample] .timeline-time .quiet"));
     }
 
     [Fact]
