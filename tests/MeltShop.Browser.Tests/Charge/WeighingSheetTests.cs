@@ -29,18 +29,34 @@ public sealed class WeighingSheetTests(Chromium chromium, RunningApp app)
     }
 
     [Theory]
-    [InlineData(9)]
-    [InlineData(11)]
-    [InlineData(12)]
-    [InlineData(16)]
-    public async Task Sheet_OfManyMaterials_IsOneSheetToo(int rows)
+    [InlineData(8, true)]
+    [InlineData(9, false)]
+    [InlineData(11, true)]
+    [InlineData(12, false)]
+    [InlineData(16, false)]
+    public async Task Sheet_OfManyMaterialsOrWithWordsOnTheRest_IsOneSheetToo(int rows, bool hasRest)
     {
         await using var context = await chromium.DeskAsync(app.Address);
         var page = await context.SignInAsync("tilda");
         await page.OpenAsync("/heats/1/weighing");
         await page.WaitForSelectorAsync("[data-testid=loading-sheet]");
-        await page.EvaluateAsync(
-            "rows => { const body = document.querySelector('.loading-order tbody'); while (body.rows.length < rows) body.append(body.rows[0].cloneNode(true)); }", rows);
+        await page.EvaluateAsync("""
+            rows => {
+                const body = document.querySelector('.loading-order tbody');
+                while (body.rows.length < rows) body.append(body.rows[0].cloneNode(true));
+            }
+            """, rows);
+        if (hasRest)
+        {
+            // As long as the news of the rest get where the plan's heel and the ledger's are apart and the furnace might be too small.
+            await page.EvaluateAsync("""
+                () => {
+                    const words = 'Heel: one figure, another figure, and what the rest is planned with, as long as two lines of the paper that the card hangs on. ';
+                    document.querySelector('.loading-order').insertAdjacentHTML('beforebegin',
+                        `<div data-testid="rest"><p class="quiet">${words}</p><p class="caution">${words}${words}</p><p class="caution">${words}</p></div>`);
+                }
+                """);
+        }
 
         Assert.Equal(rows, await page.Locator(".loading-order tbody tr").CountAsync());
         Assert.Single(Regex.Matches(Encoding.Latin1.GetString(await page.PdfAsync(new() { Format = "A4", PreferCSSPageSize = true })), @"/Type\s*/Page\b(?!s)"));
