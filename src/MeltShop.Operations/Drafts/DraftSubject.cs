@@ -8,6 +8,9 @@ public static partial class DraftSubject
     /// <summary>A coin of the bath of a heat.</summary>
     public static string BathSample(long heatId) => FormattableString.Invariant($"heat/{heatId}/sample");
 
+    /// <summary>A coin that was sent ahead: two of one heat may be on their way at once.</summary>
+    public static string Coin(long coinId) => FormattableString.Invariant($"coin/{coinId}/sample");
+
     /// <summary>A coin of the last metal of a treated ladle.</summary>
     public static string LastMetal(long treatedLadleId) => FormattableString.Invariant($"ladle/{treatedLadleId}/last-metal");
 

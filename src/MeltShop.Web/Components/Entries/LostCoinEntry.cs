@@ -14,5 +14,5 @@ public sealed class LostCoinEntry : TypedEntry<long>
     public TextEntry Reason { get; }
 
     protected override Task<Outcome<long>> Run(IServiceProvider services, EntryMade made) => services.GetRequiredService<LoseCoin>()
-        .Run(made.By, new(made.Key, made.ObservedAt, Id("coinId"), Reason.Value!));
+        .Run(made.By, new(made.Key, made.ObservedAt, Id("coinId"), Reason.Value!) { DraftSubject = Operations.Drafts.DraftSubject.Coin(Id("coinId")) });
 }

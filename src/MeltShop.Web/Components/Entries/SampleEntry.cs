@@ -62,10 +62,15 @@ public sealed partial class SampleEntry : TypedEntry<long>
     public bool IsMeanOnly => About.GetValueOrDefault("meanOnly") == bool.TrueString;
 
     public override string? DraftSubject =>
-        !About.ContainsKey("heatId") ? null : TreatedLadleId is { } ladle ? Operations.Drafts.DraftSubject.LastMetal(ladle) : Operations.Drafts.DraftSubject.BathSample(Id("heatId"));
+        CoinId is { } coin ? Operations.Drafts.DraftSubject.Coin(coin)
+        : TreatedLadleId is { } ladle ? Operations.Drafts.DraftSubject.LastMetal(ladle)
+        : About.ContainsKey("heatId") ? Operations.Drafts.DraftSubject.BathSample(Id("heatId"))
+        : null;
 
     /// <summary>Kinds of sample of a treated ladle.</summary>
     public static IReadOnlyList<SampleKind> OfTheLadle { get; } = [SampleKind.LastMetal, SampleKind.AfterTreatment, SampleKind.LadleBase];
+
+    private long? CoinId => About.ContainsKey("coinId") ? Id("coinId") : null;
 
     private long? TreatedLadleId => About.ContainsKey("treatedLadleId") ? Id("treatedLadleId") : null;
 
@@ -103,11 +108,10 @@ public sealed partial class SampleEntry : TypedEntry<long>
 
     protected override Task<Outcome<long>> Run(IServiceProvider services, EntryMade made)
     {
-        long? coin = About.ContainsKey("coinId") ? Id("coinId") : null;
         return services.GetRequiredService<RecordSample>().Run(made.By, new(
             made.Key, TakenAt(made), Id("heatId"), TreatedLadleId, Chosen, HasFigures ? [] : Burns.Inputs(), Coin.Value, Remarks.Value,
             long.TryParse(Instrument.Value, NumberStyles.None, CultureInfo.InvariantCulture, out var instrument) ? instrument : null,
-            !HasFigures && Fracture.Value == Grey, !HasFigures && IsMeanOnly, HasFigures ? FigureFields.Inputs(Figures) : null, coin) { DraftSubject = DraftSubject });
+            !HasFigures && Fracture.Value == Grey, !HasFigures && IsMeanOnly, HasFigures ? FigureFields.Inputs(Figures) : null, CoinId) { DraftSubject = DraftSubject });
     }
 
     [GeneratedRegex(@"^burns\[([0-9]{1,2})\]\.([A-Z][a-z]?)$")]

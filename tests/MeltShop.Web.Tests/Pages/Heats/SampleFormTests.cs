@@ -1,9 +1,12 @@
 using AngleSharp.Dom;
 using Bunit;
+using MeltShop.Operations.Drafts;
 using MeltShop.Operations.Laboratory;
+using MeltShop.Records;
 using MeltShop.Records.Heats;
 using MeltShop.Records.Laboratory;
 using MeltShop.Web.Pages.Heats;
+using Microsoft.EntityFrameworkCore;
 using Element = MeltShop.Metallurgy.Elements.Element;
 
 namespace MeltShop.Web.Tests.Pages.Heats;
@@ -162,6 +165,42 @@ public sealed class SampleFormTests : HeatTest
         var samples = (await Heat()).Samples.ToDictionary(sample => sample.CoinNumber!);
         Assert.Equal(taken, samples["17"].Origin.ObservedAt, TimeSpan.FromMilliseconds(1)); // kept to the microsecond
         Assert.InRange((samples["18"].Origin.EnteredAt - samples["18"].Origin.ObservedAt).TotalMinutes, 19.9, 20.5);
+    }
+
+    [Fact]
+    public async Task Coins_OfOneHeat_KeepWhatIsTypedOfEachApart()
+    {
+        foreach (var number in new[] { "17", "18", "19" })
+            await The<SendCoin>().Run(Founder, new(Guid.NewGuid(), Now, HeatId, null, SampleKind.Bath, number), Cancellation);
+        await Draft("17", "3.61");
+        await Draft("18", "3.72");
+        await Draft("19", "3.83");
+
+        var page = Answer("18");
+        page.WaitForAssertion(() => Assert.Equal("3.72", Cell(page, 0, "C").GetAttribute("value")), Patience);
+        await page.Find("[data-testid=sample-form]").SubmitAsync();
+        page.WaitForState(() => page.FindAll("[data-coin=\"18\"]").Count == 0, Patience);
+        Press(page, "Coin 19 is lost");
+        Type(page, "lost-form", "reason", "fell apart");
+        await page.Find("[data-testid=lost-form]").SubmitAsync();
+        page.WaitForState(() => page.FindAll("[data-coin=\"19\"]").Count == 0, Patience);
+
+        await using var db = await The<IDbContextFactory<RecordsContext>>().CreateDbContextAsync(Cancellation);
+        Assert.Equal("3.61", Assert.Single(await db.Drafts.ToListAsync(Cancellation)).Text);
+
+        IRenderedComponent<HeatDetail> Answer(string number)
+        {
+            var opened = Open();
+            Press(opened, $"Result of coin {number}");
+            opened.WaitForElement("[data-cell='0.C']", Patience);
+            return opened;
+        }
+
+        async Task Draft(string number, string text)
+        {
+            var subject = Answer(number).Find("[data-testid=sample-form]").GetAttribute("data-subject")!;
+            Assert.True((await The<KeepDraft>().Run(Founder, new(subject, "burns[0].C", text, null), Cancellation)).Succeeded);
+        }
     }
 
     [Fact]
