@@ -25,7 +25,7 @@ internal static class SignInCookie
         // One shift and its hand-over.
         options.ExpireTimeSpan = TimeSpan.FromHours(12);
         options.SlidingExpiration = true;
-        options.Events.OnValidatePrincipal = SecurityStampValidator.ValidatePrincipalAsync;
+        options.Events.OnValidatePrincipal = ValidateAsync;
         options.Events.OnRedirectToLogin = context => Redirect(context, StatusCodes.Status401Unauthorized, "You are not signed in.", "");
         options.Events.OnRedirectToAccessDenied = context => Redirect(context, StatusCodes.Status403Forbidden, "You may not do that.", "&problem=right");
     }
@@ -35,6 +35,16 @@ internal static class SignInCookie
     {
         if (context.CurrentPrincipal is { } station) context.NewPrincipal?.MoveTo(station);
         return Task.CompletedTask;
+    }
+
+    /// <summary>
+    /// The check of the security stamp makes a new cookie every minute, and the framework gives that a whole new term, whatever was said of
+    /// refreshing at the sign-in. A shared station keeps its end: the term that is left runs from now.
+    /// </summary>
+    private static async Task ValidateAsync(CookieValidatePrincipalContext context)
+    {
+        await SecurityStampValidator.ValidatePrincipalAsync(context);
+        if (context is { ShouldRenew: true, Properties.AllowRefresh: false }) context.Properties.IssuedUtc = context.Options.TimeProvider!.GetUtcNow();
     }
 
     /// <summary>A browser goes to the sign-in page, which says why; a script gets an answer that it can read.</summary>
