@@ -12,7 +12,17 @@ namespace MeltShop.Web.Texts;
 public static class LanguageServices
 {
     /// <summary>The languages and decimal signs that a person may choose; texts without a translation are English.</summary>
-    public static IReadOnlyList<string> Cultures { get; } = ["en-GB", "en-US", "de-DE", "fr-FR", "es-ES", "it-IT", "pl-PL", PseudoLanguage.Culture];
+    public static IReadOnlyList<string> Spoken { get; } = ["en-GB", "en-US", "de-DE", "fr-FR", "es-ES", "it-IT", "pl-PL"];
+
+    /// <summary>Those, and the one that is for tests and developers.</summary>
+    public static IReadOnlyList<string> Cultures { get; } = [.. Spoken, PseudoLanguage.Culture];
+
+    /// <summary>The language in which the texts are: English where a person's own has no translation, whatever its decimal sign.</summary>
+    public static string Language(this IStringLocalizer<Shell> texts)
+    {
+        ArgumentNullException.ThrowIfNull(texts);
+        return texts[nameof(Language)].Value.Trim(PseudoLanguage.Opening[0], PseudoLanguage.Closing[0]);
+    }
 
     public static IServiceCollection AddMeltShopTexts(this IServiceCollection services)
     {

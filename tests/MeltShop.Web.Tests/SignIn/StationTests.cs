@@ -112,7 +112,10 @@ public sealed class StationTests(WebApp app) : IClassFixture<WebApp>
         Assert.Contains("done=pin", right.Headers.Location!.ToString(), StringComparison.Ordinal);
         Assert.Contains("done=culture", culture.Headers.Location!.ToString(), StringComparison.Ordinal);
         Assert.Contains("problem=culture", unknown.Headers.Location!.ToString(), StringComparison.Ordinal);
-        Assert.Contains("value=\"de-DE\" selected", await desk.ReadAsync("/me"), StringComparison.Ordinal);
+        var page = await desk.ReadAsync("/me");
+        Assert.Contains("value=\"de-DE\" selected", page, StringComparison.Ordinal);
+        Assert.Contains("<html lang=\"en\" data-culture=\"de-DE\"", page, StringComparison.Ordinal); // what is not translated is English
+        Assert.DoesNotContain("qps", page, StringComparison.OrdinalIgnoreCase);
     }
 
     /// <summary>A person of the shop with the PIN of these tests.</summary>

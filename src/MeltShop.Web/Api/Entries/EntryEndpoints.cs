@@ -22,10 +22,11 @@ internal static class EntryEndpoints
         entries.MapPost("", TakeAsync).AddEndpointFilter(RefuseForeign);
     }
 
-    /// <summary>What a browser needs to hand entries in: the token against forged posts, who is signed in, and the time here.</summary>
-    private static async Task<IResult> Ticket(HttpContext http, IAntiforgery antiforgery, ActingPerson person, TimeProvider clock)
+    /// <summary>What a browser needs to hand entries in: the token against forged posts, who is signed in, and the time and zone here.</summary>
+    private static async Task<IResult> Ticket(HttpContext http, IAntiforgery antiforgery, ActingPerson person, ShopSite site, TimeProvider clock, CancellationToken cancellation)
     {
         var acting = await person.GetAsync();
+        await site.Load(cancellation);
         http.Response.Headers.CacheControl = "no-store";
         return TypedResults.Json(new
         {
@@ -33,6 +34,7 @@ internal static class EntryEndpoints
             personId = acting.PersonId,
             name = acting.PersonName,
             roles = acting.Roles,
+            zone = site.Zone,
             now = clock.GetUtcNow().ToUnixTimeMilliseconds(),
         });
     }

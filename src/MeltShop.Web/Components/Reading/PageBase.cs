@@ -72,12 +72,14 @@ public abstract class PageBase<TView> : ComponentBase, IDisposable
     protected sealed override Task OnParametersSetAsync() => Reload();
 
     /// <summary>Reads the view anew. Where two readings overtake each other the later question wins.</summary>
-    protected async Task Reload()
+    protected Task Reload() => Reload(false);
+
+    private async Task Reload(bool withTheSite)
     {
         var mine = ++reading;
         try
         {
-            await Site.Load(Leaving);
+            await (withTheSite ? Site.LoadAgain(Leaving) : Site.Load(Leaving));
             var view = await Read(Leaving);
             if (mine != reading || Leaving.IsCancellationRequested) return;
             (View, AsOf) = (view, Site.Clock(Clock.GetUtcNow()));
@@ -100,10 +102,12 @@ public abstract class PageBase<TView> : ComponentBase, IDisposable
     {
         await foreach (var changes in bundles)
         {
-            if (!changes.Any(change => change == ChangeNotice.Anything || Concerns(change))) continue;
+            // Another instance may have changed the site: its units are in every number here.
+            var isOfTheSite = changes.Any(change => change == ChangeNotice.Anything || change.Kind == ChangeKind.Site);
+            if (!isOfTheSite && !changes.Any(Concerns)) continue;
             await InvokeAsync(async () =>
             {
-                await Reload();
+                await Reload(isOfTheSite);
                 StateHasChanged();
             });
         }

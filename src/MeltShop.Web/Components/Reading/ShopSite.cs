@@ -14,25 +14,23 @@ public sealed class ShopSite(SitePage page)
     /// <summary>The shop's units of mass and temperature.</summary>
     public ShopUnits Units { get; private set; } = ShopUnits.Recorded;
 
+    /// <summary>The name of its zone, as browsers know it too; null before the site is set up.</summary>
+    public string? Zone { get; private set; }
+
     /// <summary>It was looked for, and nobody has set it up yet.</summary>
     public bool IsMissing { get; private set; }
 
     /// <summary>Reads the site, once it is set up.</summary>
-    public async Task Load(CancellationToken ct)
+    public Task Load(CancellationToken ct) => zone is null ? LoadAgain(ct) : Task.CompletedTask;
+
+    /// <summary>Reads it anew, after somebody changed it; until it is read the old one stands.</summary>
+    public async Task LoadAgain(CancellationToken ct)
     {
-        if (zone is not null) return;
         var read = await page.Load(ct);
         IsMissing = read is null;
         if (read is not { } site) return;
-        (Currency, zone) = (site.Currency, TimeZoneInfo.FindSystemTimeZoneById(site.TimeZone));
+        (Currency, Zone, zone) = (site.Currency, site.TimeZone, TimeZoneInfo.FindSystemTimeZoneById(site.TimeZone));
         Units = ShopUnits.Of(site.MassUnit, site.TemperatureUnit);
-    }
-
-    /// <summary>Reads it anew, after somebody changed it.</summary>
-    public Task LoadAgain(CancellationToken ct)
-    {
-        zone = null;
-        return Load(ct);
     }
 
     /// <summary>Hours, minutes and seconds: for what changes while one looks at it.</summary>

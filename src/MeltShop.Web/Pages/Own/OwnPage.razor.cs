@@ -18,7 +18,10 @@ public sealed partial class OwnPage
     [SupplyParameterFromQuery(Name = "done")]
     private string? Done { get; set; }
 
-    private static IEnumerable<CultureInfo> Cultures => LanguageServices.Cultures.Select(CultureInfo.GetCultureInfo);
+    [Inject]
+    private IHostEnvironment Environment { get; set; } = null!;
+
+    private IEnumerable<CultureInfo> Cultures => (Environment.IsDevelopment() ? LanguageServices.Cultures : LanguageServices.Spoken).Select(CultureInfo.GetCultureInfo);
 
     private static string Chosen => CultureInfo.CurrentCulture.Name;
 

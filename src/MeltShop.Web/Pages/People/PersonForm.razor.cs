@@ -30,7 +30,7 @@ public sealed partial class PersonForm
     [Inject]
     private HandingIn HandingIn { get; set; } = null!;
 
-    private static IEnumerable<Choice> Cultures => LanguageServices.Cultures.Select(CultureInfo.GetCultureInfo).Select(culture => new Choice(culture.Name, culture.NativeName));
+    private static IEnumerable<Choice> Cultures => LanguageServices.Spoken.Select(CultureInfo.GetCultureInfo).Select(culture => new Choice(culture.Name, culture.NativeName));
 
     private void Open()
     {

@@ -1,7 +1,9 @@
 using Bunit;
+using MeltShop.Operations.Sites;
 using MeltShop.Records.People;
 using MeltShop.Records.Reading.Yard;
 using MeltShop.Records.Sites;
+using MeltShop.Web.Components.Reading;
 using MeltShop.Web.Components.Units;
 using MeltShop.Web.Pages.Yard;
 
@@ -10,6 +12,19 @@ namespace MeltShop.Web.Tests.Pages.Yard;
 /// <summary>A shop that weighs in pounds buys by the short ton.</summary>
 public sealed class PriceInPoundsTests : YardTest
 {
+    [Fact]
+    public async Task Units_ChosenElsewhere_AreThoseOfAPageThatIsOpen()
+    {
+        ShopUnits.Speak(() => The<ShopSite>().Units);
+        SignIn(Role.Supervisor);
+        var page = Render<MaterialDetail>(parameters => parameters.Add(p => p.Id, PlateId));
+        page.WaitForState(() => page.Find("[data-testid=price]").TextContent == "330.00 EUR/t", Patience);
+
+        await The<ChooseUnits>().Run(Founder, new(Guid.NewGuid(), Now, MassUnit.Pound, TemperatureUnit.Celsius), Cancellation);
+
+        page.WaitForState(() => page.Find("[data-testid=price]").TextContent == "299.37 EUR/sh tn", Patience);
+    }
+
     [Fact]
     public async Task Price_TypedForAShortTon_IsKeptFor1000KgAndShownAsItWasTyped()
     {
