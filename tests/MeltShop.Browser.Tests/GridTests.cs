@@ -21,8 +21,10 @@ public sealed class GridTests(Chromium chromium, RunningApp app)
         await using var context = await chromium.TabletAsync(line.Address);
         var page = await context.SignInAsync("henning");
         var heat = await page.StartHeatAsync("furnace-2", 1500);
-        await page.OpenSampleAsync(heat);
-        await page.FocusAsync("[data-cell='0.C']");
+        await page.OpenAsync(heat);
+        await page.FocusAsync("[data-testid=samples] button.press >> nth=0");
+        await page.Keyboard.PressAsync("Enter");
+        await Assertions.Expect(page.Locator("[data-testid=sample-form] [data-cell='0.C']")).ToBeFocusedAsync();
         await page.Keyboard.PressAsync("+");
         var columns = await page.EvaluateAsync<string[]>("() => [...document.querySelectorAll('[data-cell^=\"0.\"]')].map(cell => cell.dataset.cell.split('.')[1])");
 
@@ -86,14 +88,22 @@ public sealed class GridTests(Chromium chromium, RunningApp app)
         await After("0.C", "+");
         await Assertions.Expect(grid.Locator("[data-cell='0.Te']")).ToBeHiddenAsync();
 
-        await page.EvaluateAsync("""
-            () => {
+        var leftOut = page.Locator("[data-grid-left-out]").First;
+        await Paste("3.61\t1.40\r\n3,62\t<0.01\r\n");
+        await Assertions.Expect(page.Locator("[data-testid=heard]")).ToHaveTextAsync("3.61 1.40 3,62 <0.01");
+        await Assertions.Expect(leftOut).ToHaveTextAsync("");
+
+        await After("2.P", "Control+End");
+        await Paste("0.02\t0.01\t0.005\r\n0.03\t\t");
+        await Assertions.Expect(leftOut).ToContainTextAsync(": 3.");
+
+        async Task Paste(string text) => await page.EvaluateAsync("""
+            (text) => {
               const clipboardData = new DataTransfer();
-              clipboardData.setData('text', '3.61\t1.40\r\n3,62\t<0.01\r\n');
+              clipboardData.setData('text', text);
               document.activeElement.dispatchEvent(new ClipboardEvent('paste', { clipboardData, bubbles: true, cancelable: true }));
             }
-            """);
-        await Assertions.Expect(page.Locator("[data-testid=heard]")).ToHaveTextAsync("3.61 1.40 3,62 <0.01");
+            """, text);
     }
 
     private static double Number(string text) => double.Parse(text.TrimStart('<').Replace(',', '.'), CultureInfo.InvariantCulture);

@@ -35,6 +35,7 @@
   };
 
   document.addEventListener("focusin", ({ target }) => {
+    if (target.matches?.("table[data-grid]")) enter(rowsOf(target)[0][0]);
     const cell = cellOf(target);
     if (!cell) return;
     before.set(cell, cell.value);
@@ -78,15 +79,19 @@
     const text = event.clipboardData?.getData("text") ?? "";
     if (!cell || !/[\t\r\n]/.test(text.trim())) return;
     event.preventDefault();
-    const rows = rowsOf(cell.closest("table"));
+    const table = cell.closest("table");
+    const rows = rowsOf(table);
+    let leftOut = 0;
     const top = rows.findIndex((cells) => cells.includes(cell));
     const left = rows[top].indexOf(cell);
     text.replace(/\r?\n$/, "").split(/\r?\n/).forEach((line, down) =>
       line.split("\t").forEach((value, right) => {
         const into = rows[top + down]?.[left + right];
-        if (!into) return;
+        if (!into) return void (leftOut += value.trim() ? 1 : 0);
         write(into, value.trim());
         into.dispatchEvent(new Event("change", { bubbles: true }));
       }));
+    const said = table.closest(".grid-frame").parentElement.querySelector("[data-grid-left-out]");
+    said.textContent = leftOut > 0 ? said.dataset.gridLeftOut.replace("{0}", leftOut) : "";
   });
 })();

@@ -106,13 +106,10 @@ public sealed partial class SampleEntry : TypedEntry<long>
     /// <summary>A coin that was sent ahead was taken when that was said, however long its result takes; unless somebody says otherwise here.</summary>
     private DateTimeOffset TakenAt(EntryMade made) => Minutes.Value is null && About.ContainsKey("takenAt") ? new(Id("takenAt"), TimeSpan.Zero) : Minutes.Before(made.ObservedAt);
 
-    protected override Task<Outcome<long>> Run(IServiceProvider services, EntryMade made)
-    {
-        return services.GetRequiredService<RecordSample>().Run(made.By, new(
-            made.Key, TakenAt(made), Id("heatId"), TreatedLadleId, Chosen, HasFigures ? [] : Burns.Inputs(), Coin.Value, Remarks.Value,
-            long.TryParse(Instrument.Value, NumberStyles.None, CultureInfo.InvariantCulture, out var instrument) ? instrument : null,
-            !HasFigures && Fracture.Value == Grey, !HasFigures && IsMeanOnly, HasFigures ? FigureFields.Inputs(Figures) : null, CoinId) { DraftSubject = DraftSubject });
-    }
+    protected override Task<Outcome<long>> Run(IServiceProvider services, EntryMade made) => services.GetRequiredService<RecordSample>().Run(made.By, new(
+        made.Key, TakenAt(made), Id("heatId"), TreatedLadleId, Chosen, HasFigures ? [] : Burns.Inputs(), Coin.Value, Remarks.Value,
+        long.TryParse(Instrument.Value, NumberStyles.None, CultureInfo.InvariantCulture, out var instrument) ? instrument : null,
+        !HasFigures && Fracture.Value == Grey, !HasFigures && IsMeanOnly, HasFigures ? FigureFields.Inputs(Figures) : null, CoinId) { DraftSubject = DraftSubject });
 
     [GeneratedRegex(@"^burns\[([0-9]{1,2})\]\.([A-Z][a-z]?)$")]
     private static partial Regex CellPath();

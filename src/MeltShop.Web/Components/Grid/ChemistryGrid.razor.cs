@@ -12,6 +12,7 @@ namespace MeltShop.Web.Components.Grid;
 public sealed partial class ChemistryGrid
 {
     private readonly string id = FieldFrame.NewId();
+    private ElementReference table;
 
     /// <summary>What the grid is called.</summary>
     [Parameter, EditorRequired]
@@ -36,6 +37,10 @@ public sealed partial class ChemistryGrid
     [Parameter]
     public EventCallback Changed { get; set; }
 
+    /// <summary>A press opened the form for this: the keyboard goes on in the first cell.</summary>
+    [Parameter]
+    public bool TakesFocus { get; set; }
+
     private int Spares => Columns.Count(column => column.IsSpare);
 
     private IEnumerable<(string Words, Finding Finding)> Wrong =>
@@ -53,6 +58,11 @@ public sealed partial class ChemistryGrid
     /// <summary>A spare column that holds something stays in sight.</summary>
     private string? Spare(GridColumn column) =>
         column.IsSpare && Enumerable.Range(0, Rows.Count).All(row => Cell(row, column.Symbol).Text.Length == 0) ? "spare" : null;
+
+    protected override async Task OnAfterRenderAsync(bool firstRender)
+    {
+        if (firstRender && TakesFocus) await table.FocusAsync();
+    }
 
     private Task Type(QuantityEntry cell, ChangeEventArgs typed)
     {

@@ -16,6 +16,7 @@ namespace MeltShop.Web.Pages.Heats;
 public sealed partial class SampleForm
 {
     private SampleEntry entry = null!;
+    private bool isAsking;
 
     [Parameter, EditorRequired]
     public HeatView Heat { get; set; } = null!;
@@ -63,6 +64,10 @@ public sealed partial class SampleForm
         ['f', 'i', 'g', ..] => "Figure." + path.Split('.')[^1],
         _ => "Remarks",
     }];
+
+    private void Ask() => isAsking = true;
+
+    private void Keep() => isAsking = false;
 
     /// <summary>A coin that fell apart: what anybody typed of it goes.</summary>
     private async Task ThrowAway()

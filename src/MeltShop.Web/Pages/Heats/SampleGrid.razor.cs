@@ -18,6 +18,14 @@ public sealed partial class SampleGrid
     [Parameter]
     public bool IsMeanOnly { get; set; }
 
+    /// <summary>A press opened the form for this.</summary>
+    [Parameter]
+    public bool TakesFocus { get; set; }
+
+    /// <summary>After a cell was typed and left: whether it clashes with what somebody else typed is for the form to say.</summary>
+    [Parameter]
+    public EventCallback Changed { get; set; }
+
     private IReadOnlyList<string> Rows => IsMeanOnly ? [Text["Mean"].Value] : [.. Enumerable.Range(1, Draft.Burns).Select(burn => Text["BurnOf", burn].Value)];
 
     private IReadOnlyList<GridColumn> Columns =>

@@ -32,7 +32,7 @@ function guard(input) {
 addEventListener("focusin", ({ target }) => {
   const form = formOf(target);
   if (!form) return;
-  seen.set(target, versionOf(form, pathOf(target)));
+  seen.set(target, versionOf(form, pathOf(target)) ?? ""); // nothing lay there: what somebody lays there from now on was not seen
   if (target instanceof HTMLInputElement) guard(target);
 });
 

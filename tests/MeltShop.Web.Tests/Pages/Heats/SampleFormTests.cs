@@ -219,6 +219,30 @@ public sealed class SampleFormTests : HeatTest
         Assert.Empty((await Heat()).Coins);
     }
 
+    [Fact]
+    public async Task Typed_ThrownAway_IsAskedFirstAndGoesForAll()
+    {
+        var page = OpenForm();
+        var subject = page.Find("[data-testid=sample-form]").GetAttribute("data-subject")!;
+        await The<KeepDraft>().Run(Founder, new(subject, "burns[0].C", "3.61", null), Cancellation);
+        Press(page, "Throw away what was typed");
+        Press(page, "Keep it");
+        Assert.Empty(page.FindAll("[data-testid=throw-away-ask]"));
+        Assert.NotEmpty(page.FindAll("[data-testid=sample-form]"));
+        Assert.Equal(1, await Lying());
+
+        Press(page, "Throw away what was typed");
+        Press(page, "Throw it away");
+        page.WaitForState(() => page.FindAll("[data-testid=sample-form]").Count == 0, Patience);
+        Assert.Equal(0, await Lying());
+
+        async Task<int> Lying()
+        {
+            await using var db = await The<IDbContextFactory<RecordsContext>>().CreateDbContextAsync(Cancellation);
+            return await db.Drafts.CountAsync(Cancellation);
+        }
+    }
+
     private static void Choose(IRenderedComponent<HeatDetail> page, string path, string value) => Field(page, "sample-form", path).QuerySelector("select")!.Change(value);
 
     private IRenderedComponent<HeatDetail> OpenForm()
