@@ -66,6 +66,11 @@ const arrived = () => (isUpgrading && performance.getEntriesByType('navigation')
 class LadleClock extends HTMLElement {
   static observedAttributes = ['data-now', 'data-end', 'data-stop', 'data-early'];
 
+  // For whoever stamps an entry; the wall clock where no server has said the time yet.
+  static serverNow() {
+    return Number.isFinite(ahead) ? serverNow() : Date.now();
+  }
+
   connectedCallback() {
     if (!this.lines) {
       this.lines = ['since', 'left', 'band'].map((part) => {

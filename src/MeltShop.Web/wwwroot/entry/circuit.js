@@ -2,6 +2,7 @@
 // answers. What needs no circuit (entries, links of the notice) is never held back.
 import * as clock from "./clock.js";
 import { send } from "./sending.js";
+import * as typed from "./typed.js";
 
 const beat = 750;
 const limit = 1_000 * document.documentElement.dataset.silentAfter;
@@ -11,10 +12,10 @@ const longAbsence = 150_000;
 let page = null;
 let answeredAt = Date.now();
 let asked = null;
+let asks = 0;
 let pressed = null;
 let isNotifying = false;
 let isLoading = false;
-const unheard = new Set();
 
 const isSilent = () => Boolean(document.documentElement.dataset.circuit);
 
@@ -23,8 +24,11 @@ export const isAlive = () => page !== null && !isSilent();
 // True while the page is told again what was typed during a silence: no new draft.
 export const isQuiet = () => isNotifying;
 
-// A field whose text the circuit has not heard.
-export const dirty = (field) => (isAlive() ? notify(field) : unheard.add(field));
+// A field whose text was handed in and emptied.
+export function emptied(field) {
+  typed.emptied(field, asks);
+  if (isAlive()) notify(field);
+}
 
 // The page's circuit gives itself to be asked.
 export function listen(reference) {
@@ -40,13 +44,13 @@ function askAnew() {
 
 async function ask() {
   if (!page || asked) return;
-  const mine = (asked = { since: Date.now() });
+  const mine = (asked = { since: performance.now(), number: ++asks });
   const late = setTimeout(() => asked === mine && silent(), limit);
   try {
     const now = await page.invokeMethodAsync("Beat");
     if (asked !== mine) return;
     clock.measured(now);
-    answered();
+    answered(mine.number);
   } catch {
     if (asked === mine) silent();
   } finally {
@@ -55,14 +59,13 @@ async function ask() {
   }
 }
 
-function answered() {
+function answered(number) {
   const wasLong = Date.now() - answeredAt > longAbsence;
   answeredAt = Date.now();
   if (wasLong || isLoading) return load(); // a page that is being left stays silent, whatever still answers
-  if (!isSilent()) return;
+  if (!isSilent()) return typed.heard(number);
   delete document.documentElement.dataset.circuit;
-  unheard.forEach((field) => field.isConnected && notify(field));
-  unheard.clear();
+  typed.unheard(asks).forEach(notify);
   send();
   const { target, at } = pressed ?? {};
   pressed = null;
@@ -82,12 +85,11 @@ function notify(field) {
 // Whether the program answers at all: nobody leaves the page for one that cannot come.
 export const isThere = async () => (await fetch("health/live", { cache: "no-store", signal: AbortSignal.timeout(5_000) }).catch(() => null))?.ok ?? false;
 
-// Into the same place: its address says where. What was typed and not heard is put back there.
+// Into the same place: its address says where. What was typed is put back there, whether the lost circuit had heard it or not.
 export async function load() {
   if (isLoading) return;
   isLoading = true;
-  const typed = [...unheard].filter((field) => field.isConnected && field.value).map((field) => [field.closest("[data-field]")?.dataset.field ?? field.dataset.cell, field.value]);
-  if (typed.length > 0) sessionStorage.meltshopTyped = JSON.stringify({ address: location.href, typed });
+  typed.keep();
   if (await isThere()) return location.reload();
   isLoading = false;
   setTimeout(load, 1_000);
@@ -103,10 +105,11 @@ addEventListener("click", (event) => {
   pressed = { target, at: Date.now() };
 }, true);
 
-addEventListener("change", ({ target }) => !isAlive() && !isNotifying && target.closest?.("main") && unheard.add(target), true);
+// One that is told to a connection that is dead and not yet known to be is told again too: so all are kept until they are surely heard.
+addEventListener("change", ({ target }) => !isNotifying && target.type !== "file" && target.closest?.("main") && typed.changed(target, asks), true);
 
 setInterval(() => {
-  if (asked && Date.now() - asked.since > held) asked = null; // the question, or its answer, was lost with the connection
+  if (asked && performance.now() - asked.since > held) asked = null; // the question, or its answer, was lost with the connection
   if (Date.now() - answeredAt > longAbsence && page) load();
   ask();
 }, beat);

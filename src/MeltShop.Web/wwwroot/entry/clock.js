@@ -1,10 +1,5 @@
-// The server's time, as this device knows it. A tablet's own clock may be minutes off: the difference is measured with each answer.
-let ahead = 0;
+// The server's time, as this device knows it: a tablet's own clock may be minutes off, or be set while an entry waits. The clock of a
+// ladle keeps it, which does not go by the wall clock.
+export const measured = (serverNow) => dispatchEvent(new CustomEvent("servertime", { detail: serverNow }));
 
-// A ladle's clock is told too: it does not go by the wall clock.
-export function measured(serverNow) {
-  ahead = serverNow - Date.now();
-  dispatchEvent(new CustomEvent("servertime", { detail: serverNow }));
-}
-
-export const serverNow = () => Date.now() + ahead;
+export const serverNow = () => customElements.get("ladle-clock").serverNow();

@@ -1,12 +1,19 @@
-// A shared station that nobody has touched for a while names nobody any more. Never while a ladle's clock runs, while something is
-// not yet at the server, or while the circuit is silent: that would interrupt what is being done.
+// A shared station that nobody has touched for a while names nobody any more. Never while a ladle's clock runs, while something of
+// this person is not yet at the server, or while the circuit is silent: that would interrupt what is being done.
 import { isAlive, isThere } from "./circuit.js";
+import * as clock from "./clock.js";
 import * as queue from "./queue.js";
+import { person } from "./sending.js";
+
+const longOver = 60 * 60_000;
 
 let touchedAt = Date.now();
 for (const kind of ["pointerdown", "keydown", "input"]) addEventListener(kind, () => (touchedAt = Date.now()), true);
 
-const isBusy = () => document.querySelector("ladle-clock") !== null || queue.waiting().length > 0 || !isAlive();
+// A ladle stands on the floor until its castings are decided on, maybe tomorrow: a clock that is long over stops nobody.
+const runs = ({ dataset }) => Number(dataset.stop || dataset.end) > clock.serverNow() - longOver;
+const isOwn = ({ personId }) => [null, person()].includes(personId);
+const isBusy = () => [...document.querySelectorAll("ladle-clock")].some(runs) || queue.waiting().some(isOwn) || !isAlive();
 
 setInterval(async () => {
   const form = document.getElementById("step-down");

@@ -1,31 +1,39 @@
 // Says how much is not yet at the server, and what of it was refused and needs a hand.
 import * as queue from "./queue.js";
-import { person } from "./sending.js";
+import { needsSignIn, person, sendAgain, zone } from "./sending.js";
 
 const patience = 400; // what is answered at once need not be said
 const box = document.getElementById("entry-queue"); // plain documents, such as the sign-in page, have none
 const words = box?.dataset;
+const signIn = document.getElementById("sign-in-again");
 const said = (text, ...values) => values.reduce((so, value, index) => so.replace(`{${index}}`, value), text);
 
 function row(entry) {
   const item = document.createElement("li");
-  const time = new Date(entry.observedAt).toLocaleTimeString(document.documentElement.lang);
+  const time = new Date(entry.observedAt).toLocaleTimeString(document.documentElement.dataset.culture, { timeZone: zone() });
   const waits = entry.personId !== null && person() !== null && entry.personId !== person();
   item.textContent = [`${entry.title} · ${time}`, ...Object.values(entry.fields), waits && said(words.waits, entry.name)].filter(Boolean).join(" · ");
   if (!entry.refused) return item;
   item.dataset.refused = "yes";
-  const button = document.createElement("button");
-  Object.assign(button, { type: "button", className: "press", textContent: words.remove });
-  button.addEventListener("click", () => queue.remove(entry));
-  item.append(` ! ${entry.refused.join(" ")} `, button);
+  item.append(` ! ${entry.refused.join(" ")} `);
+  if (entry.mayTryAgain) item.append(press(words.again, () => sendAgain(entry)));
+  item.append(press(words.remove, () => queue.remove(entry)));
   return item;
 }
 
+function press(text, act) {
+  const button = Object.assign(document.createElement("button"), { type: "button", className: "press", textContent: text });
+  button.addEventListener("click", act);
+  return button;
+}
+
 function show() {
-  const all = queue.all().filter((entry) => entry.refused || Date.now() - entry.since > patience);
+  const all = queue.all().filter((entry) => entry.refused || queue.age(entry) > patience);
   const waiting = all.filter((entry) => !entry.refused).length;
   const refused = all.length - waiting;
   box.hidden = all.length === 0;
+  signIn.hidden = waiting === 0 || !needsSignIn();
+  signIn.querySelector("a").href = `sign-in?returnTo=${encodeURIComponent(location.pathname + location.search)}`;
   box.dataset.count = waiting;
   box.querySelector("summary").textContent = [
     waiting > 0 && said(waiting === 1 ? words.one : words.many, waiting),

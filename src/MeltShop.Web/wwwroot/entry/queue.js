@@ -3,7 +3,6 @@
 const prefix = "meltshop-entry/";
 const adoptedAfter = 15_000;
 const tab = (sessionStorage.meltshopTab ??= key());
-let count = 0;
 const watchers = [];
 
 // Not crypto.randomUUID: a shop's own network may be without TLS, where browsers do not offer it.
@@ -17,10 +16,12 @@ export function key() {
 
 export const watch = (watcher) => watchers.push(watcher);
 
-const changed = () => watchers.forEach((watcher) => watcher());
+export const changed = () => watchers.forEach((watcher) => watcher());
 
+// Behind all that waits, even where the tablet's clock was set back since.
 export function add(entry) {
-  const place = `${prefix}${String(Date.now()).padStart(14, "0")}-${String(++count).padStart(5, "0")}-${tab}`;
+  const last = Number(all().at(-1)?.place.slice(prefix.length).split("-")[0] ?? 0);
+  const place = `${prefix}${String(Math.max(Date.now(), last + 1)).padStart(14, "0")}-${tab}`;
   const kept = { ...entry, place, tab, since: Date.now() };
   localStorage[place] = JSON.stringify(kept);
   changed();
@@ -42,7 +43,10 @@ export const all = () => Object.keys(localStorage).filter((name) => name.startsW
 
 export const waiting = () => all().filter((entry) => !entry.refused);
 
+// How long it has waited, by a clock that may have been set back.
+export const age = (entry) => Math.abs(Date.now() - entry.since);
+
 // What this tab sends.
-export const mine = () => waiting().filter((entry) => entry.tab === tab || Date.now() - entry.since > adoptedAfter);
+export const mine = () => waiting().filter((entry) => entry.tab === tab || age(entry) > adoptedAfter);
 
 addEventListener("storage", (event) => event.key?.startsWith(prefix) && changed());

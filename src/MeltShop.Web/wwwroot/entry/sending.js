@@ -4,13 +4,22 @@ import * as queue from "./queue.js";
 
 const patience = 10_000;
 const again = 2_000;
+const mostFailures = 3;
 const answers = new Map();
+const failures = new Map();
 let ticket = null;
+let isSignedOut = false;
 let isSending = false;
 let isWanted = false;
 
 // Who is signed in here; null until the server was asked.
 export const person = () => ticket?.personId ?? null;
+
+// The site's zone: the tablet may stand in another one.
+export const zone = () => ticket?.zone ?? undefined;
+
+// True where the server says that nobody is signed in here any more: a shift has ended, or somebody signed out elsewhere.
+export const needsSignIn = () => isSignedOut;
 
 // Queues an entry and sends it when its turn comes; told(findings) once the server has answered, and never where it does not.
 export function deliver(entry, told) {
@@ -53,22 +62,39 @@ async function post(entry) {
     headers: { "Content-Type": "application/json", RequestVerificationToken: ticket.token },
     body: JSON.stringify({ key, observedAt, personId, operation, about, fields }),
   });
+  const isFailed = answer?.status === 400 || (answer?.status >= 500 && (await failsAgain(entry)));
   if (answer?.ok) settle(entry, (await answer.json()).findings);
-  else if (answer?.status === 400) settle(entry, [{ path: "", code: "program.failed", arguments: [], words: "400" }]);
+  else if (isFailed) settle(entry, [{ path: "", code: "program.failed", arguments: [], words: document.getElementById("entry-queue")?.dataset.failed }]);
   else if (answer && [401, 409, 419].includes(answer.status)) ticket = null; // somebody else is signed in, or nobody
-  return answer?.ok || answer?.status === 400;
+  return answer?.ok || isFailed;
+}
+
+// A program that is well and still fails at this entry: what was entered after it need not wait for ever.
+async function failsAgain(entry) {
+  if (!(await reach("health/ready"))?.ok) return false;
+  failures.set(entry.key, (failures.get(entry.key) ?? 0) + 1);
+  return failures.get(entry.key) >= mostFailures;
+}
+
+// An entry at which the program failed, once more: under the same key, so that it is kept once.
+export function sendAgain(entry) {
+  queue.change({ ...entry, refused: undefined });
+  send();
 }
 
 function settle(entry, findings) {
   const told = answers.get(entry.key);
   answers.delete(entry.key);
+  failures.delete(entry.key);
   if (findings.length === 0 || told?.takes(findings)) queue.remove(entry);
-  else queue.change(Object.assign(entry, { refused: findings.map((finding) => finding.words) }));
+  else queue.change(Object.assign(entry, { refused: findings.map((finding) => finding.words), mayTryAgain: findings[0].code === "program.failed" }));
   if (findings.length === 0) told?.accepted();
 }
 
 export async function fetchTicket() {
   const answer = await reach("api/v1/entries/ticket");
+  if (answer) isSignedOut = answer.status === 401;
+  queue.changed();
   if (!answer?.ok) return false;
   ticket = await answer.json();
   clock.measured(ticket.now);

@@ -1,9 +1,10 @@
 // Forms with data-entry: a press goes into the queue, not to the circuit. What the server says comes back to the form as the
 // event "entryanswered". A press that is not answered soon leaves the form free for the next one: the queue shows it.
-import { dirty, isAlive } from "./circuit.js";
+import { emptied, isAlive } from "./circuit.js";
 import { deliver } from "./sending.js";
 
 const soon = 1_500;
+let presses = 0;
 
 const isAside = (field) => field.closest("[data-aside]") !== null;
 
@@ -18,16 +19,17 @@ function handIn(form) {
   if (form.dataset.waiting || form.dataset.done) return;
   const inputs = fieldsOf(form).filter((field) => field.value.trim() !== "");
   const fields = Object.fromEntries(inputs.map((field) => [pathOf(field), field.value]));
-  const release = setTimeout(() => free(form), soon);
-  const isHere = () => form.isConnected && form.dataset.waiting && isAlive();
-  form.dataset.waiting = "yes";
+  const press = String(++presses); // an answer that comes late is not told to the form's next press
+  const release = setTimeout(() => free(form, press), soon);
+  const isHere = () => form.isConnected && form.dataset.waiting === press && isAlive();
+  form.dataset.waiting = press;
   deliver(
     { operation: form.dataset.entry, about: JSON.parse(form.dataset.about), fields, title: form.dataset.title, address: location.pathname + location.search },
     {
       accepted() {
         clearTimeout(release);
         if (isHere()) tell(form, []);
-        else free(form);
+        else free(form, press);
       },
       takes(findings) {
         clearTimeout(release);
@@ -45,14 +47,14 @@ function tell(form, findings) {
 }
 
 // The next entry of the form; one that is a press alone has no next one before the answer.
-function free(form) {
-  if (!form.dataset.waiting) return;
+function free(form, press) {
+  if (form.dataset.waiting !== press) return;
   delete form.dataset.waiting;
   const texts = fieldsOf(form).filter((field) => field instanceof HTMLInputElement);
   if (texts.length === 0) form.dataset.done = "yes";
   for (const field of texts) {
     field.value = "";
-    dirty(field);
+    emptied(field);
   }
 }
 

@@ -1,12 +1,54 @@
-// After a load into the same place: what was typed and not heard is put back as soon as its fields are there.
+// What was changed on this page and is not known to be heard by its circuit; and what was typed at all, for a page that is loaded anew
+// into the same place: there it is put back as soon as its fields are there. What lies as a draft, or was handed in, is left out.
+const keptFor = 20_000;
+const stood = new WeakMap();
+const changes = new Map();
+
+addEventListener("focusin", ({ target }) => !changes.has(target) && stood.set(target, target.value), true);
+
+// A field was changed after so many questions to the circuit.
+export const changed = (field, asks) => changes.set(field, { before: changes.get(field)?.before ?? stood.get(field) ?? "", asks, isHeard: false });
+
+// Its text was handed in and stands there no more: that is for the circuit to hear, and not to be put back.
+export const emptied = (field, asks) => changes.set(field, { before: field.value, asks, isHeard: false });
+
+// A question that was answered was heard after all that had been changed before it was asked.
+export function heard(asks) {
+  for (const [field, change] of changes) {
+    if (!field.isConnected) changes.delete(field);
+    else if (change.asks < asks) change.isHeard = true;
+  }
+}
+
+// The fields of which that is not known; from now on they count as changed now.
+export function unheard(asks) {
+  const open = [...changes].filter(([field, change]) => field.isConnected && !change.isHeard);
+  for (const [, change] of open) change.asks = asks;
+  return open.map(([field]) => field);
+}
+
+const formOf = (field) => field.form?.dataset.testid ?? "";
+const pathOf = (field) => field.dataset.cell ?? field.closest("[data-field]")?.dataset.field;
+const isDraft = (field) => field.closest("form[data-subject]:not([data-subject=''])") && !field.closest("[data-aside]");
+const isText = (field) => field.matches("select, textarea, input:not([type=password], [type=file], [type=checkbox], [type=radio])");
+const isKept = ([field, { before }]) => field.isConnected && isText(field) && pathOf(field) && field.value !== before && !isDraft(field) && !field.form?.dataset.done;
+
+export function keep() {
+  const texts = [...changes].filter(isKept).map(([field, { before }]) => ({ form: formOf(field), path: pathOf(field), before, text: field.value }));
+  if (texts.length > 0) sessionStorage.meltshopTyped = JSON.stringify({ address: location.href, texts });
+}
+
 const kept = sessionStorage.meltshopTyped && JSON.parse(sessionStorage.meltshopTyped);
 delete sessionStorage.meltshopTyped;
-let open = kept?.address === location.href ? kept.typed : [];
+let open = kept?.address === location.href ? kept.texts : [];
 
+// Only where the page shows what stood there before: what somebody else has changed meanwhile is not typed over unseen.
 function put() {
-  open = open.filter(([path, text]) => {
-    const field = document.querySelector(`[data-field="${CSS.escape(path)}"] input, input[data-cell="${CSS.escape(path)}"]`);
-    if (!field) return true;
+  open = open.filter(({ form, path, before, text }) => {
+    const place = CSS.escape(path);
+    const fields = document.querySelectorAll(`[data-field="${place}"] :is(input, select, textarea), input[data-cell="${place}"]`);
+    const field = [...fields].find((one) => formOf(one) === form);
+    if (!field || field.value !== before) return true;
     field.value = text;
     field.dispatchEvent(new Event("change", { bubbles: true }));
     return false;
@@ -16,5 +58,5 @@ function put() {
 if (open.length > 0) {
   const watcher = new MutationObserver(put);
   watcher.observe(document.body, { childList: true, subtree: true });
-  setTimeout(() => watcher.disconnect(), 20_000);
+  setTimeout(() => watcher.disconnect(), keptFor);
 }

@@ -1,0 +1,108 @@
+using System.Globalization;
+using MeltShop.Browser.Tests.Running;
+using Microsoft.Playwright;
+
+namespace MeltShop.Browser.Tests;
+
+/// <summary>What becomes of an entry whose answer does not come, or is not what it should be.</summary>
+public sealed partial class EntryTests
+{
+    [Fact]
+    public async Task Queue_WhoseTabIsLoadedAnewBeforeItIsSent_IsSentAfterwards()
+    {
+        await using var cable = new Cable(app.Running.Address);
+        await using var context = await chromium.TabletAsync(cable.Address);
+        var page = await context.SignInAsync("henning");
+        var heat = await app.HeatAsync(page);
+        await page.OpenAsync(heat);
+        await page.RouteAsync("**/api/v1/entries", route => route.AbortAsync());
+        await page.EnterAsync(Degrees, "1444");
+        await page.TapAsync(SaveDegrees);
+        await Assertions.Expect(page.Locator("#entry-queue")).ToHaveAttributeAsync("data-count", "1");
+
+        await page.UnrouteAllAsync();
+        await page.OpenAsync(heat);
+
+        await Assertions.Expect(page.Locator("#entry-queue")).ToBeHiddenAsync();
+        await page.GetByText("1444 °C").First.WaitForAsync();
+        Assert.Single(await app.Running.ReadAsync("SELECT 1 FROM Temperatures WHERE TemperatureC = 1444"));
+    }
+
+    [Fact]
+    public async Task Entry_WhoseAnswerWasLost_IsKeptOnce()
+    {
+        await using var context = await chromium.TabletAsync(app.Running.Address);
+        var page = await context.SignInAsync("henning");
+        await page.OpenAsync(await app.HeatAsync(page));
+        var posts = 0;
+        await page.RouteAsync("**/api/v1/entries", async route =>
+        {
+            if (++posts > 1)
+            {
+                await route.ContinueAsync();
+                return;
+            }
+
+            await route.FetchAsync(); // the program has it
+            await route.AbortAsync(); // and the browser never hears of it
+        });
+        await page.EnterAsync(Degrees, "1445");
+        await page.TapAsync(SaveDegrees);
+
+        await page.GetByText("1445 °C").First.WaitForAsync();
+        await Assertions.Expect(page.Locator("#entry-queue")).ToBeHiddenAsync();
+        await Assertions.Expect(page.Locator(Degrees)).ToHaveValueAsync("");
+        Assert.True(posts > 1);
+        Assert.Single(await app.Running.ReadAsync("SELECT 1 FROM Temperatures WHERE TemperatureC = 1445"));
+    }
+
+    [Fact]
+    public async Task Entry_AtWhichTheProgramFails_HoldsNothingBackAndIsSentAgainByHand()
+    {
+        await using var context = await chromium.TabletAsync(app.Running.Address, "Pacific/Auckland");
+        var page = await context.SignInAsync("henning");
+        await page.OpenAsync(await app.HeatAsync(page));
+        await page.RouteAsync("**/api/v1/entries", route => route.Request.PostData!.Contains("1446") ? route.FulfillAsync(new() { Status = 500 }) : route.ContinueAsync());
+        foreach (var degrees in new[] { "1446", "1447" })
+        {
+            await page.EnterAsync(Degrees, degrees);
+            await page.TapAsync(SaveDegrees);
+            await Assertions.Expect(page.Locator(Degrees)).ToHaveValueAsync("");
+        }
+
+        await page.GetByText("1447 °C").First.WaitForAsync();
+        Assert.Empty(await app.Running.ReadAsync("SELECT 1 FROM Temperatures WHERE TemperatureC = 1446"));
+        await page.TapAsync("#entry-queue summary");
+        await Assertions.Expect(page.Locator("#entry-queue li")).ToContainTextAsync("The program could not save this");
+        var observed = await page.EvaluateAsync<string>("() => JSON.parse(Object.entries(localStorage).find(([name]) => name.startsWith('meltshop-entry/'))[1]).observedAt");
+        var there = TimeZoneInfo.ConvertTimeBySystemTimeZoneId(DateTimeOffset.Parse(observed, CultureInfo.InvariantCulture), "Europe/Berlin"); // the site's zone, whatever the tablet's is
+        await Assertions.Expect(page.Locator("#entry-queue li")).ToContainTextAsync(there.ToString("HH:mm:ss", CultureInfo.InvariantCulture));
+        await page.UnrouteAllAsync();
+        await page.TapAsync("#entry-queue li button >> nth=0");
+
+        await Assertions.Expect(page.Locator("#entry-queue")).ToBeHiddenAsync();
+        Assert.Single(await app.Running.ReadAsync("SELECT 1 FROM Temperatures WHERE TemperatureC = 1446"));
+    }
+
+    [Fact]
+    public async Task Entry_OfAPageWhosePersonWasSignedOut_SaysSoAndIsSentAfterTheSignIn()
+    {
+        await using var context = await chromium.TabletAsync(app.Running.Address);
+        var page = await context.SignInAsync("henning");
+        var heat = await app.HeatAsync(page);
+        await page.OpenAsync(heat);
+        await context.ClearCookiesAsync();
+        await page.EnterAsync(Degrees, "1448");
+        await page.TapAsync(SaveDegrees);
+        await page.TapAsync("[data-testid=sign-in-again] a");
+
+        await page.FillAsync("input[name=name]", "henning");
+        await page.FillAsync("input[name=password]", Demo.Password);
+        await page.ClickAsync("button[type=submit]");
+        await page.WaitForURLAsync("**" + heat);
+
+        await page.GetByText("1448 °C").First.WaitForAsync();
+        await Assertions.Expect(page.Locator("[data-testid=sign-in-again]")).ToBeHiddenAsync();
+        Assert.Single(await app.Running.ReadAsync("SELECT 1 FROM Temperatures WHERE TemperatureC = 1448"));
+    }
+}
