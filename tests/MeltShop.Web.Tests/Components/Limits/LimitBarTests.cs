@@ -53,6 +53,10 @@ public sealed class LimitBarTests : ComponentTest
     }
 
     [Fact]
+    public void Drawn_WithTheRestOfAnArithmeticForAScatter_SaysNone() =>
+        Assert.Empty(Draw(0.30, 2.2e-17).FindAll("[data-testid=doubt]")); // three burns of the same value
+
+    [Fact]
     public void Drawn_ForAScreenReader_SaysItAll() =>
         Assert.Equal("Mn: 0.30 %; least 0.20 %, aim no limit, most 0.40 %; in", Draw(0.30, 0).Find(".limit").GetAttribute("aria-label"));
 
