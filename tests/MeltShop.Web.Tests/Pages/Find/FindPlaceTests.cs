@@ -50,6 +50,7 @@ public sealed class FindPlaceTests : DemoShopTest
         var page = Open("/find");
 
         Assert.Equal("Find", page.Find("[role=search] button").TextContent);
+        Assert.Equal("-1", page.Find("[role=search] button").GetAttribute("tabindex"));
         Assert.Empty(page.FindAll(".as-of"));
     }
 
