@@ -14,8 +14,9 @@ internal static class MemoryRun
 
     public static bool Run()
     {
-        QuantityLimit[] limits = [Case.Limit(Element.C, 3.3, 3.4), Case.Limit(Element.Si, 1.9, 2)];
-        ChargeProblem[] problems = [GreyIron.Problem(50, limits), GreyIron.Problem(90, limits), GreyIron.Problem(50, [.. limits, Case.Limit(Element.Cu, 0.6, null)])];
+        QuantityLimit[] narrow = [Case.Limit(Element.C, 3.3, 3.4), Case.Limit(Element.Si, 1.9, 2)];
+        QuantityLimit[] wide = [Case.Limit(Element.C, 3.22, 3.48), Case.Limit(Element.Si, 1.75, 2.1)];
+        ChargeProblem[] problems = [GreyIron.Problem(50, narrow), GreyIron.Problem(90, wide), GreyIron.Problem(50, [.. narrow, Case.Limit(Element.Cu, 0.6, null)])];
         PlanStatus[] ends = [PlanStatus.Optimal, PlanStatus.Optimal, PlanStatus.Infeasible];
         var settled = 0L;
         for (var i = 1; i <= Plans; i++)
