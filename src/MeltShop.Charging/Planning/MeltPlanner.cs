@@ -48,8 +48,8 @@ internal static class MeltPlanner
         var solution = Undecided.OrWithout(() => WorthWeighing.Solve(program, formulation.Melt, budget));
         if (solution.Status == PlanStatus.Infeasible)
         {
-            var conflicts = ConflictFinder.Find(formulation, budget);
-            return (new ChargePlan { Status = PlanStatus.Infeasible, AssumedZero = PlanWriter.AssumedZero(formulation.Melt), Conflicts = conflicts }, []);
+            var (conflicts, isCertain) = ConflictFinder.Find(formulation, budget);
+            return (new ChargePlan { Status = PlanStatus.Infeasible, AssumedZero = PlanWriter.AssumedZero(formulation.Melt), Conflicts = conflicts, MayConflictsBeFewer = !isCertain }, []);
         }
 
         if (solution.Values.Length == 0) return (PlanWriter.WithoutPlan(formulation, solution), []);

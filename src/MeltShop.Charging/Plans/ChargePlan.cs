@@ -38,6 +38,9 @@ public sealed record ChargePlan
     /// <summary>Where infeasible: what clashes.</summary>
     public IReadOnlyList<Conflict> Conflicts { get; init; } = [];
 
+    /// <summary>Where infeasible: it could not be decided of each of the conflicts whether it can be spared; fewer of them may clash already.</summary>
+    public bool MayConflictsBeFewer { get; init; }
+
     /// <summary>How the search ended; where the plan is not proven, why.</summary>
     public SearchEnd End { get; init; }
 

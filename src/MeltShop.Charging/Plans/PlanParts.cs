@@ -75,4 +75,11 @@ public sealed record MaterialOutcome(string Code, double Kg, double? PriceToEnte
 /// <param name="Bound"><c>min</c> or <c>max</c>; null for <c>meltKg</c>.</param>
 /// <param name="Limit">The bound that clashes.</param>
 /// <param name="Nearest">The value that can be reached with the other members held and limits outside the set ignored; null where none.</param>
-public sealed record Conflict(string Quantity, string? Bound, double? Limit, double? Nearest);
+public sealed record Conflict(string Quantity, string? Bound, double? Limit, double? Nearest)
+{
+    /// <summary>Where masses and shares are impossible: the groups without any one of which there would be a charge.</summary>
+    public IReadOnlyList<string> Groups { get; init; } = [];
+
+    /// <summary>The rooms likewise.</summary>
+    public IReadOnlyList<string> Rooms { get; init; } = [];
+}

@@ -73,7 +73,9 @@ public class ChargeEdgeTests
     {
         var plan = Plan(new() { MeltKg = 1000, Materials = [Pig with { MaxPercent = 40 }, Steel with { MaxPercent = 40 }], Limits = [] });
 
-        Assert.Equal(new Conflict("meltKg", null, 1000, null), Assert.Single(plan.Conflicts));
+        var conflict = Assert.Single(plan.Conflicts);
+        Assert.Equal(("meltKg", null, 1000, null), (conflict.Quantity, conflict.Bound, conflict.Limit, conflict.Nearest));
+        Assert.Empty(conflict.Groups);
     }
 
     [Fact]

@@ -38,10 +38,34 @@ public class ShopRuleTests
     [Fact]
     public void Group_WithAGreatestMassBelowWhatIsAskedOfItsMembers_IsInfeasible()
     {
-        var plan = Plan(Two(cheap: Material("a", 300) with { MinKg = 300 }) with { Groups = [new() { Name = "cheap", Codes = ["a"], MaxKg = 250 }] });
+        var plan = Plan(Two(cheap: Material("a", 300) with { MinKg = 300 }) with
+        {
+            Groups = [new() { Name = "dear", Codes = ["b"], MaxKg = 900 }, new() { Name = "cheap", Codes = ["a"], MaxKg = 250 }],
+            Volumes = [new("wide", 100)],
+        });
 
         Assert.Equal(PlanStatus.Infeasible, plan.Status);
-        Assert.Equal(new Conflict("meltKg", null, 1000, null), Assert.Single(plan.Conflicts)); // no melt of any mass can have both
+        var conflict = Assert.Single(plan.Conflicts);
+        Assert.Equal(("meltKg", null, 1000, null), (conflict.Quantity, conflict.Bound, conflict.Limit, conflict.Nearest)); // no melt of any mass can have both
+        Assert.Equal(["cheap"], conflict.Groups); // the others can be spared
+        Assert.Empty(conflict.Rooms);
+        Assert.False(plan.MayConflictsBeFewer);
+    }
+
+    [Fact]
+    public void Room_TooSmallForTheCharge_IsNamedAsWhatClashes()
+    {
+        var plan = Plan(Two() with
+        {
+            Materials = [Material("a", 300) with { BulkDensityTonnesPerM3 = 2 }],
+            Groups = [new() { Name = "cheap", Codes = ["a"], MaxKg = 1500 }],
+            Volumes = [new("wide", 1), new("narrow", 0.4)],
+        });
+
+        var conflict = Assert.Single(plan.Conflicts);
+        Assert.Equal(["narrow"], conflict.Rooms); // 1000 kg take 0.5 m³
+        Assert.Empty(conflict.Groups);
+        Assert.Equal(800, conflict.Nearest!.Value, 1e-6);
     }
 
     [Fact]

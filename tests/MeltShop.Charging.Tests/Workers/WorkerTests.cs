@@ -126,6 +126,20 @@ public sealed class WorkerTests : IDisposable
     }
 
     [Fact]
+    public void Worker_ThatCrashesWhileConflictsAreSought_LeavesASetThatIsNotSaidToBeTheLeast()
+    {
+        var impossible = Pieces with { MeltToleranceKg = 0, Materials = [Pieces.Materials[0]], Limits = [Limit(Element.Si, 1.5, 1.7)] };
+        Assert.False(Plan(Pieces with { Limits = [Limit(Element.Si, 3, 4)] }).MayConflictsBeFewer);
+        PieceWorkers.Use(Shell("read line; exit 1"));
+
+        // 1 % is not 1.5 % whatever the pieces are; whether it is the pieces alone cannot be said without a worker.
+        var plan = Plan(impossible);
+
+        Assert.Equal(PlanStatus.Infeasible, plan.Status);
+        Assert.True(plan.MayConflictsBeFewer);
+    }
+
+    [Fact]
     public void Chatter_BeforeTheAnswer_IsPassedOver()
     {
         PieceWorkers.Use(Shell($"echo 'solver 1.0'; echo; exec dotnet '{Self}' solve"));

@@ -7,15 +7,23 @@ namespace MeltShop.Web.Pages.Charge;
 /// <summary>A bound that clashes, in words: the same for a charge and for the correction of a bath.</summary>
 public static class ClashText
 {
-    public static string Of(IStringLocalizer<Texts.Charge> text, Conflict clash)
+    /// <param name="text">The texts.</param>
+    /// <param name="clash">What clashes.</param>
+    /// <param name="yard">Names of kinds; needed where kinds may clash.</param>
+    public static string Of(IStringLocalizer<Texts.Charge> text, Conflict clash, IStringLocalizer<Texts.Yard>? yard = null)
     {
         ArgumentNullException.ThrowIfNull(text);
         ArgumentNullException.ThrowIfNull(clash);
         if (clash.Bound is null)
         {
-            return clash.Nearest is { } mass
-                ? text["ClashMass", MassText.Show(clash.Limit ?? 0), MassText.Show(mass)]
-                : text["ClashMassUnknown", MassText.Show(clash.Limit ?? 0)];
+            var with = string.Join(", ", clash.Groups.Select(group => yard is null ? group : KindText.Of(group, text, yard)).Concat(clash.Rooms.Select(room => text["Room." + room].Value)));
+            return (clash.Nearest, with.Length > 0) switch
+            {
+                ({ } mass, false) => text["ClashMass", MassText.Show(clash.Limit ?? 0), MassText.Show(mass)],
+                ({ } mass, true) => text["ClashMassWith", MassText.Show(clash.Limit ?? 0), MassText.Show(mass), with],
+                (null, false) => text["ClashMassUnknown", MassText.Show(clash.Limit ?? 0)],
+                _ => text["ClashMassWithUnknown", MassText.Show(clash.Limit ?? 0), with],
+            };
         }
 
         var decimals = LimitRow.DecimalsOf(clash.Quantity);
