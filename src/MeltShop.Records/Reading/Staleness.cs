@@ -73,7 +73,7 @@ internal static class Staleness
         .. cards.SelectMany(c => c.Stale).Where(n => decision.SampleId is not null && n.At > decision.Origin.EnteredAt).Select(n => n with { Kind = StaleKind.PocketCard }),
     ];
 
-    private static async Task<IReadOnlyList<StaleNote>> OfPlan(RecordsContext db, PlanView plan, DateTimeOffset? known, CancellationToken ct)
+    public static async Task<IReadOnlyList<StaleNote>> OfPlan(RecordsContext db, PlanView plan, DateTimeOffset? known, CancellationToken ct)
     {
         var ids = UsedIds.Of(plan.Versions).AllAnalyses.ToList();
         var analyses = (await Analyses(db, ids, known, ct)).SelectMany(n => n).Where(n => n.At > plan.Origin.EnteredAt);

@@ -1,3 +1,4 @@
+using MeltShop.Records.Heats;
 using MeltShop.Records.Reading.Grades;
 using MeltShop.Records.Reading.Yard;
 using MeltShop.Records.Yard;
@@ -42,6 +43,21 @@ public sealed class ChargePage(IDbContextFactory<RecordsContext> contexts)
             .Join(db.Plans, h => h.PlanId, p => p.Id, (h, p) => p.Answer).FirstOrDefaultAsync(ct);
     }
 
+    /// <summary>
+    /// What was weighed in for the last heat of this grade whose charge is whole, kg by code; empty where there was none. A correction of a
+    /// weighing counts in its place, additions into the bath do not.
+    /// </summary>
+    public async Task<IReadOnlyDictionary<string, double>> LastWeighed(long gradeId, CancellationToken ct = default)
+    {
+        await using var db = await contexts.CreateDbContextAsync(ct);
+        var last = db.Heats.Where(h => h.GradeId == gradeId && h.State != HeatState.Charging && h.State != HeatState.Cancelled)
+            .OrderByDescending(h => h.StartedAt).ThenByDescending(h => h.Id).Select(h => h.Id).Take(1);
+        var rows = await db.Weighings
+            .Where(w => last.Contains(w.HeatId) && !w.IntoBath && !db.Weighings.Any(later => later.SupersedesId == w.Id))
+            .Join(db.Materials, w => w.MaterialId, m => m.Id, (w, m) => new { m.Code, w.Kg }).ToListAsync(ct);
+        return rows.GroupBy(r => r.Code).ToDictionary(g => g.Key, g => g.Sum(r => r.Kg));
+    }
+
     private static async Task<IReadOnlyList<MaterialView>> RouteMaterials(RecordsContext db, IEnumerable<GradeView> grades, CancellationToken ct)
     {
         var codes = grades.SelectMany(g => new[] { g.Recipe?.TreatmentAlloyCode, g.Recipe?.InoculantCode }).OfType<string>().Distinct().ToList();
@@ -59,6 +75,6 @@ public sealed class ChargePage(IDbContextFactory<RecordsContext> contexts)
     public async Task<PlanView?> Plan(long id, CancellationToken ct = default)
     {
         await using var db = await contexts.CreateDbContextAsync(ct);
-        return await PlanRows.Load(db, id, ct);
+        return await PlanRows.Load(db, id, ct) is { } plan ? plan with { Stale = await Staleness.OfPlan(db, plan, null, ct) } : null;
     }
 }

@@ -60,16 +60,23 @@ public sealed partial class PlanChoices : IDisposable
     private async Task Ask()
     {
         var problem = Planned.Problem;
-        var last = Draft.GradeIn(View) is { } grade ? await Page.LastAnswer(grade.Id) : null;
+        var last = Draft.GradeIn(View) is { } grade ? await LastKg(grade.Id) : null;
         var wishes = new ChoiceWishes
         {
             MostDearerPercent = dearer.Value ?? new ChoiceWishes().MostDearerPercent,
             Returns = [.. View.Materials.Where(item => item.Kind is MaterialKind.Returns).Select(item => item.Code)],
-            LastTimeKg = last is null ? new Dictionary<string, double>() : StoredJson.Value<ChargePlan>(last).Lines.ToDictionary(line => line.Code, line => line.Kg),
+            LastTimeKg = last ?? new Dictionary<string, double>(),
         };
         var asked = request.Ask(ct => PlanChoice.Of(problem, wishes, ct));
         StateHasChanged();
         await asked;
+    }
+
+    /// <summary>What went in last time; the plan of it where nothing was weighed.</summary>
+    private async Task<IReadOnlyDictionary<string, double>?> LastKg(long gradeId)
+    {
+        if (await Page.LastWeighed(gradeId) is { Count: > 0 } weighed) return weighed;
+        return await Page.LastAnswer(gradeId) is { } answer ? StoredJson.Value<ChargePlan>(answer).Lines.ToDictionary(line => line.Code, line => line.Kg) : null;
     }
 
     private Task Take(PlanToChoose plan)

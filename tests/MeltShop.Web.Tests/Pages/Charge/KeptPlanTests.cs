@@ -79,6 +79,16 @@ public sealed class KeptPlanTests : MeltingShop
     }
 
     [Fact]
+    public async Task Plan_WhoseAnalysisWasCorrectedSince_IsMarkedAsOutOfDate()
+    {
+        var id = await Keep();
+        Assert.Empty(Open(id).FindAll("[data-testid=stale]"));
+        await ChangeTheYard();
+
+        Assert.Contains("another delivery", Open(id).Find("[data-stale=Analysis]").TextContent, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Plan_Unknown_SaysSo()
     {
         SignIn(Role.Melter);
