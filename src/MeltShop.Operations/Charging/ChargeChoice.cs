@@ -51,8 +51,9 @@ public enum ChargeTarget
 /// <param name="MinKg">Compulsory mass, kg.</param>
 /// <param name="MaxKg">Greatest mass, kg.</param>
 /// <param name="MaxPercent">Greatest share of the weighed charge, %.</param>
+/// <param name="MinPercent">Least share of the weighed charge, %.</param>
 public sealed record MaterialChoice(
-    string Code, bool? Include = null, decimal? PricePerTonne = null, double? MinKg = null, double? MaxKg = null, double? MaxPercent = null);
+    string Code, bool? Include = null, decimal? PricePerTonne = null, double? MinKg = null, double? MaxKg = null, double? MaxPercent = null, double? MinPercent = null);
 
 /// <summary>Overrides of one limit; null leaves what the grade says.</summary>
 /// <param name="Quantity">Element symbol or <c>CE</c>; one that the grade does not limit is limited for this charge.</param>

@@ -29,6 +29,7 @@ internal static class ChargeFields
         if (material.MaxKg is { } max) fields.MassOrZero($"{path}.maxKg", max);
         if (material.MinKg > material.MaxKg) fields.Add($"{path}.minKg", "bounds.crossed", material.MinKg, material.MaxKg!);
         fields.Percent($"{path}.maxPercent", material.MaxPercent);
+        fields.Percent($"{path}.minPercent", material.MinPercent);
     }
 
     public static void Check(this FieldCheck fields, ChargeWishes wishes)

@@ -38,19 +38,21 @@ public static class ChargeMaterials
             var isByHand = byHand.Contains(material.Code);
             if (Gap(material) is { } gap)
             {
-                if (wanted.Include == true || wanted.MinKg > 0) fields.Add($"materials.{material.Code}", gap, material.Name);
+                if (wanted.Include == true || wanted.MinKg > 0 || wanted.MinPercent > 0) fields.Add($"materials.{material.Code}", gap, material.Name);
                 if (isByHand) fields.Add($"byHand.{material.Code}", gap, material.Name);
             }
             else if (Taken(material, wanted, isByHand) is { } taken)
             {
+                if (taken.MinPercent > taken.MaxPercent) fields.Add($"materials.{material.Code}.minPercent", "bounds.crossed", taken.MinPercent, taken.MaxPercent);
                 if (taken.MinKg > taken.AvailableKg) fields.Add($"materials.{material.Code}.minKg", "stock.under", taken.AvailableKg);
                 materials.Add(choice.Wishes.Priced(taken, material));
             }
-            else if (wanted.MinKg > 0)
+            else if (wanted.MinKg > 0 || wanted.MinPercent > 0)
             {
-                // A mass that is asked for is not dropped without a word because there is nothing to take it from.
-                if (wanted.Include == false) fields.Add($"materials.{material.Code}.minKg", "material.leftOut", material.Name);
-                else fields.Add($"materials.{material.Code}.minKg", "stock.under", 0.0);
+                // What is asked for is not dropped without a word because there is nothing to take it from.
+                var path = $"materials.{material.Code}.{(wanted.MinKg > 0 ? "minKg" : "minPercent")}";
+                if (wanted.Include == false) fields.Add(path, "material.leftOut", material.Name);
+                else fields.Add(path, "stock.under", 0.0);
             }
         }
 
@@ -74,6 +76,7 @@ public static class ChargeMaterials
             AvailableKg = inStock || choice.Include != true ? material.StockKg : null,
             MinKg = choice.MinKg ?? 0,
             MaxKg = choice.MaxKg,
+            MinPercent = choice.MinPercent ?? 0,
             MaxPercent = choice.MaxPercent ?? material.MaxSharePercent ?? 100,
             PieceKg = material.PieceKg,
             BulkDensityTonnesPerM3 = material.BulkDensityTonnesPerM3,
@@ -88,9 +91,10 @@ public static class ChargeMaterials
         UseUpBonusPerTonne = material.Kind is MaterialKind.Returns ? wishes.UseUpBonusPerTonne ?? 0 : 0,
     };
 
-    /// <summary>Greatest shares that do not reach the whole leave no charge: told where somebody typed one.</summary>
+    /// <summary>Greatest shares that do not reach the whole, and least ones that are more than it, leave no charge: told where somebody typed one.</summary>
     private static void CheckShares(List<ChargeMaterial> materials, ChargeChoice choice, FieldCheck fields)
     {
+        if (materials.Sum(material => material.MinPercent) is > 100 and var least) fields.Add($"materials.{materials.Last(material => material.MinPercent > 0).Code}.minPercent", "shares.over100", least);
         if (materials.Count == 0 || materials.Sum(material => material.MaxPercent) is not (< 100 and var sum)) return;
         var typed = (choice.Materials ?? []).Where(m => m.MaxPercent is not null && materials.Any(material => material.Code == m.Code)).ToList();
         foreach (var path in typed.Count > 0 ? typed.Select(m => $"materials.{m.Code}.maxPercent") : ["materials"]) fields.Add(path, "shares.under100", sum);

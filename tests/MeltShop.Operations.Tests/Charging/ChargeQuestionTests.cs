@@ -2,6 +2,7 @@ using MeltShop.Charging;
 using MeltShop.Charging.Plans;
 using MeltShop.Charging.Problems;
 using MeltShop.Operations.Charging;
+using MeltShop.Operations.Correcting;
 using MeltShop.Operations.Storing;
 using MeltShop.Operations.Tests.Shops;
 using MeltShop.Records.Reading.Charge;
@@ -33,6 +34,10 @@ public sealed class ChargeQuestionTests(OneShop one) : IClassFixture<OneShop>, I
         { "heel", "heelKg", "heel.overMelt" },
         { "room", "meltToleranceKg", "furnace.noRoom" },
         { "leftOut", "materials.pig.minKg", "material.leftOut" },
+        { "leftOutShare", "materials.pig.minPercent", "material.leftOut" },
+        { "leastShare", "materials.pig.minPercent", "percent.over100" },
+        { "leastOverMost", "materials.pig.minPercent", "bounds.crossed" },
+        { "leastShares", "materials.steel.minPercent", "shares.over100" },
         { "tolerance", "meltToleranceKg", "mass.negative" },
         { "confidence", "confidencePercent", "confidence.outOfRange" },
         { "furnace", "furnaceId", "furnace.unknown" },
@@ -107,6 +112,29 @@ public sealed class ChargeQuestionTests(OneShop one) : IClassFixture<OneShop>, I
         Assert.Equal(10, ChargeQuestion.Build(data, choice with { MeltKg = 2990, MeltToleranceKg = 10 }).Problem!.MeltToleranceKg);
 
     [Fact]
+    public void Build_LeastShareOfAMaterial_IsKept()
+    {
+        var free = Plan(choice).Lines.Single(l => l.Code == "pig").Percent;
+
+        Assert.Equal(free + 1, Plan(choice with { Materials = [new("pig", MinPercent: free + 1)] }).Lines.Single(l => l.Code == "pig").Percent, 1e-6);
+    }
+
+    [Fact]
+    public async Task LastWeighed_OfAGrade_IsWhatWasWeighedForItsLastWholeCharge()
+    {
+        await using var db = shop.Db();
+        var weighed = await db.Weighings.Where(w => w.HeatId == one.Bath.Id).ToListAsync(Soon);
+        var pig = Assert.Single(weighed, w => w.MaterialId == shop.PigIronId);
+        await Shop.Do(shop.Get<CorrectWeighing>(), shop.Metallurgist, new(Guid.NewGuid(), shop.Now, pig.Id, one.Bath.Id, shop.PigIronId, pig.Kg + 7, IntoBath: false, "misread"));
+
+        var last = await shop.Get<ChargePage>().LastWeighed(shop.DuctileId, Soon);
+
+        Assert.Equal(pig.Kg + 7, last["pig"], 1e-9);
+        Assert.Equal(weighed.Count, last.Count);
+        Assert.Empty(await shop.Get<ChargePage>().LastWeighed(shop.GreyId, Soon));
+    }
+
+    [Fact]
     public void Build_MassAskedForOfAnEmptyStock_IsRefusedAtItsField()
     {
         var empty = data with { Materials = [.. data.Materials.Select(m => m.Code == "steel" ? m with { StockKg = 0 } : m)] };
@@ -172,6 +200,10 @@ public sealed class ChargeQuestionTests(OneShop one) : IClassFixture<OneShop>, I
         "capacity" => choice with { MeltKg = 3001 },
         "heel" => choice with { HeelKg = 2001 },
         "room" => choice with { MeltKg = 2990, MeltToleranceKg = 10.1 },
+        "leftOutShare" => choice with { Materials = [new("pig", Include: false, MinPercent: 10)] },
+        "leastShare" => choice with { Materials = [new("pig", MinPercent: 101)] },
+        "leastOverMost" => choice with { Materials = [new("pig", MinPercent: 20, MaxPercent: 10)] },
+        "leastShares" => choice with { Materials = [new("pig", MinPercent: 60), new("steel", MinPercent: 50)] },
         "leftOut" => choice with { Materials = [new("pig", Include: false, MinKg: 100)] },
         "tolerance" => choice with { MeltToleranceKg = -1 },
         "confidence" => choice with { ConfidencePercent = 100 },

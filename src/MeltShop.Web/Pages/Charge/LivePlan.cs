@@ -24,6 +24,9 @@ public sealed record PlannedCharge(ChargeProblem Problem, ChargePlan Plan)
     /// <summary>Whether there is a charge that keeps all limits.</summary>
     public bool IsReached => Plan.Status != PlanStatus.Infeasible && (Plan.Lines.Count > 0 || Plan.Status == PlanStatus.Optimal);
 
+    /// <summary>Whether wishes steer it, so that what limits and materials are said to cost is not money alone.</summary>
+    public bool IsSteered => Problem.Limits.Any(limit => limit.Nearness is { PricePerPointTonne: > 0 }) || Problem.Materials.Any(material => material.UseUpBonusPerTonne > 0);
+
     /// <summary>Whether it is proven that there is none. A search that came to no end proves nothing: then there may be neither a charge nor this.</summary>
     public bool IsImpossible => Plan.Status == PlanStatus.Infeasible;
 }

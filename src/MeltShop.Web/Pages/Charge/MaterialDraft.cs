@@ -21,12 +21,14 @@ public sealed class MaterialDraft
         Price = form.PerTonne($"{path}.pricePerTonne", -1e6, 1e6);
         MinKg = form.Mass($"{path}.minKg", 0);
         MaxKg = form.Mass($"{path}.maxKg", 0);
+        MinPercent = form.Quantity($"{path}.minPercent", 0, 100);
         MaxPercent = form.Quantity($"{path}.maxPercent", 0, 100);
     }
 
     public QuantityEntry Price { get; }
     public QuantityEntry MinKg { get; }
     public QuantityEntry MaxKg { get; }
+    public QuantityEntry MinPercent { get; }
     public QuantityEntry MaxPercent { get; }
 
     public bool IsLeftOut => take.Value == Out;
@@ -38,7 +40,7 @@ public sealed class MaterialDraft
 
     internal IEnumerable<FieldEntry> Fields => [take, .. Quantities];
 
-    private QuantityEntry[] Quantities => [Price, MinKg, MaxKg, MaxPercent];
+    private QuantityEntry[] Quantities => [Price, MinKg, MaxKg, MinPercent, MaxPercent];
 
     public void LeaveOut(bool isLeftOut) => take.Text = isLeftOut ? Out : "";
 
@@ -51,5 +53,5 @@ public sealed class MaterialDraft
     }
 
     public MaterialChoice? Choice() => !IsChanged ? null : new MaterialChoice(
-        code, take.Value switch { Out => false, In => true, _ => null }, PriceText.Recorded(Price), MinKg.Value, MaxKg.Value, MaxPercent.Value);
+        code, take.Value switch { Out => false, In => true, _ => null }, PriceText.Recorded(Price), MinKg.Value, MaxKg.Value, MaxPercent.Value, MinPercent.Value);
 }

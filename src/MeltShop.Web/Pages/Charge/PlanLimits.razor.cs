@@ -12,6 +12,7 @@ public sealed partial class PlanLimits
     /// <summary>The step on a bound that a plan gives the cost of, percentage points.</summary>
     private const double PlanStep = 0.01;
 
+    private readonly TextEntry other = new EntryForm().Choice("otherLimit");
     private string? open;
 
     [Parameter, EditorRequired]
@@ -34,7 +35,16 @@ public sealed partial class PlanLimits
     [Parameter]
     public EventCallback Changed { get; set; }
 
+    private static void Redraw()
+    {
+        // The fields of what was chosen stand here, and are drawn after the callback.
+    }
+
     private void Turn(string quantity) => open = open == quantity ? null : quantity;
+
+    /// <summary>What the yard brings and the target does not limit: it can be limited for this charge alone.</summary>
+    private IEnumerable<Choice> Others => Planned.Problem.Materials.SelectMany(material => material.Composition.Analysis.Select(percent => percent.Key)).Distinct().Order()
+        .Select(element => element.Symbol).Where(name => RowOf(name) is null).Select(name => new Choice(name, name));
 
     private bool Clashes(string quantity) => Planned.Plan.Conflicts.Any(clash => clash.Quantity == quantity);
 

@@ -193,6 +193,54 @@ public sealed class WhyTests : ChargeTest
     }
 
     [Fact]
+    public void Element_ThatTheGradeDoesNotName_CanBeLimitedForThisCharge()
+    {
+        var page = OpenWhy();
+        Assert.Empty(page.FindAll("[data-limit=S]"));
+        Assert.DoesNotContain(Field(page, "otherLimit").QuerySelectorAll("option"), option => option.GetAttribute("value") == "C"); // the grade limits it already
+        Field(page, "otherLimit").QuerySelector("select")!.Change("S");
+        page.WaitForElement("[data-field=\"limits.S.most\"] input", Patience).Change("0.015");
+
+        page.WaitForState(() => page.FindAll("[data-limit=S] .limit").Count > 0, Patience);
+        Assert.Contains("the grade sets none", Field(page, "limits.S.most").TextContent, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Costs_UnderAWish_AreNotCalledMoneyAlone()
+    {
+        var page = OpenWhy();
+        Assert.Empty(page.FindAll("[data-testid=steered]"));
+        Type(page, "wishes.nearnessPrice", "50");
+
+        page.WaitForState(() => page.FindAll("[data-testid=steered]").Count == 2, Patience);
+    }
+
+    [Fact]
+    public void Ledger_BelowNothing_IsSaidAndNotHidden()
+    {
+        SignIn(Role.Melter);
+        var card = Render<HeelCard>(parameters => parameters.Add(c => c.Furnace, new(1, "F1", "Furnace 1", 3000, 1800, null, -20, null, null)).Add(c => c.Counting, []));
+
+        Assert.Equal("! By the ledger -20.0 kg: it is reckoned with as empty. Dip it, or enter the heel.", card.Find("[data-testid=ledger-below]").TextContent);
+    }
+
+    [Fact]
+    public void Kind_ThatClashesWithTheMasses_IsNamed()
+    {
+        var page = OpenWhy();
+        Type(page, "groups.PigIron.maxKg", "1000");
+        Change(page, "Test steel");
+        page.WaitForElement("[data-field=\"materials.steel.maxKg\"] input", Patience).Change("100");
+        foreach (var code in new[] { "carbon", "fesi", "copper" })
+        {
+            Change(page, "Test " + code);
+            page.WaitForElement($"[data-field=\"materials.{code}.maxKg\"] input", Patience).Change("100");
+        }
+
+        page.WaitForAssertion(() => Assert.Matches("Masses and shares do not give 3000 kg beside Pig iron; [0-9]+ kg is the nearest", page.Find("[data-clash=meltKg]").TextContent), Patience);
+    }
+
+    [Fact]
     public void Kind_Bounded_IsKeptAndShown()
     {
         var page = OpenWhy();
