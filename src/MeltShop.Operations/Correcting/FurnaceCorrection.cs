@@ -62,11 +62,11 @@ internal static class FurnaceCorrection
     /// <summary>Puts a heel right: the mass; its analysis stays.</summary>
     public static Task Replace(this Writing writing, Heel heel, double kg, DateTimeOffset observedAt, string reason, CancellationToken cancellation) =>
         writing.Replace(
-            heel, kg, observedAt, reason, cancellation, heel.SampleId, Analysis.Of(heel.Percents.Select(p => KeyValuePair.Create(p.Element, p.Percent))));
+            heel, kg, observedAt, reason, heel.SampleId, Analysis.Of(heel.Percents.Select(p => KeyValuePair.Create(p.Element, p.Percent))), cancellation);
 
     /// <summary>Puts a heel right.</summary>
     public static Task Replace(
-        this Writing writing, Heel heel, double kg, DateTimeOffset observedAt, string? reason, CancellationToken cancellation, long? sampleId, Analysis analysis)
+        this Writing writing, Heel heel, double kg, DateTimeOffset observedAt, string? reason, long? sampleId, Analysis analysis, CancellationToken cancellation)
     {
         writing.Db.Add(new Heel
         {

@@ -29,7 +29,7 @@ internal static class LeftHeel
             var sampleId = kg > 0 ? bath?.SampleId : null;
             var isSame = (heel.Kg, heel.SampleId) == (kg, sampleId)
                 && heel.Percents.Select(p => (p.Element, p.Percent)).ToHashSet().SetEquals(analysis.Select(p => (p.Key, p.Value)));
-            if (!isSame) await writing.Replace(heel, kg, heel.ObservedAt, reason, cancellation, sampleId, analysis);
+            if (!isSame) await writing.Replace(heel, kg, heel.ObservedAt, reason, sampleId, analysis, cancellation);
         }
     }
 

@@ -91,7 +91,7 @@ internal static class Staleness
         return [.. analyses, .. (await notes.ToListAsync(ct)).Distinct()];
     }
 
-    private static async Task<ILookup<long, StaleNote>> Analyses(RecordsContext db, IReadOnlyCollection<long> ids, DateTimeOffset? known, CancellationToken ct)
+    private static async Task<ILookup<long, StaleNote>> Analyses(RecordsContext db, List<long> ids, DateTimeOffset? known, CancellationToken ct)
     {
         if (ids.Count == 0) return Array.Empty<StaleNote>().ToLookup(_ => 0L);
         var until = known ?? DateTimeOffset.MaxValue;

@@ -69,7 +69,7 @@ public sealed class ControlSeriesTests
     {
         var state = new InstrumentState(Spark(0.02), [.. checks.Select((check, hour) => new ControlVerdict(hour, At(hour), check != 'u' ? [Element.C] : [], check == 'b' ? [Element.C] : [], []))]);
 
-        var last = state.Doubts.FirstOrDefault();
+        var last = state.Doubts is [var first, ..] ? first : null;
         Assert.Equal(isAny, last is not null);
         Assert.Equal((since is { } from ? At(from) : null, until is { } to ? At(to) : (DateTimeOffset?)null), (last?.Since, last?.Until));
     }
