@@ -202,7 +202,7 @@ public sealed class WhyTests : ChargeTest
         page.WaitForElement("[data-field=\"limits.S.most\"] input", Patience).Change("0.015");
 
         page.WaitForState(() => page.FindAll("[data-limit=S] .limit").Count > 0, Patience);
-        Assert.Contains("the grade sets none", Field(page, "limits.S.most").TextContent, StringComparison.Ordinal);
+        Assert.Contains("the grade sets none", Field(page, "limits.S.least").TextContent, StringComparison.Ordinal);
     }
 
     [Fact]
