@@ -73,6 +73,7 @@ public sealed class FirstHeatTests(Chromium chromium) : IAsyncLifetime
     private static async Task SampleBathAsync(IPage page)
     {
         await page.Locator("[data-testid=samples] button.press").First.TapAsync();
+        await page.HasFocusAsync("[data-testid=sample-form]");
         for (var burn = 0; burn < 3; burn++) await FillAsync(page, "[data-testid=sample-form]", burn, Bath);
         await page.TapAsync("[data-testid=sample-form] button[type=submit]");
         await page.WaitForSelectorAsync("[data-testid=sample] .limit");

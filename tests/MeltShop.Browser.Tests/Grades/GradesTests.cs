@@ -36,6 +36,7 @@ public sealed class GradesTests(Chromium chromium, RunningApp app)
         await using var context = await chromium.TabletAsync(app.Address);
         var page = await GradeAsync(context, "EN-GJL-300");
         await page.Locator("[data-stage=Poured] tr[data-quantity=C] button").TapAsync();
+        await page.HasFocusAsync("[data-testid=window-form]");
         await page.FillAsync("[data-testid=window-form] [data-field='window.most'] input", "2,0");
         await page.PressAsync("[data-testid=window-form] [data-field='window.most'] input", "Enter");
         await Assertions.Expect(page.Locator("[data-testid=window-form] .field-error, [data-testid=window-form] [role=alert]").First).ToBeVisibleAsync();

@@ -60,7 +60,7 @@ public sealed class BathCorrectionTests(Chromium chromium, RunningApp app)
     private static async Task SampleAsync(IPage page, Dictionary<string, string> values)
     {
         await page.Locator("[data-testid=samples] > .presses button").First.TapAsync();
-        await page.WaitForSelectorAsync("[data-testid=sample-form] [data-cell]");
+        await page.HasFocusAsync("[data-testid=sample-form]");
         foreach (var cell in await page.Locator("[data-testid=sample-form] [data-cell^='0.']:visible").AllAsync())
         {
             var element = (await cell.GetAttributeAsync("data-cell"))!.Split('.')[1];

@@ -83,7 +83,7 @@ public sealed class MetalStoryTests(Chromium chromium) : IAsyncLifetime
     {
         await page.OpenAsync(heat);
         await page.Locator("[data-testid=samples] > .presses button").First.TapAsync();
-        await page.WaitForSelectorAsync("[data-testid=sample-form] [data-cell]");
+        await page.HasFocusAsync("[data-testid=sample-form]");
         foreach (var cell in await page.Locator("[data-testid=sample-form] [data-cell^='0.']:visible").AllAsync())
             await cell.FillAsync(Bath.GetValueOrDefault((await cell.GetAttributeAsync("data-cell"))!.Split('.')[1], "0,005"));
         await page.TapAsync("[data-testid=sample-form] button[type=submit]");

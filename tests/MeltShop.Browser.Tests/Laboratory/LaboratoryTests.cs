@@ -80,7 +80,7 @@ public sealed class LaboratoryTests(RunningApp app, Chromium chromium) : IClassF
     {
         await page.OpenAsync(heat);
         await page.Locator("[data-testid=samples] > .presses button").First.TapAsync();
-        await page.WaitForSelectorAsync("[data-testid=sample-form] [data-cell]");
+        await page.HasFocusAsync("[data-testid=sample-form]");
         await page.EnterAsync("[data-cell='0.C']", carbon);
         await page.EnterAsync("[data-cell='0.Si']", "1,52");
         await page.TapAsync("[data-testid=sample-form] button[type=submit]");

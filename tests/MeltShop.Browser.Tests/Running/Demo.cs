@@ -42,8 +42,14 @@ internal static class Demo
     {
         await page.OpenAsync(heat);
         await page.Locator("[data-testid=samples] button.press").First.TapAsync();
-        await page.WaitForSelectorAsync("[data-testid=sample-form] [data-cell]");
+        await page.HasFocusAsync("[data-testid=sample-form]");
     }
+
+    /// <summary>
+    /// Waits until a form that a press opened has given the keyboard to its first field: the program sends that after the form, and what is
+    /// typed elsewhere in that moment would go there.
+    /// </summary>
+    public static Task HasFocusAsync(this IPage page, string form) => page.WaitForSelectorAsync($"{form} :focus");
 
     /// <summary>Types into a cell or field and leaves it.</summary>
     public static async Task EnterAsync(this IPage page, string selector, string text)

@@ -36,6 +36,7 @@ internal static partial class FirstDay
 
         await page.OpenAsync("/people");
         await page.TapAsync("[data-testid=add-person]");
+        await page.HasFocusAsync("[data-testid=person-form]");
         await page.FillInAsync(("displayName", "Ben Example"), ("userName", "ben"));
         await page.TapAsync("[data-testid=make-password]");
         await page.CheckAsync("[data-role=melter]");
@@ -44,6 +45,7 @@ internal static partial class FirstDay
 
         await page.StepAsync("Furnace");
         await page.TapAsync("[data-testid=add-furnace]");
+        await page.HasFocusAsync("[data-testid=furnace-form]");
         await page.FillInAsync(("code", "F1"), ("name", "Furnace 1"), ("capacityKg", "3000"), ("powerKw", "1800"));
         await page.TapAsync("[data-testid=furnace-form] button[type=submit]");
         await page.WaitForSelectorAsync("[data-furnace=F1]");
@@ -64,6 +66,7 @@ internal static partial class FirstDay
         await page.FillInAsync(("code", "returns"), ("name", "Own returns"), ("pricePerTonne", "280"), ("metallicYieldPercent", "98"), ("source", "invented for a test"));
         await page.ChooseAsync(("kind", "Returns"), ("sourceKind", "memory"));
         await page.TapAsync(".analysis-row + .presses button");
+        await page.HasFocusAsync(".analysis-row + .analysis-row");
         foreach (var (row, element, percent) in new[] { (0, "C", "3.4"), (1, "Si", "2.0") })
         {
             var fields = page.Locator(".analysis-row").Nth(row);
