@@ -16,12 +16,14 @@ public static class ChargeMaterials
     /// count as pure iron, without a yield nobody can say how much metal it makes, and magnesium without a recovery would count as if all
     /// of it stayed.
     /// </summary>
-    public static string? Gap(MaterialView material)
+    /// <param name="material">The material.</param>
+    /// <param name="stage">When it is to come into the melt.</param>
+    public static string? Gap(MaterialView material, RecoveryStage stage = RecoveryStage.Charge)
     {
         ArgumentNullException.ThrowIfNull(material);
         if (material.Analysis is not { } analysis) return "material.noAnalysis";
         if (material.MetallicYieldPercent is null) return "material.noYield";
-        return analysis.Percents.Any(p => p.Element == Element.Mg && p.Percent > PocketQuestion.MgOfBaseIron && p.RecoveryPercent is null)
+        return analysis.Percents.Any(p => p.Element == Element.Mg && p.Percent > PocketQuestion.MgOfBaseIron && p.RecoveryAt(stage) is null)
             ? "material.noMgRecovery" : null;
     }
 
@@ -71,7 +73,7 @@ public static class ChargeMaterials
         {
             Code = material.Code,
             PricePerTonne = (double)(choice.PricePerTonne ?? material.PricePerTonne),
-            Composition = material.Composition(),
+            Composition = material.Composition(RecoveryStage.Charge),
             SpreadPercent = material.Spreads(),
             AvailableKg = inStock || choice.Include != true ? material.StockKg : null,
             MinKg = choice.MinKg ?? 0,

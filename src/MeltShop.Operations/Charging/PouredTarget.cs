@@ -8,6 +8,7 @@ using MeltShop.Records.Grades;
 using MeltShop.Records.Reading.Charge;
 using MeltShop.Records.Reading.Grades;
 using MeltShop.Records.Reading.Yard;
+using MeltShop.Records.Yard;
 
 namespace MeltShop.Operations.Charging;
 
@@ -41,7 +42,7 @@ internal static class PouredTarget
         if (inoculant is null || recipe?.InoculantRatePercent is null) fields.Add("target", "recipe.noInoculant", grade.Code);
         var treatment = grade.Family == IronFamily.Ductile ? Treatment(data, grade, choice, fields) : null;
         if (fields.Findings.Count > 0) return null;
-        return new(treatment, [new RouteAddition(inoculant!.Composition(), recipe!.InoculantRatePercent!.Value)]);
+        return new(treatment, [new RouteAddition(inoculant!.Composition(RecoveryStage.Bath), recipe!.InoculantRatePercent!.Value)]);
     }
 
     private static PlannedTreatment? Treatment(ChargeView data, GradeView grade, ChargeChoice choice, FieldCheck fields)
@@ -60,7 +61,7 @@ internal static class PouredTarget
         }
 
         if (alloy is null || ladle is null || sulphur is null) return null;
-        var composition = alloy.Composition();
+        var composition = alloy.Composition(RecoveryStage.Bath);
         var recipe = new TreatmentRecipe
         {
             // Magnesium has the recovery of the ladle, whatever the yard says of the alloy in a charge.

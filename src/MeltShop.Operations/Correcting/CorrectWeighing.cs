@@ -44,7 +44,7 @@ public sealed class CorrectWeighing(Recorder recorder, TimeProvider time) : Oper
         var heat = await db.Heats.AsNoTracking().SingleOrDefaultAsync(h => h.Id == command.HeatId, cancellation);
         if (heat is null) return Refuse("heatId", "heat.unknown");
         if (heat.Id != wrong!.HeatId && heat.State == HeatState.Cancelled) return Refuse("heatId", "state.wrong", heat.State.ToString());
-        var composition = await db.CompositionOf(command.MaterialId, cancellation);
+        var composition = await db.CompositionOf(command.MaterialId, command.IntoBath ? RecoveryStage.Bath : RecoveryStage.Charge, cancellation);
         if (composition is null) return Written<long>.Refused(await db.NoComposition("materialId", command.MaterialId, cancellation));
         var at = command.HappenedAt ?? wrong.ObservedAt;
         // A lot is one of its material: another material has another one, or none that anybody said.
@@ -72,8 +72,8 @@ public sealed class CorrectWeighing(Recorder recorder, TimeProvider time) : Oper
         };
         db.Add(right);
         await db.SaveChangesAsync(cancellation);
-        // What melted in of a kilogram is what was reckoned when it was weighed, as long as the material is the same.
-        var perKg = command.MaterialId == wrong.MaterialId && wrong.Kg > 0 ? line.Kg / wrong.Kg : Arrival.PerKilogram(composition).LiquidKg;
+        // What melted in of a kilogram is what was reckoned when it was weighed, as long as the material and its way into the melt are the same.
+        var perKg = command.MaterialId == wrong.MaterialId && command.IntoBath == wrong.IntoBath && wrong.Kg > 0 ? line.Kg / wrong.Kg : Arrival.PerKilogram(composition).LiquidKg;
         await writing.Replace(line, heat, command.Kg * perKg, at, command.Reason, cancellation);
         var stock = await db.StockLineOf(wrong.EntryKey, wrong.MaterialId, Kind(wrong.IntoBath), cancellation);
         await writing.Replace(stock, command.MaterialId, Kind(command.IntoBath), -command.Kg, heat.Id, at, command.Reason, lot, cancellation);

@@ -7,6 +7,7 @@ using MeltShop.Operations.Checking;
 using MeltShop.Records.Grades;
 using MeltShop.Records.Reading.Grades;
 using MeltShop.Records.Reading.Yard;
+using MeltShop.Records.Yard;
 
 namespace MeltShop.Operations.Correcting;
 
@@ -72,7 +73,7 @@ public static class CorrectionQuestion
     /// <summary>Null where it cannot serve: nothing there, something of it not known (as in a charge), or no heat known and heat is the goal.</summary>
     private static ChargeMaterial? Addition(MaterialView material, CorrectionChoice choice)
     {
-        if (material.StockKg is <= 0 || ChargeMaterials.Gap(material) is not null || material.Analysis is null) return null;
+        if (material.StockKg is <= 0 || ChargeMaterials.Gap(material, RecoveryStage.Bath) is not null || material.Analysis is null) return null;
         var heat = AdditionGuide.KWhPerTonne(material.Analysis.Analysis(), choice.TemperatureC);
         var price = (double)material.PricePerTonne;
         double? weight = choice.Goal switch
@@ -86,7 +87,7 @@ public static class CorrectionQuestion
         {
             Code = material.Code,
             PricePerTonne = least,
-            Composition = material.Composition(),
+            Composition = material.Composition(RecoveryStage.Bath),
             AvailableKg = material.StockKg,
             PieceKg = material.PieceKg,
             LeastIfUsedKg = choice.LeastAdditionKg,

@@ -61,7 +61,7 @@ public sealed record BathNow(Metal Metal, long SampleId, DateTimeOffset SampledA
         foreach (var line in lines)
         {
             var weighing = line.Kind == FurnaceMetalKind.Charged ? weighings.GetValueOrDefault(line.EntryKey) : null;
-            var composition = weighing is null ? null : await db.CompositionOf(weighing.MaterialId, cancellation);
+            var composition = weighing is null ? null : await db.CompositionOf(weighing.MaterialId, weighing.Stage, cancellation);
             changes.Add(new MetalChange(
                 line.ObservedAt, line.Kind, line.Kg, composition is null ? null : (composition, weighing!.Kg),
                 line.Kind == FurnaceMetalKind.PouredBack ? line.Analysis() : null));

@@ -34,7 +34,8 @@ public sealed class WeighIn(Recorder recorder, TimeProvider time) : Operation<We
         var heat = await writing.Db.LockedHeat(command.HeatId, cancellation);
         if (heat is null) return Refuse("heatId", "heat.unknown");
         if (!heat.IsInFurnace()) return Refuse("heatId", "state.wrong", heat.State.ToString());
-        var composition = await writing.Db.CompositionOf(command.MaterialId, cancellation);
+        var stage = command.IntoBath ? RecoveryStage.Bath : RecoveryStage.Charge;
+        var composition = await writing.Db.CompositionOf(command.MaterialId, stage, cancellation);
         if (composition is null) return Written<long>.Refused(await writing.Db.NoComposition("materialId", command.MaterialId, cancellation));
 
         var weighing = new Weighing

@@ -7,6 +7,7 @@ using MeltShop.Records;
 using MeltShop.Records.Grades;
 using MeltShop.Records.Heats;
 using MeltShop.Records.Sites;
+using MeltShop.Records.Yard;
 using Microsoft.EntityFrameworkCore;
 
 namespace MeltShop.Operations.Ladles;
@@ -69,7 +70,7 @@ public sealed record PocketFacts(
             bath.Metal.Analysis,
             await db.InFurnace(heat.FurnaceId, cancellation),
             await db.Handled(heat, cancellation),
-            alloy is null ? null : await db.CompositionOf(alloy.Id, cancellation),
+            alloy is null ? null : await db.CompositionOf(alloy.Id, RecoveryStage.Bath, cancellation),
             alloy?.Id,
             alloy?.AnalysisId,
             bath.SampleId)
@@ -84,5 +85,5 @@ public sealed record PocketFacts(
     }
 
     private static async Task<MaterialComposition?> Composition(RecordsContext db, long? materialId, CancellationToken cancellation) =>
-        materialId is { } id ? await db.CompositionOf(id, cancellation) : null;
+        materialId is { } id ? await db.CompositionOf(id, RecoveryStage.Bath, cancellation) : null;
 }

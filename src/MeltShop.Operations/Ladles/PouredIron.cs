@@ -10,6 +10,7 @@ using MeltShop.Records.Grades;
 using MeltShop.Records.Laboratory;
 using MeltShop.Records.Ladles;
 using MeltShop.Records.Reading;
+using MeltShop.Records.Yard;
 using Microsoft.EntityFrameworkCore;
 
 namespace MeltShop.Operations.Ladles;
@@ -66,7 +67,7 @@ public static class PouredIron
         var alloyKg = card.AlloyKg ?? await db.InForce<MagnesiumDose>().Where(d => d.TreatedLadleId == treated.Id).OrderBy(d => d.Id)
             .Select(d => (double?)d.Kg).FirstOrDefaultAsync(cancellation);
         if (alloyKg is null) return null; // not dosed yet
-        var inoculant = await db.CompositionOf(card.InoculantMaterialId, cancellation);
+        var inoculant = await db.CompositionOf(card.InoculantMaterialId, RecoveryStage.Bath, cancellation);
         var treatedIron = PocketQuestion.AfterTap(
             problem, alloyKg.Value, tap.Kg, tap.TemperatureC);
         var lost = (treatedIron.MgPercent - treatedIron.MgPercentAt(minutes)) / 100 * treatedIron.AtStart.Kg;

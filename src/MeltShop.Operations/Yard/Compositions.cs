@@ -13,7 +13,7 @@ public static class Compositions
     /// <summary>
     /// The composition by the analysis in force; null where there is no such material or its yield is not known. One without an analysis is all iron.
     /// </summary>
-    public static async Task<MaterialComposition?> CompositionOf(this RecordsContext db, long materialId, CancellationToken cancellation)
+    public static async Task<MaterialComposition?> CompositionOf(this RecordsContext db, long materialId, RecoveryStage stage, CancellationToken cancellation)
     {
         var material = await db.Materials.AsNoTracking().SingleOrDefaultAsync(m => m.Id == materialId, cancellation);
         if (material?.MetallicYieldPercent is not { } yield) return null;
@@ -21,7 +21,7 @@ public static class Compositions
             .Where(a => a.Id == material.AnalysisId)
             .SelectMany(a => a.Percents)
             .ToListAsync(cancellation);
-        return Of(yield, percents);
+        return Of(yield, percents, stage);
     }
 
     /// <summary>Why a material has no composition: nobody knows the material, or its yield.</summary>
@@ -29,12 +29,13 @@ public static class Compositions
         await db.Materials.Where(m => m.Id == materialId).Select(m => m.Name).SingleOrDefaultAsync(cancellation) is { } name
             ? new(path, "material.noYield", name) : new(path, "material.unknown");
 
-    public static MaterialComposition Of(double metallicYieldPercent, IReadOnlyCollection<MaterialPercent> percents) => new()
+    public static MaterialComposition Of(double metallicYieldPercent, IReadOnlyCollection<MaterialPercent> percents, RecoveryStage stage) => new()
     {
         Analysis = Analysis.Of(percents.Select(p => KeyValuePair.Create(p.Element, p.Percent))),
         MetallicYieldPercent = metallicYieldPercent,
         RecoveryPercent = percents
-            .Where(p => p.RecoveryPercent is not null)
-            .ToDictionary(p => p.Element, p => p.RecoveryPercent!.Value),
+            .Select(p => (p.Element, Percent: stage.Of(p.RecoveryPercent, p.BathRecoveryPercent)))
+            .Where(p => p.Percent is not null)
+            .ToDictionary(p => p.Element, p => p.Percent!.Value),
     };
 }

@@ -8,8 +8,9 @@ namespace MeltShop.Operations.Yard;
 /// <param name="Element">Symbol.</param>
 /// <param name="Percent">Mass percent.</param>
 /// <param name="Spread">Standard deviation, percentage points; null where it is not known.</param>
-/// <param name="RecoveryPercent">Share that arrives in the melt, %; null where all of it does.</param>
-public sealed record MaterialPercentInput(string Element, double Percent, double? Spread = null, double? RecoveryPercent = null);
+/// <param name="RecoveryPercent">Share that arrives in the melt with the charge, %; null where all of it does.</param>
+/// <param name="BathRecoveryPercent">Share that arrives when it goes into liquid iron, %; null where nobody knows: then that of the charge counts.</param>
+public sealed record MaterialPercentInput(string Element, double Percent, double? Spread = null, double? RecoveryPercent = null, double? BathRecoveryPercent = null);
 
 internal static class MaterialPercentInputs
 {
@@ -20,6 +21,7 @@ internal static class MaterialPercentInputs
         {
             if (percent.Spread is { } spread) fields.NotNegative($"percents.{percent.Element}.spread", spread);
             fields.Percent($"percents.{percent.Element}.recoveryPercent", percent.RecoveryPercent);
+            fields.Percent($"percents.{percent.Element}.bathRecoveryPercent", percent.BathRecoveryPercent);
         }
     }
 
@@ -27,7 +29,8 @@ internal static class MaterialPercentInputs
     [
         .. percents.Select(p => new MaterialPercent
         {
-            Element = Element.Parse(p.Element), Percent = p.Percent, Spread = p.Spread, RecoveryPercent = p.RecoveryPercent,
+            Element = Element.Parse(p.Element), Percent = p.Percent, Spread = p.Spread,
+            RecoveryPercent = p.RecoveryPercent, BathRecoveryPercent = p.BathRecoveryPercent,
         }),
     ];
 }

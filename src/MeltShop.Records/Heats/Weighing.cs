@@ -1,4 +1,5 @@
 using MeltShop.Records.Keeping;
+using MeltShop.Records.Yard;
 
 namespace MeltShop.Records.Heats;
 
@@ -11,6 +12,8 @@ public sealed class Weighing : Fact
 
     /// <summary>True where it went into the molten bath as a correction, false with the charge.</summary>
     public bool IntoBath { get; init; }
+
+    public RecoveryStage Stage => IntoBath ? RecoveryStage.Bath : RecoveryStage.Charge;
 
     /// <summary>The lot as it stands on the bag or the pile; null where nobody said.</summary>
     public string? Lot { get; init; }

@@ -13,6 +13,9 @@ public sealed class MaterialPercent
     /// <summary>Standard deviation, percentage points; null where it is not known.</summary>
     public double? Spread { get; init; }
 
-    /// <summary>Share that arrives in the melt, %; null where all of it does.</summary>
+    /// <summary>Share that arrives in the melt with the charge, %; null where all of it does.</summary>
     public double? RecoveryPercent { get; init; }
+
+    /// <summary>Share that arrives when it goes into liquid iron, %; null where nobody said: then that of the charge counts.</summary>
+    public double? BathRecoveryPercent { get; init; }
 }

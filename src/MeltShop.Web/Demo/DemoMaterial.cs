@@ -39,6 +39,12 @@ public sealed record DemoMaterial
     /// <summary>Share of an element that arrives, %; 100 where not named. From memory, for an acid coreless furnace, with the charge.</summary>
     public required IReadOnlyDictionary<Element, double> RecoveryPercent { get; init; }
 
+    /// <summary>Share of an element that arrives when it goes into liquid iron, %; as with the charge where not named.</summary>
+    public IReadOnlyDictionary<Element, double> BathRecoveryPercent { get; init; } = new Dictionary<Element, double>();
+
+    /// <summary>Where that comes from; null where nothing is named.</summary>
+    public string? BathRecoveryNote { get; init; }
+
     /// <summary>Heat to bring 1000 kg into solution at 1450 °C, kWh/t, negative where it gives heat; null for iron and steel, and where not known.</summary>
     public double? HeatKWhPerTonne { get; init; }
 

@@ -47,7 +47,7 @@ internal static class DemoYard
         material.Demo.PricePerTonne,
         material.MetallicYieldPercent,
         Percents(material),
-        $"{material.Source.Text}. {material.TypicalNote}",
+        string.Join(". ", new[] { material.Source.Text, material.TypicalNote, material.BathRecoveryNote }.OfType<string>()),
         Word(material.Source.Kind),
         BulkDensityTonnesPerM3: material.Demo.BulkDensityTonnesPerM3,
         MaxSharePercent: material.MaxSharePercent,
@@ -61,6 +61,7 @@ internal static class DemoYard
             element.Symbol,
             material.Analysis.OrZero(element),
             material.Spread.TryGetValue(element, out var spread) ? spread : null,
-            material.RecoveryPercent.TryGetValue(element, out var recovery) ? recovery : null)),
+            material.RecoveryPercent.TryGetValue(element, out var recovery) ? recovery : null,
+            material.BathRecoveryPercent.TryGetValue(element, out var late) ? late : null)),
     ];
 }

@@ -2916,6 +2916,9 @@ namespace MeltShop.Records.Migrations.Postgres
                     b.Property<long>("AnalysisId")
                         .HasColumnType("bigint");
 
+                    b.Property<double?>("BathRecoveryPercent")
+                        .HasColumnType("double precision");
+
                     b.Property<string>("Element")
                         .IsRequired()
                         .HasColumnType("text");

@@ -2803,6 +2803,9 @@ namespace MeltShop.Records.Migrations.Sqlite
                     b.Property<long>("AnalysisId")
                         .HasColumnType("INTEGER");
 
+                    b.Property<double?>("BathRecoveryPercent")
+                        .HasColumnType("REAL");
+
                     b.Property<string>("Element")
                         .IsRequired()
                         .HasColumnType("TEXT");

@@ -22,5 +22,5 @@ internal static class MaterialRows
 
     private static MaterialAnalysisView View(MaterialAnalysis a) => new(
         a.Id, a.Source, a.SourceKind, a.ObservedAt, a.Reason,
-        [.. a.Percents.OrderBy(p => p.Element).Select(p => new MaterialPercentView(p.Element, p.Percent, p.Spread, p.RecoveryPercent))]);
+        [.. a.Percents.OrderBy(p => p.Element).Select(p => new MaterialPercentView(p.Element, p.Percent, p.Spread, p.RecoveryPercent, p.BathRecoveryPercent))]);
 }

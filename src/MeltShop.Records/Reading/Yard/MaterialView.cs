@@ -19,13 +19,17 @@ public sealed record MaterialView(
     public IReadOnlyList<LotView> Lots { get; init; } = [];
 
     /// <summary>What the balances need of it. Whoever asks has looked whether the yield is known.</summary>
+    /// <param name="stage">When it comes into the melt.</param>
     /// <exception cref="InvalidOperationException">Its yield is not known.</exception>
-    public MaterialComposition Composition() => new()
+    public MaterialComposition Composition(RecoveryStage stage) => new()
     {
         Analysis = Analysis?.Analysis() ?? Metallurgy.Elements.Analysis.Empty,
         MetallicYieldPercent = MetallicYieldPercent ?? throw new InvalidOperationException($"The yield of {Code} is not known."),
-        RecoveryPercent = Percents.Where(p => p.RecoveryPercent is not null).ToDictionary(p => p.Element, p => p.RecoveryPercent!.Value),
+        RecoveryPercent = Percents.Where(p => p.RecoveryAt(stage) is not null).ToDictionary(p => p.Element, p => p.RecoveryAt(stage)!.Value),
     };
+
+    /// <summary>Elements that are reckoned into the bath with the recovery of the charge, as nobody said another.</summary>
+    public IReadOnlyList<Element> AsWithTheCharge() => [.. Percents.Where(p => p is { RecoveryPercent: not null, BathRecoveryPercent: null, Percent: > 0 }).Select(p => p.Element)];
 
     /// <summary>Standard deviations of the percents that have one, percentage points.</summary>
     public IReadOnlyDictionary<Element, double> Spreads() =>
@@ -42,5 +46,9 @@ public sealed record MaterialAnalysisView(
 }
 
 /// <param name="Spread">Standard deviation, percentage points; null where it is not known.</param>
-/// <param name="RecoveryPercent">Share that arrives in the melt; null where all of it does.</param>
-public sealed record MaterialPercentView(Element Element, double Percent, double? Spread, double? RecoveryPercent);
+/// <param name="RecoveryPercent">Share that arrives in the melt with the charge; null where all of it does.</param>
+/// <param name="BathRecoveryPercent">Share that arrives when it goes into liquid iron; null where nobody said.</param>
+public sealed record MaterialPercentView(Element Element, double Percent, double? Spread, double? RecoveryPercent, double? BathRecoveryPercent = null)
+{
+    public double? RecoveryAt(RecoveryStage stage) => stage.Of(RecoveryPercent, BathRecoveryPercent);
+}

@@ -29,5 +29,9 @@ public sealed partial class ProposalFigures
         LimitedQuantity.Of(limit.Quantity) is var quantity && !quantity.AssumedZero(Facts.Bath.Metal.Analysis).Any()
         && quantity.Value(Facts.Bath.Metal.Analysis) is var value && !(value < limit.Min) && !(value > limit.Max));
 
+    /// <summary>Elements of an addition whose recovery into the bath nobody said; null where there is none.</summary>
+    private string? AsWithTheCharge(string code) =>
+        Facts.View.Materials.FirstOrDefault(material => material.Code == code)?.AsWithTheCharge() is { Count: > 0 } elements ? string.Join(", ", elements) : null;
+
     private double? Aim(LimitOutcome limit) => Facts.View.Grade.At(WindowStage.Furnace).FirstOrDefault(window => window.Quantity == limit.Quantity)?.Aim;
 }

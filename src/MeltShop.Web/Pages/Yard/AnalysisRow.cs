@@ -18,19 +18,21 @@ public sealed class AnalysisRow
         Percent = form.Quantity($"{path}.percent", 0, 100, isRequired: true).Showing(standing?.Percent);
         Spread = form.Quantity($"{path}.spread", 0, 100).Showing(standing?.Spread);
         Recovery = form.Quantity($"{path}.recoveryPercent", 0, 100).Showing(standing?.RecoveryPercent);
+        BathRecovery = form.Quantity($"{path}.bathRecoveryPercent", 0, 100).Showing(standing?.BathRecoveryPercent);
     }
 
     public TextEntry Symbol { get; }
     public QuantityEntry Percent { get; }
     public QuantityEntry Spread { get; }
     public QuantityEntry Recovery { get; }
+    public QuantityEntry BathRecovery { get; }
 
-    public MaterialPercentInput Input() => new(Symbol.Value!, Percent.Needed, Spread.Value, Recovery.Value);
+    public MaterialPercentInput Input() => new(Symbol.Value!, Percent.Needed, Spread.Value, Recovery.Value, BathRecovery.Value);
 
     /// <summary>Takes the row out of its form.</summary>
     public void Leave()
     {
-        foreach (var field in new FieldEntry[] { Symbol, Percent, Spread, Recovery }) form.Remove(field);
+        foreach (var field in new FieldEntry[] { Symbol, Percent, Spread, Recovery, BathRecovery }) form.Remove(field);
     }
 
     private static string? Judge(string symbol) =>

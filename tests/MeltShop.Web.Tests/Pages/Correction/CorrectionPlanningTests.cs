@@ -50,6 +50,7 @@ public sealed class CorrectionPlanningTests : HeatTest
         Temperature(page, "1450");
 
         Assert.NotEmpty(page.FindAll("[data-testid=additions] tr[data-material]"));
+        Assert.Contains("recovery of C into the bath not said", page.Find("[data-testid=additions] tr[data-material=carbon] [data-testid=as-charge]").TextContent, StringComparison.Ordinal);
         Assert.Contains("kWh", page.Find("[data-testid=drop]").TextContent, StringComparison.Ordinal);
         Assert.All(page.FindAll("[data-testid=proposal] [data-verdict]"), bar => Assert.Equal("In", bar.GetAttribute("data-verdict"), ignoreCase: true));
         Assert.Equal(["Dry", "Carbon", "Power", "TapOff"], page.FindAll("[data-testid=cautions] [data-caution]").Select(c => c.GetAttribute("data-caution")));

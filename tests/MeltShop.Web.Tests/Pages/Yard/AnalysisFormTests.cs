@@ -13,12 +13,14 @@ public sealed class AnalysisFormTests : YardTest
     {
         var page = Open();
         Type(page, "Mn", 1, "0,75");
+        Type(page, "Mn", 4, "80");
         Reason(page, "new certificate");
         await page.Find("[data-testid=analysis-form]").SubmitAsync();
         page.WaitForState(() => page.FindAll("[data-testid=analysis-form]").Count == 0);
 
         var analysis = (await Plate()).Analysis!;
         Assert.Equal(0.75, analysis.Percents.Single(percent => percent.Element == Element.Mn).Percent);
+        Assert.Equal((92, 80), analysis.Percents.Where(percent => percent.Element == Element.Mn).Select(percent => (percent.RecoveryPercent, percent.BathRecoveryPercent)).Single());
         Assert.Equal("new certificate", analysis.Reason);
         page.WaitForAssertion(() => Assert.Contains("new certificate", page.Find(".analysis").TextContent, StringComparison.Ordinal));
     }

@@ -14,6 +14,7 @@ public sealed class MaterialDetailTests : YardTest
         var page = Open(Role.Melter);
 
         Assert.Contains("92", page.FindAll("[data-testid=analysis] tbody tr")[2].TextContent, StringComparison.Ordinal);
+        Assert.Equal("not said: as with the charge", page.FindAll("[data-testid=bath-recovery]")[2].TextContent);
         Assert.Contains("± 0.25", page.Markup, StringComparison.Ordinal);
         Assert.Contains("Test figures", page.Markup, StringComparison.Ordinal);
         Assert.Contains("explodes", page.Find("[data-testid=cautions]").TextContent, StringComparison.Ordinal);
