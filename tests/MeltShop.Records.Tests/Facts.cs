@@ -17,7 +17,7 @@ public static class Facts
     {
         EntryKey = stamp.EntryKey, PersonId = stamp.PersonId, ObservedAt = stamp.ObservedAt, EnteredAt = stamp.EnteredAt,
         MaterialId = materialId, Source = "invented for a test", SourceKind = "memory",
-        Percents = [.. percents.Select(p => new MaterialPercent { Element = p.Element, Percent = p.Percent, Spread = p.Spread, RecoveryPercent = p.Recovery })],
+        Percents = [.. percents.Select(p => new MaterialPercent { Element = p.Element, Percent = p.Percent, Spread = p.Spread, RecoveryPercent = p.Recovery, BathRecoveryPercent = p.Recovery - 15 })],
     };
 
     public static FurnaceMetal Metal(this Stamp stamp, long furnaceId, FurnaceMetalKind kind, double kg, long? supersedes = null) => new()

@@ -22,9 +22,10 @@ public abstract class YardPageTests(Database database)
         Assert.Equal(312.50m, steel.PricePerTonne);
         Assert.Equal(MaterialUses.Charge | MaterialUses.BathAddition, steel.Uses);
         Assert.Null(steel.StockKg); // never counted, which is not zero
-        Assert.Equal([new(Element.C, 0.15, 0.01, 90), new(Element.Mn, 0.8, null, null)], steel.Analysis!.Percents);
-        Assert.Equal(90, steel.Composition().Recovery(Element.C));
-        Assert.Equal(0.15, steel.Composition().Analysis[Element.C]);
+        Assert.Equal([new(Element.C, 0.15, 0.01, 90, 75), new(Element.Mn, 0.8, null, null)], steel.Analysis!.Percents);
+        Assert.Equal(90, steel.Composition(RecoveryStage.Charge).Recovery(Element.C));
+        Assert.Equal(75, steel.Composition(RecoveryStage.Bath).Recovery(Element.C));
+        Assert.Equal(0.15, steel.Composition(RecoveryStage.Charge).Analysis[Element.C]);
     }
 
     [Fact]
