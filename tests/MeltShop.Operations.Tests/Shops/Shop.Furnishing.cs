@@ -44,6 +44,12 @@ public sealed partial class Shop
             new(WindowStage.Poured, "C", 3.15, 3.3, 3.45), new(WindowStage.Poured, "Si", 1.7, 1.9, 2.2));
     }
 
+    /// <summary>Notes what the same rows are called in a copy.</summary>
+    private void TakeOver(Shop other) =>
+        (SiteId, FurnaceId, LadleId, DuctileId, GreyId, PigIronId, SteelId, CarburiserId, SiliconId, AlloyId, InoculantId) =
+        (other.SiteId, other.FurnaceId, other.LadleId, other.DuctileId, other.GreyId, other.PigIronId, other.SteelId, other.CarburiserId,
+            other.SiliconId, other.AlloyId, other.InoculantId);
+
     private async Task<long> Material(
         string code, MaterialKind kind, MaterialUses uses, decimal price, double yield, IReadOnlyList<MaterialPercentInput> percents)
     {

@@ -15,9 +15,10 @@ public sealed partial class Shop : IAsyncDisposable
     private readonly ServiceProvider services;
     private readonly Dictionary<string, Acting> people = [];
 
-    private Shop(Database database)
+    private Shop(Database database, ShopClock clock)
     {
         this.database = database;
+        Clock = clock;
         services = new ServiceCollection()
             .AddSingleton<TimeProvider>(Clock)
             .AddMeltShopRecords(database.Options)
@@ -31,7 +32,7 @@ public sealed partial class Shop : IAsyncDisposable
     /// <summary>Everybody's.</summary>
     public const string Password = "a long test password";
 
-    public ShopClock Clock { get; } = new();
+    public ShopClock Clock { get; }
     public DateTimeOffset Now => Clock.GetUtcNow();
     public Acting Melter => people[Role.Melter];
     public Acting Metallurgist => people[Role.Metallurgist];
@@ -44,9 +45,19 @@ public sealed partial class Shop : IAsyncDisposable
 
     public static async Task<Shop> Open(RecordsProvider provider)
     {
-        Database database = provider == RecordsProvider.Sqlite ? new SqliteDatabase() : new PostgresDatabase();
+        var furnished = await Furnished.On(provider);
+        var database = furnished.Copy();
         await database.InitializeAsync();
-        var shop = new Shop(database);
+        var shop = new Shop(database, furnished.Shop.Clock.Copy());
+        foreach (var (role, person) in furnished.Shop.people) shop.people[role] = person;
+        shop.TakeOver(furnished.Shop);
+        return shop;
+    }
+
+    /// <summary>Sets one up in an empty database.</summary>
+    internal static async Task<Shop> SetUp(Database database)
+    {
+        var shop = new Shop(database, new());
         foreach (var role in Role.All) shop.people[role] = await shop.Hire(role);
         await shop.Furnish();
         return shop;

@@ -26,6 +26,9 @@ public abstract class Database : IAsyncLifetime
         GC.SuppressFinalize(this);
     }
 
+    /// <summary>Ends this one for good and answers with a way to make copies of what it holds now.</summary>
+    public abstract Task<Func<Database>> Seal();
+
     /// <summary>Uses a database that is there already.</summary>
     protected void Stand(RecordsOptions options) => Options = options;
 

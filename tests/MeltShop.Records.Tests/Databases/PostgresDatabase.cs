@@ -4,10 +4,18 @@ namespace MeltShop.Records.Tests.Databases;
 
 public sealed class PostgresDatabase : Database
 {
-    private static readonly Lazy<Task<string>> Template = new(Migrate);
+    private static readonly Lazy<Task<string>> Migrated = new(Migrate);
     private static readonly SemaphoreSlim OneCopyAtATime = new(1);
 
     private readonly string name = $"records_{Guid.NewGuid():N}";
+    private readonly Func<Task<string>> template;
+
+    public PostgresDatabase()
+        : this(() => Migrated.Value)
+    {
+    }
+
+    private PostgresDatabase(Func<Task<string>> template) => this.template = template;
 
     private static string Server =>
         Environment.GetEnvironmentVariable("MELTSHOP_TEST_POSTGRES") is { Length: > 0 } connection
@@ -17,11 +25,11 @@ public sealed class PostgresDatabase : Database
 
     protected override async Task<RecordsOptions> Create()
     {
-        var template = await Template.Value;
+        var from = await template();
         await OneCopyAtATime.WaitAsync();
         try
         {
-            await OnServer($"CREATE DATABASE {name} TEMPLATE {template}");
+            await OnServer($"CREATE DATABASE {name} TEMPLATE {from}");
         }
         finally
         {
@@ -31,10 +39,22 @@ public sealed class PostgresDatabase : Database
         return OptionsFor(name);
     }
 
+    public override async Task<Func<Database>> Seal()
+    {
+        await Close();
+        return () => new PostgresDatabase(() => Task.FromResult(name));
+    }
+
     protected override async Task Drop()
     {
-        await using (var connection = new NpgsqlConnection(OptionsFor(name).ConnectionString)) NpgsqlConnection.ClearPool(connection);
+        await Close();
         await OnServer($"DROP DATABASE {name} WITH (FORCE)");
+    }
+
+    private async Task Close()
+    {
+        await using var connection = new NpgsqlConnection(Options.ConnectionString);
+        NpgsqlConnection.ClearPool(connection);
     }
 
     public static RecordsOptions OptionsFor(string database) => new()

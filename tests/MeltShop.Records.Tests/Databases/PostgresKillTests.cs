@@ -95,6 +95,8 @@ public sealed class PostgresKillTests
     {
         public Standing(RecordsOptions options) => Stand(options);
 
+        public override Task<Func<Database>> Seal() => throw new NotSupportedException();
+
         protected override Task<RecordsOptions> Create() => throw new NotSupportedException();
 
         protected override Task Drop() => Task.CompletedTask;
