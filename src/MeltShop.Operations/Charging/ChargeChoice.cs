@@ -56,7 +56,7 @@ public sealed record MaterialChoice(
     string Code, bool? Include = null, decimal? PricePerTonne = null, double? MinKg = null, double? MaxKg = null, double? MaxPercent = null, double? MinPercent = null);
 
 /// <summary>Overrides of one limit; null leaves what the grade says.</summary>
-/// <param name="Quantity">Element symbol or <c>CE</c>; one that the grade does not limit is limited for this charge.</param>
+/// <param name="Quantity">Name of a <see cref="Metallurgy.Route.WindowQuantity"/>; one that the grade does not limit is limited for this charge.</param>
 public sealed record LimitChoice(string Quantity, double? Least = null, double? Most = null);
 
 /// <summary>Bounds on a kind of material; null is no bound.</summary>

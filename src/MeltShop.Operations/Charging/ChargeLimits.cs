@@ -1,8 +1,7 @@
 using MeltShop.Charging.Problems;
-using MeltShop.Metallurgy.Elements;
+using MeltShop.Metallurgy.Route;
 using MeltShop.Operations.Checking;
 using MeltShop.Operations.Grades;
-using MeltShop.Operations.Laboratory;
 using MeltShop.Records.Reading.Grades;
 
 namespace MeltShop.Operations.Charging;
@@ -10,23 +9,39 @@ namespace MeltShop.Operations.Charging;
 /// <summary>The limits of a charge: what its target asks of the furnace iron, where a person has not set others for this charge.</summary>
 internal static class ChargeLimits
 {
-    public static List<QuantityLimit> Of(IEnumerable<WindowView> windows, FieldCheck fields) => Of([.. windows.Select(TargetRow.Of)], [], null, fields);
+    public static List<QuantityLimit> Of(IEnumerable<WindowView> windows, FieldCheck fields) => Of([.. windows.SelectMany(TargetRow.Of)], [], null, fields);
+
+    /// <summary>
+    /// The windows with what a person set for this charge where a quantity is not linear: its rows are made for their bounds, so another bound makes other rows.
+    /// </summary>
+    public static IReadOnlyList<WindowView> Chosen(IEnumerable<WindowView> windows, IReadOnlyList<LimitChoice>? choices, FieldCheck fields) =>
+    [
+        .. windows.Select(window =>
+        {
+            if (!TargetRow.IsCurve(window.Quantity) || choices?.FirstOrDefault(c => c.Quantity == window.Quantity) is not { } choice) return window;
+            var (least, most) = (choice.Least ?? window.Least, choice.Most ?? window.Most);
+            return Check(window.Quantity, least, most, fields) && fields.Findings.Count == 0 ? window with { Least = least, Most = most } : window;
+        }),
+    ];
 
     public static List<QuantityLimit> Of(IReadOnlyList<TargetRow> rows, IReadOnlyList<LimitChoice> choices, double? nearnessPrice, FieldCheck fields)
     {
         var limits = new List<QuantityLimit>();
         foreach (var row in rows)
         {
-            var choice = choices.FirstOrDefault(c => c.Quantity == row.Name);
+            var choice = row.IsCurved ? null : choices.FirstOrDefault(c => c.Quantity == row.Name);
             var (least, most) = (choice?.Least ?? row.Bounds.Least, choice?.Most ?? row.Bounds.Most);
-            if (!Check(row.Name, least, most, fields)) continue;
-            limits.Add(new QuantityLimit(row.Quantity, least, most, row.Margin) { Nearness = Near(row.Bounds.Aim, least, most, nearnessPrice) });
+            if (row.IsCurved ? least is null && most is null : !Check(row.Name, least, most, fields)) continue;
+            limits.Add(new QuantityLimit(row.Quantity, least, most, row.Margin) { Nearness = IsPriced(row) ? Near(row.Bounds.Aim, least, most, nearnessPrice) : null });
         }
 
         foreach (var choice in choices.Where(c => rows.All(row => row.Name != c.Quantity)))
         {
-            if (choice.Quantity != GradeInputs.CarbonEquivalent && !Element.TryParse(choice.Quantity, out _)) fields.Add($"limits.{choice.Quantity}", "quantity.unknown", choice.Quantity);
-            else if (Check(choice.Quantity, choice.Least, choice.Most, fields)) limits.Add(new QuantityLimit(LimitedQuantity.Of(choice.Quantity), choice.Least, choice.Most));
+            if (WindowQuantity.Find(choice.Quantity) is not { } quantity) fields.Add($"limits.{choice.Quantity}", "quantity.unknown", choice.Quantity);
+            else if (Check(choice.Quantity, choice.Least, choice.Most, fields))
+            {
+                limits.AddRange(quantity.Rows(new(choice.Least, null, choice.Most)).Select(row => new QuantityLimit(row.Quantity, row.Bounds.Least, row.Bounds.Most)));
+            }
         }
 
         return limits;
@@ -36,11 +51,18 @@ internal static class ChargeLimits
     private static bool Check(string quantity, double? least, double? most, FieldCheck fields)
     {
         var path = $"limits.{quantity}";
-        fields.Percent($"{path}.least", least);
-        fields.Percent($"{path}.most", most);
+        if (WindowQuantity.Find(quantity) is { } known)
+        {
+            fields.Bound($"{path}.least", least, known);
+            fields.Bound($"{path}.most", most, known);
+        }
+
         if (least > most) fields.Add($"{path}.least", "window.crossed", least, most!);
         return least is not null || most is not null;
     }
+
+    /// <summary>The price of nearness is for a percentage point: a degree or a factor is none.</summary>
+    private static bool IsPriced(TargetRow row) => WindowQuantity.Find(row.Name) is null or { Unit: "%", Line: not null };
 
     /// <summary>An aim that lies outside bounds which were changed for this charge is none any more.</summary>
     private static Nearness? Near(double? aim, double? least, double? most, double? price) =>

@@ -63,7 +63,7 @@ public static class ChargeQuestion
 
     private static IReadOnlyList<TargetRow> Rows(ChargeView data, GradeView grade, ChargeChoice choice, FieldCheck fields) => choice.Target is ChargeTarget.Poured
         ? PouredTarget.Rows(data, grade, choice, fields)
-        : [.. grade.At(WindowStage.Furnace).Select(TargetRow.Of)];
+        : [.. ChargeLimits.Chosen(grade.At(WindowStage.Furnace), choice.Limits, fields).SelectMany(TargetRow.Of)];
 
     private static IEnumerable<VolumeLimit> Volumes(ChargeWishes wishes)
     {

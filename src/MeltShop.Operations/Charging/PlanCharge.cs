@@ -3,6 +3,7 @@ using MeltShop.Charging;
 using MeltShop.Charging.Plans;
 using MeltShop.Charging.Problems;
 using MeltShop.Metallurgy;
+using MeltShop.Metallurgy.Route;
 using MeltShop.Operations.Checking;
 using MeltShop.Operations.Storing;
 using MeltShop.Records.Heats;
@@ -97,7 +98,7 @@ public sealed class PlanCharge(Recorder recorder, TimeProvider time, ChargePage 
         {
             yield return clash.Bound is null
                 ? new Finding("meltKg", "plan.massInfeasible")
-                : new Finding($"limits.{clash.Quantity}", "plan.infeasible", clash.Quantity, clash.Bound, clash.Limit ?? 0);
+                : new Finding($"limits.{clash.Quantity}", "plan.infeasible", clash.Quantity, clash.Bound, WindowQuantity.Told(clash.Quantity, clash.Limit ?? 0));
         }
     }
 }

@@ -3,7 +3,6 @@ using MeltShop.Metallurgy.Quantities;
 using MeltShop.Metallurgy.Route;
 using MeltShop.Metallurgy.Treatment;
 using MeltShop.Operations.Checking;
-using MeltShop.Operations.Laboratory;
 using MeltShop.Records.Grades;
 using MeltShop.Records.Reading.Charge;
 using MeltShop.Records.Reading.Grades;
@@ -18,18 +17,19 @@ internal static class PouredTarget
     /// <summary>The rows, or findings at what is missing of the recipe. What only the furnace window limits stays.</summary>
     public static IReadOnlyList<TargetRow> Rows(ChargeView data, GradeView grade, ChargeChoice choice, FieldCheck fields)
     {
-        var poured = grade.At(WindowStage.Poured).ToList();
+        var poured = ChargeLimits.Chosen(grade.At(WindowStage.Poured), choice.Limits, fields).SelectMany(TargetRow.Of).ToList();
         if (poured.Count == 0) fields.Add("target", "grade.noPouredWindow", grade.Code);
         if (Route(data, grade, choice, fields) is not { } route || poured.Count == 0) return [];
-        var window = FurnaceWindow.For(route, [.. poured.Select(row => new QuantityBounds(LimitedQuantity.Of(row.Quantity), new(row.Least, row.Aim, row.Most)))]);
+        var window = FurnaceWindow.For(route, [.. poured.Select(row => new QuantityBounds(row.Quantity, row.Bounds))]);
         foreach (var finding in window.Findings) fields.Add("target", finding.Code, [.. finding.Arguments]);
         List<TargetRow> rows =
         [
-            .. window.Rows.Select(row => poured.FirstOrDefault(asked => asked.Quantity == row.Quantity.Name) is { } asked && !IsRoutes(row, route)
-                ? new TargetRow(row.Quantity, row.Bounds, asked.Margin, asked)
+            .. window.Rows.Select(row => poured.FirstOrDefault(asked => asked.Name == row.Quantity.Name) is { } asked && !IsRoutes(row, route)
+                ? new TargetRow(row.Quantity, row.Bounds, asked.Margin, asked.Window)
                 : new TargetRow(row.Quantity, row.Bounds, 0, null)),
         ];
-        return [.. rows, .. grade.At(WindowStage.Furnace).Where(row => rows.All(turned => turned.Name != row.Quantity)).Select(TargetRow.Of)];
+        var furnace = grade.At(WindowStage.Furnace).Where(row => rows.All(turned => turned.Name != row.Quantity));
+        return [.. rows, .. ChargeLimits.Chosen(furnace, choice.Limits, fields).SelectMany(TargetRow.Of)];
     }
 
     /// <summary>The sulphur that the treatment was planned with is asked by the route.</summary>

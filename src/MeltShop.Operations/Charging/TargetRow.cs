@@ -1,6 +1,5 @@
 using MeltShop.Metallurgy.Quantities;
 using MeltShop.Metallurgy.Route;
-using MeltShop.Operations.Laboratory;
 using MeltShop.Records.Grades;
 using MeltShop.Records.Reading.Grades;
 
@@ -18,9 +17,20 @@ public sealed record TargetRow(LinearQuantity Quantity, Bounds Bounds, double Ma
     /// <summary>Whether it comes from the window of the poured iron.</summary>
     public bool IsPoured => Window is null or { Stage: WindowStage.Poured };
 
-    public static TargetRow Of(WindowView window)
+    /// <summary>Whether it stands for a quantity that is not linear, by rows of its own at each bound.</summary>
+    public bool IsCurved => IsCurve(Name);
+
+    /// <summary>
+    /// The rows of a window: one where its quantity is linear. What is not gets rows of its own, whose bounds hold its margin already and which steer to no aim.
+    /// </summary>
+    public static IEnumerable<TargetRow> Of(WindowView window)
     {
         ArgumentNullException.ThrowIfNull(window);
-        return new(LimitedQuantity.Of(window.Quantity), new(window.Least, window.Aim, window.Most), window.Margin, window);
+        var quantity = WindowQuantity.Find(window.Quantity) ?? throw new InvalidOperationException($"{window.Quantity} was not checked before it was kept.");
+        return quantity.Line is { } line
+            ? [new(line, new(window.Least, window.Aim, window.Most), window.Margin, window)]
+            : quantity.Rows(new(window.Least + window.Margin, null, window.Most - window.Margin)).Select(row => new TargetRow(row.Quantity, row.Bounds, 0, window));
     }
+
+    internal static bool IsCurve(string name) => WindowQuantity.Find(name) is { Line: null };
 }

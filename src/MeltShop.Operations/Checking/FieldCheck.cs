@@ -1,4 +1,5 @@
 using MeltShop.Metallurgy;
+using MeltShop.Metallurgy.Route;
 
 namespace MeltShop.Operations.Checking;
 
@@ -49,6 +50,16 @@ public sealed class FieldCheck
     public void Percent(string path, double? percent)
     {
         if (percent is { } given) Percent(path, given);
+    }
+
+    /// <summary>A bound on a quantity, in its unit: of a percentage as <see cref="Percent(string, double)"/>, else <c>bound.outOfRange</c>.</summary>
+    public void Bound(string path, double? bound, WindowQuantity quantity)
+    {
+        ArgumentNullException.ThrowIfNull(quantity);
+        if (bound is not { } value) return;
+        var (from, to) = quantity.Range;
+        if (from == 0 && to == 100) Percent(path, value);
+        else if (Number(path, value) && (value < from || value > to)) Add(path, "bound.outOfRange", value, from, to);
     }
 
     /// <summary>What of a material becomes metal, above 0 to 100 %: <c>yield.zero</c> and what <see cref="Percent(string, double)"/> finds.</summary>

@@ -34,7 +34,7 @@ public static class CorrectionQuestion
         if (bath.Kg <= 0) fields.Add("", "bath.empty");
         if (!facts.Bath.IsCarbonMeasured) fields.Add("", "bath.greyCarbon");
         if (bath.Kg - choice.MaxTapOffKg > capacity) fields.Add("maxTapOffKg", "bath.overCapacity", bath.Kg, capacity);
-        var limits = ChargeLimits.Of([.. grade.At(WindowStage.Furnace).Select(TargetRow.Of)], [], Nearness(choice), fields);
+        var limits = ChargeLimits.Of([.. grade.At(WindowStage.Furnace).SelectMany(TargetRow.Of)], [], Nearness(choice), fields);
         if (limits.Count == 0) fields.Add("", "grade.noWindow", grade.Code);
         var additions = facts.View.Materials.Where(m => choice.LeftOut?.Contains(m.Code) != true).Select(m => Addition(m, choice)).OfType<ChargeMaterial>().ToList();
         if (additions.Count == 0) fields.Add("", "yard.empty");

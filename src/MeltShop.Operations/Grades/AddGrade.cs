@@ -29,6 +29,7 @@ public sealed class AddGrade(Recorder recorder, TimeProvider time) : Operation<A
         {
             var window = command.Windows[i];
             fields.Check($"windows[{i}]", window);
+            if (GradeInputs.Unmeant($"windows[{i}]", window.Stage, window.Quantity, command.Family) is { } finding) fields.AddAll([finding]);
             if (command.Windows.Take(i).Any(w => w.Stage == window.Stage && w.Quantity == window.Quantity))
             {
                 fields.Add($"windows[{i}].quantity", "window.twice", window.Quantity);

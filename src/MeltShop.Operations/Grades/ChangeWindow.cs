@@ -34,6 +34,7 @@ public sealed class ChangeWindow(Recorder recorder, TimeProvider time) : Operati
         if (grade is null) return Refuse("gradeId", "grade.unknown");
         if (grade.Version != command.Version) return Stale(writing, grade, command.Version);
 
+        if (GradeInputs.Unmeant("window", command.Stage, command.Quantity, grade.Family) is { } finding) return Written<Guid>.Refused(finding);
         var window = grade.Windows.SingleOrDefault(w => w.Stage == command.Stage && w.Quantity == command.Quantity);
         if (window is null) grade.Windows.Add(Input(command).Row(grade.Id));
         else (window.Least, window.Aim, window.Most, window.Margin) = (command.Least, command.Aim, command.Most, command.Margin);

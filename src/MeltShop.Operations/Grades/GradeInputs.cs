@@ -1,11 +1,13 @@
-using MeltShop.Metallurgy.Elements;
+using MeltShop.Metallurgy;
+using MeltShop.Metallurgy.Quantities;
+using MeltShop.Metallurgy.Route;
 using MeltShop.Operations.Checking;
 using MeltShop.Records.Grades;
 
 namespace MeltShop.Operations.Grades;
 
-/// <summary>Least, aim and most of one quantity at one stage, percentage points.</summary>
-/// <param name="Quantity">An element symbol or <c>CE</c>.</param>
+/// <summary>Least, aim and most of one quantity at one stage, in its unit.</summary>
+/// <param name="Quantity">Name of a <see cref="WindowQuantity"/>.</param>
 public sealed record GradeWindowInput(WindowStage Stage, string Quantity, double? Least, double? Aim, double? Most, double Margin = 0);
 
 /// <summary>How iron of the grade is treated and inoculated unless a ladle says otherwise; see <see cref="GradeRecipe"/>.</summary>
@@ -20,26 +22,32 @@ public sealed record GradeRecipeInput(
 
 internal static class GradeInputs
 {
-    /// <summary>The derived quantity that a grade may limit beside the elements.</summary>
-    public const string CarbonEquivalent = "CE";
-
     public static void Check(this FieldCheck fields, string path, GradeWindowInput window)
     {
         fields.Choice($"{path}.stage", window.Stage);
-        if (window.Quantity != CarbonEquivalent && (!Element.TryParse(window.Quantity, out var element) || element == Element.Fe))
+        if (WindowQuantity.Find(window.Quantity) is not { } quantity) fields.Add($"{path}.quantity", "quantity.unknown", window.Quantity);
+        else
         {
-            fields.Add($"{path}.quantity", "quantity.unknown", window.Quantity);
+            fields.Bound($"{path}.least", window.Least, quantity);
+            fields.Bound($"{path}.aim", window.Aim, quantity);
+            fields.Bound($"{path}.most", window.Most, quantity);
+            if (quantity.Iron == IronState.Poured && window.Stage == WindowStage.Furnace) fields.Add($"{path}.quantity", "quantity.pouredOnly", window.Quantity);
         }
 
-        fields.Percent($"{path}.least", window.Least);
-        fields.Percent($"{path}.aim", window.Aim);
-        fields.Percent($"{path}.most", window.Most);
         fields.NotNegative($"{path}.margin", window.Margin);
         if (window is { Least: null, Aim: null, Most: null }) fields.Add(path, "window.empty");
         if (window.Least > window.Most) fields.Add($"{path}.least", "window.crossed", window.Least, window.Most!);
         else if (window.Most - window.Least < 2 * window.Margin) fields.Add($"{path}.margin", "window.marginTooWide", window.Margin);
         if (window.Aim < window.Least || window.Aim > window.Most) fields.Add($"{path}.aim", "window.aimOutside", window.Aim);
     }
+
+    /// <summary>What a formula was not found for: it would judge iron of the family by a number without a meaning.</summary>
+    public static Finding? Unmeant(string path, WindowStage stage, string name, IronFamily family) => WindowQuantity.Find(name) switch
+    {
+        { IsOfUntreatedIron: true } when stage == WindowStage.Poured && family != IronFamily.Grey => new($"{path}.quantity", "quantity.untreatedOnly", name),
+        { IsOfTreatedIron: true } when family == IronFamily.Grey => new($"{path}.quantity", "quantity.treatedOnly", name),
+        _ => null,
+    };
 
     public static void Check(this FieldCheck fields, string path, GradeRecipeInput recipe, IronFamily family)
     {

@@ -21,7 +21,7 @@ public sealed record FirstSampleHits(int Hits, int Judged, int Unjudged)
         foreach (var first in firsts)
         {
             var verdicts = windows.TryGetValue(first.GradeId, out var window) ? WindowVerdict.Of(window, first.Means) : [];
-            if (verdicts.Count == 0 || verdicts.Any(v => v.Standing == WindowStanding.NotMeasured)) unjudged++;
+            if (verdicts.Count == 0 || verdicts.Any(v => v.Standing is WindowStanding.NotMeasured or WindowStanding.NotJudged)) unjudged++;
             else
             {
                 judged++;

@@ -1,4 +1,5 @@
 using MeltShop.Metallurgy.Elements;
+using MeltShop.Metallurgy.Route;
 using MeltShop.Metallurgy.Statistics;
 using MeltShop.Records.Grades;
 using MeltShop.Records.Laboratory;
@@ -20,13 +21,13 @@ public enum QuantityStanding
     /// <summary>An element that it needs was not measured.</summary>
     NotMeasured,
 
-    /// <summary>It rests on a carbon that the spark cannot tell.</summary>
+    /// <summary>It rests on a carbon that the spark cannot tell, or its formula says nothing of such an iron.</summary>
     NotJudged,
 }
 
 /// <summary>A quantity of a sample against the window of its step.</summary>
 /// <param name="Value">Over the burns that count; null where it was not measured.</param>
-/// <param name="Width">Guard band, percentage points; where the verdict hangs on what lies under the limit of detection, at least that; null where nothing says one.</param>
+/// <param name="Width">Guard band, in its unit; where the verdict hangs on what lies under the limit of detection, at least that; null where nothing says one.</param>
 /// <param name="IsSet">The band is the metallurgist's; false where it is the 95 % interval of the burns.</param>
 /// <param name="Distance">To the nearer limit in repeatabilities of the instrument, negative outside; null where that is not known.</param>
 public sealed record QuantityJudgement(WindowView Window, double? Value, double? Width, bool IsSet, double? Distance, QuantityStanding Standing)
@@ -35,6 +36,12 @@ public sealed record QuantityJudgement(WindowView Window, double? Value, double?
     private const int FewestBurns = 3;
 
     private const double Tail = 0.025;
+
+    /// <summary>What was not measured and keeps it from being judged.</summary>
+    public IReadOnlyList<Element> Missing { get; init; } = [];
+
+    /// <summary>What was not measured and counted as 0 although it enters.</summary>
+    public IReadOnlyList<Element> TakenAsZero { get; init; } = [];
 
     /// <summary>The window that a kind of sample is held against.</summary>
     public static WindowStage StageOf(SampleKind kind) => SampleKinds.Treated.Contains(kind) ? WindowStage.Poured : WindowStage.Furnace;
@@ -59,22 +66,29 @@ public sealed record QuantityJudgement(WindowView Window, double? Value, double?
 
     private static QuantityJudgement Of(WindowView window, SampleView sample, List<Analysis> burns)
     {
-        var quantity = LimitedQuantity.Of(window.Quantity);
+        var quantity = WindowQuantity.Find(window.Quantity) ?? throw new InvalidOperationException($"{window.Quantity} was not checked before it was kept.");
         var mean = sample.Analysis();
-        if (quantity.AssumedZero(mean).Any()) return new(window, null, null, false, null, QuantityStanding.NotMeasured);
+        if (quantity.Missing(mean) is { Count: > 0 } missing) return new(window, null, null, false, null, QuantityStanding.NotMeasured) { Missing = missing };
+        if (!quantity.IsMeantFor(mean)) return new(window, null, null, false, null, QuantityStanding.NotJudged);
         var value = quantity.Value(mean);
-        if (quantity.Terms.ContainsKey(Element.C) && !sample.CarbonIsJudged) return new(window, value, null, false, null, QuantityStanding.NotJudged);
+        if (quantity.Elements.Contains(Element.C) && !sample.CarbonIsJudged) return new(window, value, null, false, null, QuantityStanding.NotJudged);
 
-        var repeatability = Whole(quantity.Terms, sample.Instrument, of => of.Repeatability);
-        var set = Whole(quantity.Terms, sample.Instrument, of => of.GuardFactor is { } factor && of.Repeatability is { } one ? GuardBand.WidthByFactor(one, Math.Max(1, burns.Count), factor) : null);
-        var width = set ?? (sample.IsMeanOnly ? null : Interval([.. burns.Where(b => !quantity.AssumedZero(b).Any()).Select(quantity.Value)]));
+        // What was not measured has no scatter that anybody knows.
+        var slopes = quantity.Slopes(mean).Where(slope => mean.Has(slope.Key)).ToDictionary();
+        var repeatability = Whole(slopes, sample.Instrument, of => of.Repeatability);
+        var set = Whole(slopes, sample.Instrument, of => of.GuardFactor is { } factor && of.Repeatability is { } one ? GuardBand.WidthByFactor(one, Math.Max(1, burns.Count), factor) : null);
+        var width = set ?? (sample.IsMeanOnly ? null : Interval([.. burns.Where(b => quantity.Missing(b).Count == 0).Select(quantity.Value)]));
         var standing = StandingOf(value, window, width);
-        if (Unseen(quantity.Terms, sample) is var unseen and not 0 && StandingOf(value - unseen, window, width) != standing)
+        if (Unseen(slopes, sample) is var unseen and not 0 && StandingOf(value - unseen, window, width) != standing)
         {
             (standing, width) = (QuantityStanding.TooClose, Math.Max(width ?? 0, Math.Abs(unseen)));
         }
 
-        return new(window, value, width, set is not null, repeatability is { } unit ? ToLimit(value, window) / unit : null, standing);
+        // A flat curve has no distance in repeatabilities: no scatter of the elements moves it.
+        return new(window, value, width, set is not null, repeatability is > 0 and var unit ? ToLimit(value, window) / unit : null, standing)
+        {
+            TakenAsZero = quantity.TakenAsZero(mean),
+        };
     }
 
     private static QuantityStanding StandingOf(double value, WindowView window, double? width) => GuardBand.Decide(value, window.Least, window.Most, width ?? 0) switch

@@ -1,5 +1,5 @@
 using MeltShop.Metallurgy.Elements;
-using MeltShop.Metallurgy.Quantities;
+using MeltShop.Metallurgy.Route;
 using MeltShop.Records.Grades;
 
 namespace MeltShop.Operations.Laboratory;
@@ -13,13 +13,22 @@ public enum WindowStanding
 
     /// <summary>An element that it needs was not measured: nothing can be said.</summary>
     NotMeasured,
+
+    /// <summary>The formula says nothing of such an iron: magnesium-treated, or outside its range.</summary>
+    NotJudged,
 }
 
 /// <summary>A quantity of an analysis against its window, compared unrounded.</summary>
-/// <param name="Quantity">Element symbol or <c>CE</c>.</param>
-/// <param name="Value">Value, percentage points; null where it was not measured.</param>
+/// <param name="Quantity">Name of a <see cref="WindowQuantity"/>.</param>
+/// <param name="Value">Value in its unit; null where it was not measured.</param>
 public sealed record WindowVerdict(string Quantity, double? Value, double? Least, double? Aim, double? Most, WindowStanding Standing)
 {
+    /// <summary>What was not measured and keeps it from being judged.</summary>
+    public IReadOnlyList<string> Missing { get; init; } = [];
+
+    /// <summary>What was not measured and counted as 0 although it enters.</summary>
+    public IReadOnlyList<string> TakenAsZero { get; init; } = [];
+
     /// <summary>Percentage points that a value may lie outside before it counts: room for sums of doubles, not for iron.</summary>
     public const double Tolerance = 1e-6;
 
@@ -29,20 +38,17 @@ public sealed record WindowVerdict(string Quantity, double? Value, double? Least
 
     private static WindowVerdict Of(GradeWindow window, Analysis analysis)
     {
-        var quantity = LimitedQuantity.Of(window.Quantity);
-        double? value = quantity.AssumedZero(analysis).Any() ? null : quantity.Value(analysis);
-        var standing = value is not { } v ? WindowStanding.NotMeasured
+        var quantity = WindowQuantity.Find(window.Quantity) ?? throw new InvalidOperationException($"{window.Quantity} was not checked before it was kept.");
+        var missing = quantity.Missing(analysis);
+        double? value = missing.Count > 0 || !quantity.IsMeantFor(analysis) ? null : quantity.Value(analysis);
+        var standing = value is not { } v ? (missing.Count > 0 ? WindowStanding.NotMeasured : WindowStanding.NotJudged)
             : v < window.Least - Tolerance ? WindowStanding.UnderLeast
             : v > window.Most + Tolerance ? WindowStanding.OverMost
             : WindowStanding.Inside;
-        return new(window.Quantity, value, window.Least, window.Aim, window.Most, standing);
+        return new(window.Quantity, value, window.Least, window.Aim, window.Most, standing)
+        {
+            Missing = [.. missing.Select(e => e.Symbol)],
+            TakenAsZero = value is null ? [] : [.. quantity.TakenAsZero(analysis).Select(e => e.Symbol)],
+        };
     }
-}
-
-/// <summary>The quantity that a grade's window names.</summary>
-public static class LimitedQuantity
-{
-    /// <exception cref="ArgumentException">Neither an element nor <c>CE</c>; grades are checked when they are entered.</exception>
-    public static LinearQuantity Of(string name) =>
-        name == CarbonEquivalent.Default.Quantity.Name ? CarbonEquivalent.Default.Quantity : LinearQuantity.Of(Element.Parse(name));
 }

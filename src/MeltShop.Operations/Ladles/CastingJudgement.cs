@@ -56,7 +56,8 @@ internal static class CastingJudgement
 
     private static Finding Finding(WindowVerdict verdict) => verdict.Standing switch
     {
-        WindowStanding.NotMeasured => new Finding("sampleId", "window.notMeasured", verdict.Quantity),
+        WindowStanding.NotMeasured => new Finding("sampleId", "window.notMeasured", verdict.Quantity, string.Join(", ", verdict.Missing)),
+        WindowStanding.NotJudged => new Finding("sampleId", "window.notJudged", verdict.Quantity),
         WindowStanding.UnderLeast => new Finding("sampleId", "window.underLeast", verdict.Quantity, verdict.Value!, verdict.Least!),
         _ => new Finding("sampleId", "window.overMost", verdict.Quantity, verdict.Value!, verdict.Most!),
     };

@@ -9,14 +9,14 @@ public enum WindowStage
     Poured,
 }
 
-/// <summary>Least, aim and most of one quantity at one stage, percentage points; at least one of them is given.</summary>
+/// <summary>Least, aim and most of one quantity at one stage, in its unit; at least one of them is given.</summary>
 public sealed class GradeWindow
 {
     public long Id { get; init; }
     public long GradeId { get; init; }
     public required WindowStage Stage { get; init; }
 
-    /// <summary>An element symbol or <c>CE</c>.</summary>
+    /// <summary>An element symbol, <c>CE</c> or another derived quantity.</summary>
     public required string Quantity { get; init; }
 
     public double? Least { get; set; }

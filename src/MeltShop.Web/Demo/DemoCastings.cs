@@ -52,7 +52,7 @@ internal sealed class DemoCastings(DemoHeat heat, DemoHands hands)
         var (content, shop) = ((await reading.Load(treatedLadleId, cancellation))!, new ShopSite(hands.The<SitePage>()));
         await shop.Load(cancellation);
         var (number, at) = ($"{content.Ladle.Heat.Number}/{content.Ladle.Treated!.Ordinal}", heat.At(CertifiedMinute));
-        var document = new CertificateSheet(hands.The<IStringLocalizer<Texts.Castings>>(), shop).Draw(
+        var document = new CertificateSheet(hands.The<IStringLocalizer<Texts.Castings>>(), hands.The<IStringLocalizer<Texts.Limits>>(), shop).Draw(
             content, new("A customer of the demo", "Demo order 1", "5 housings"), number, 1, at, hands.Name(Role.Inspector));
         await hands.Do(hands.The<IssueCertificate>(), Role.Inspector, new(
             key, at, treatedLadleId, content.Ladle.Treated.Version, number, 1, content.Board.TrailHead, document, null));

@@ -1,11 +1,13 @@
 using System.Globalization;
 using MeltShop.Metallurgy.Elements;
 using MeltShop.Metallurgy.Grades;
+using MeltShop.Metallurgy.Route;
 using MeltShop.Operations.Castings;
 using MeltShop.Operations.Laboratory;
 using MeltShop.Operations.Ladles;
 using MeltShop.Records.Reading.Laboratory;
 using MeltShop.Web.Components.Fields;
+using MeltShop.Web.Components.Limits;
 using MeltShop.Web.Components.Reading;
 using MeltShop.Web.Pages.Castings;
 using MeltShop.Web.Pages.Charge;
@@ -17,7 +19,7 @@ namespace MeltShop.Web.Printing;
 /// <summary>
 /// The certificate of a ladle's castings in the sense of EN 10204, 3.1: a draft until an inspector who is not production has signed it.
 /// </summary>
-internal sealed class CertificateSheet(IStringLocalizer<Texts.Castings> text, ShopSite site)
+internal sealed class CertificateSheet(IStringLocalizer<Texts.Castings> text, IStringLocalizer<Texts.Limits> names, ShopSite site)
 {
     /// <summary>The document as bytes.</summary>
     /// <param name="content">What is known of the castings.</param>
@@ -72,7 +74,7 @@ internal sealed class CertificateSheet(IStringLocalizer<Texts.Castings> text, Sh
         sheet.Table(
             [0.2, 0.2, 0.2, 0.2, 0.2], [text["Element"], text["Measured"], text["Least"], text["Most"], text["Verdict"]],
             content.Verdicts.Select(v => (IReadOnlyList<string>)
-                [v.Quantity, Result(sample, v), Limit(v.Quantity, v.Least), Limit(v.Quantity, v.Most), text["Window." + v.Standing]]));
+                [Name(v.Quantity), Result(sample, v), Limit(v.Quantity, v.Least), Limit(v.Quantity, v.Most), text["Window." + v.Standing]]));
         var judged = content.Verdicts.Select(v => v.Quantity).ToHashSet();
         var rest = sample.Means.Where(m => !judged.Contains(m.Element.Symbol)).Select(m => $"{m.Element.Symbol} {BurnTable.BelowMark(sample, m.Element)}{PercentText.Show(m.Element, m.Percent)}").ToList();
         if (rest.Count > 0) sheet.Words(text["AlsoMeasured", string.Join(", ", rest)]);
@@ -109,7 +111,7 @@ internal sealed class CertificateSheet(IStringLocalizer<Texts.Castings> text, Sh
         sheet.Heading(text["Release"]);
         sheet.Words(text["ReleaseWords", decision.Origin.Person, site.DayAndTime(decision.Origin.ObservedAt), decision.SampleId?.ToString(CultureInfo.InvariantCulture) ?? "–", decision.Origin.Reason ?? ""]);
         if (decision.GradeCode is { } code) sheet.Words(text["CertificateDowngrade", content.Ladle.Grade.Code, code, decision.ReMarking ?? "", decision.Consent ?? ""]);
-        if (SeenCastings.Of(decision.Seen) is { } seen) sheet.Words(text["SeenWords", SeenText.Words(text, seen)]);
+        if (SeenCastings.Of(decision.Seen) is { } seen) sheet.Words(text["SeenWords", SeenText.Words(text, names, seen)]);
     }
 
     private string Verdict(PropertyVerdict verdict) =>
@@ -117,13 +119,14 @@ internal sealed class CertificateSheet(IStringLocalizer<Texts.Castings> text, Sh
 
     // As many decimals as it takes not to contradict the verdict beside it.
     private static string Result(SampleView sample, WindowVerdict verdict) =>
-        verdict.Value is { } value ? Mark(sample, verdict.Quantity) + NumberText.ShowBeside(value, Decimals(verdict.Quantity), verdict.Least, verdict.Most) : "–";
+        verdict.Value is { } value ? Mark(sample, verdict.Quantity) + NumberText.ShowBeside(value, QuantityText.Decimals(verdict.Quantity), verdict.Least, verdict.Most) : "–";
+
+    // In the units of the standards, whatever the shop weighs in; the table says percent.
+    private string Name(string quantity) => WindowQuantity.Find(quantity)?.Unit is { } unit and not ("%" or "1") ? $"{QuantityText.Name(names, quantity)}, {unit}" : QuantityText.Name(names, quantity);
 
     // Carbon comes from the furnace sample, whatever the coin showed.
     private static string Mark(SampleView sample, string quantity) =>
         Element.TryParse(quantity, out var element) && element != Element.C ? BurnTable.BelowMark(sample, element) : "";
 
-    private static string Limit(string quantity, double? value) => value is { } percent ? NumberText.ShowAtLeast(percent, Decimals(quantity)) : "–";
-
-    private static int Decimals(string quantity) => Element.TryParse(quantity, out var element) ? element.Decimals : 2;
+    private static string Limit(string quantity, double? value) => value is { } percent ? NumberText.ShowAtLeast(percent, QuantityText.Decimals(quantity)) : "–";
 }

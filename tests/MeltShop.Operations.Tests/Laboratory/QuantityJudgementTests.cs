@@ -60,6 +60,49 @@ public sealed class QuantityJudgementTests
         Assert.Equal(2 * Math.Sqrt(0.02 * 0.02 + 0.01 * 0.01 + 0.001 * 0.001), judged.Width!.Value, 12);
     }
 
+    /// <summary>Scatters of 0.01 Mn and 0.002 S give 0.01 and 1.7 · 0.002 of the balance: 0.010562 together; 0.42 lies 0.08 under a most of 0.50.</summary>
+    [Fact]
+    public void ManganeseBalance_CarriesTheScatterOfBothElements()
+    {
+        var judged = Assert.Single(QuantityJudgement.Of(Coin((Element.Mn, 0.556), (Element.S, 0.08)), Grade("manganeseBalance", 0.30, 0.50)));
+
+        Assert.Equal(0.42, judged.Value!.Value, 9);
+        Assert.Equal(2 * 0.010562, judged.Width!.Value, 5);
+        Assert.Equal(0.08 / 0.010562, judged.Distance!.Value, 2);
+        Assert.Equal(QuantityStanding.In, judged.Standing);
+    }
+
+    [Fact]
+    public void Quantity_ThatLacksAnElement_NamesItAndIsNotJudged()
+    {
+        var lacking = Assert.Single(QuantityJudgement.Of(Coin((Element.Mn, 0.556)), Grade("manganeseBalance", 0.30, 0.50)));
+        var carbon = Assert.Single(QuantityJudgement.Of(Coin((Element.C, 3.4), (Element.Si, 2.0), (Element.P, 0.05)) with { GreyFracture = true }, Grade("Sc", 0.8, 1.1)));
+        var treated = Assert.Single(QuantityJudgement.Of(Coin((Element.Mn, 0.5), (Element.S, 0.01), (Element.Mg, 0.04)), Grade("manganeseBalance", 0.30, 0.50)));
+
+        Assert.Equal((QuantityStanding.NotMeasured, Element.S), (lacking.Standing, lacking.Missing.Single()));
+        Assert.Equal(QuantityStanding.NotJudged, carbon.Standing);
+        Assert.Equal((QuantityStanding.NotJudged, null), (treated.Standing, treated.Value));
+    }
+
+    /// <summary>Ferrite of 961·exp(−2.734) = 62.4 % moves by −62.4 · 7.75 for a point of copper: 4.84 % for a scatter of 0.01.</summary>
+    [Fact]
+    public void Ferrite_OfAScatterOfCopper_CarriesItByItsSlope()
+    {
+        var coin = Coin((Element.Mn, 0.3), (Element.Si, 2.5), (Element.Cu, 0.3), (Element.Sn, 0.005), (Element.Cr, 0.04)) with
+        {
+            Instrument = new(1, Guid.Empty, "s", "s", InstrumentKind.Spark, false, null, true,
+            [
+                new(Element.Mn, 0, 2), new(Element.Si, 0, 2), new(Element.Cu, 0.01, 2), new(Element.Sn, 0, 2), new(Element.Cr, 0, 2),
+            ]),
+        };
+        var judged = Assert.Single(QuantityJudgement.Of(coin, Grade("ferritePercent", 60, 100)));
+
+        Assert.Equal(62.4, judged.Value!.Value, 1);
+        Assert.Equal(2 * 4.84, judged.Width!.Value, 1);
+        Assert.Equal(QuantityStanding.TooClose, judged.Standing);
+        Assert.Equal([Element.As, Element.Sb, Element.Pb, Element.Bi], judged.TakenAsZero);
+    }
+
     [Fact]
     public void Carbon_OfATreatedOrGreyCoin_IsNotJudgedAndOfCombustionIs()
     {
@@ -86,6 +129,14 @@ public sealed class QuantityJudgementTests
 
         Assert.Equal(standing, Assert.Single(QuantityJudgement.Of(coin, [new WindowView(WindowStage.Furnace, "C", least, null, most, 0)])).Standing);
     }
+
+    /// <summary>A mean of one burn, by an instrument that scatters by 0.01, of sulphur by 0.002.</summary>
+    private static SampleView Coin(params (Element Element, double Percent)[] percents) => Sample([3.5], null) with
+    {
+        Burns = [new(1, false, null, [.. percents.Select(p => new ReadingView(p.Element, p.Percent, false, ""))])],
+        Means = [.. percents.Select(p => new MeanView(p.Element, p.Percent, 1))],
+        Instrument = new(1, Guid.Empty, "s", "s", InstrumentKind.Spark, false, null, true, [.. percents.Select(p => new InstrumentElementView(p.Element, p.Element == Element.S ? 0.002 : 0.01, 2))]),
+    };
 
     private static InstrumentView Spark(double repeatability, double? factor) =>
         new(1, Guid.Empty, "s", "Spark", InstrumentKind.Spark, false, null, true, [new(Element.C, repeatability, factor)]);

@@ -38,7 +38,7 @@ public sealed partial class FindingTextTests : ComponentTest
                 .. Enum.GetNames<PouringLimitKind>().Select(name => $"Limit.{name}"), .. Enum.GetNames<CastProperty>().Select(name => $"Property.{name}"),
             ],
             key => Assert.Contains(key, texts));
-        Assert.Equal(["Limit", "Property", "State"], FindingWords.Groups.Values.Distinct().Order());
+        Assert.Equal(["Limit", "Property", "Quantity", "State"], FindingWords.Groups.Values.Distinct().Order());
     }
 
     [Fact]

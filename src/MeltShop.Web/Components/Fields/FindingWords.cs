@@ -16,6 +16,14 @@ internal static class FindingWords
         ["mould.late"] = "Limit",
         ["test.fails"] = "Property",
         ["test.missing"] = "Property",
+        ["quantity.pouredOnly"] = "Quantity",
+        ["quantity.untreatedOnly"] = "Quantity",
+        ["quantity.treatedOnly"] = "Quantity",
+        ["plan.infeasible"] = "Quantity",
+        ["window.notJudged"] = "Quantity",
+        ["window.notMeasured"] = "Quantity",
+        ["window.overMost"] = "Quantity",
+        ["window.underLeast"] = "Quantity",
     };
 
     /// <param name="words">The texts of findings.</param>

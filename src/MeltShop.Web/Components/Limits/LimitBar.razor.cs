@@ -20,12 +20,9 @@ public sealed partial class LimitBar
     [Parameter, EditorRequired]
     public string Quantity { get; set; } = "";
 
-    [Parameter]
-    public string Unit { get; set; } = "%";
-
     /// <summary>Decimals customary for the quantity; more are shown where fewer would contradict the verdict.</summary>
     [Parameter]
-    public int Decimals { get; set; } = 2;
+    public int? Decimals { get; set; }
 
     [Parameter]
     public double? Least { get; set; }
@@ -65,6 +62,8 @@ public sealed partial class LimitBar
     /// <summary>True where the value is inside and what comes of it may well not be.</summary>
     [Parameter]
     public bool IsTooClose { get; set; }
+
+    private int Usual => Decimals ?? QuantityText.Decimals(Quantity);
 
     private double Drawn => Math.Max(Whole, Band);
 
@@ -112,17 +111,19 @@ public sealed partial class LimitBar
     /// <summary>All that the bar shows: those who hear it get no less.</summary>
     private string Described => string.Join("; ",
     [
-        Text["Described", Quantity, Value is null ? Text["Unknown"].Value : Shown(Value), Limit(Least), Limit(Aim), Limit(Most), Word],
+        Text["Described", QuantityText.Name(Text, Quantity), Value is null ? Text["Unknown"].Value : Shown(Value), Limit(Least), Limit(Aim), Limit(Most), Word],
         .. Beside.Select(told => told.Words),
     ]);
 
     private string Shown(double? number) =>
-        number is { } value ? $"{NumberText.ShowBeside(value, Honest(value), Least, Most)} {Unit}".TrimEnd() : "–";
+        number is { } value
+            ? $"{NumberText.ShowBeside(QuantityText.Shown(Quantity, value), Honest(value), QuantityText.Shown(Quantity, Least), QuantityText.Shown(Quantity, Most))} {QuantityText.Unit(Quantity)}".TrimEnd()
+            : "–";
 
     /// <summary>As many decimals as are customary, and more where they would print something else: 0.005 is no 0.01.</summary>
     private int Honest(double number)
     {
-        var places = Decimals;
+        var places = Usual;
         while (places < MostDecimals && Math.Abs(Math.Round(number, places) - number) > MostRounded * Math.Abs(number)) places++;
         return places;
     }
@@ -130,9 +131,9 @@ public sealed partial class LimitBar
     /// <summary>With as many decimals as it takes not to print a scatter as none.</summary>
     private string Spread(double number)
     {
-        var places = Decimals;
+        var places = Usual;
         while (places < MostDecimals && Math.Round(number, places) == 0) places++;
-        return $"{NumberText.Show(number, places)} {Unit}".TrimEnd();
+        return QuantityText.Difference(Quantity, number, places);
     }
 
     private string Limit(double? number) => number is null ? Text["NoLimit"] : Shown(number);

@@ -48,7 +48,7 @@ public sealed partial class CertificateCard
         var (number, revision) = ($"{View.Ladle.Heat.Number}/{treated.Ordinal}", View.Board.Certificates.Count + 1);
         var outcome = await HandingIn.Send(form, made => Operation.Run(made.By, new(
             made.Key, made.ObservedAt, treated.Id, treated.Version, number, revision, View.Board.TrailHead,
-            new CertificateSheet(Text, Shop).Draw(View, new(buyer.Text, order.Text, castings.Text), number, revision, made.ObservedAt, Acting.PersonName), reason.Value)));
+            new CertificateSheet(Text, LimitText, Shop).Draw(View, new(buyer.Text, order.Text, castings.Text), number, revision, made.ObservedAt, Acting.PersonName), reason.Value)));
         if (outcome?.Succeeded == true) reason.Showing(null);
     }
 }

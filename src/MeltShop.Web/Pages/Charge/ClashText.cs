@@ -1,5 +1,6 @@
 using MeltShop.Charging.Plans;
-using MeltShop.Web.Components.Fields;
+using MeltShop.Metallurgy.Route;
+using MeltShop.Web.Components.Limits;
 using Microsoft.Extensions.Localization;
 
 namespace MeltShop.Web.Pages.Charge;
@@ -8,9 +9,10 @@ namespace MeltShop.Web.Pages.Charge;
 public static class ClashText
 {
     /// <param name="text">The texts.</param>
+    /// <param name="names">Names of quantities.</param>
     /// <param name="clash">What clashes.</param>
     /// <param name="yard">Names of kinds; needed where kinds may clash.</param>
-    public static string Of(IStringLocalizer<Texts.Charge> text, Conflict clash, IStringLocalizer<Texts.Yard>? yard = null)
+    public static string Of(IStringLocalizer<Texts.Charge> text, IStringLocalizer<Texts.Limits> names, Conflict clash, IStringLocalizer<Texts.Yard>? yard = null)
     {
         ArgumentNullException.ThrowIfNull(text);
         ArgumentNullException.ThrowIfNull(clash);
@@ -26,12 +28,13 @@ public static class ClashText
             };
         }
 
-        var decimals = LimitRow.DecimalsOf(clash.Quantity);
-        var limit = NumberText.Show(clash.Limit ?? 0, decimals) + " %";
+        double? Told(double? row) => row is { } number ? WindowQuantity.Told(clash.Quantity, number) : null;
+        var name = QuantityText.Name(names, clash.Quantity);
+        var limit = QuantityText.Show(clash.Quantity, Told(clash.Limit) ?? 0);
         var bound = text[clash.Bound == "min" ? "Least" : "Most"].Value;
         return clash.Nearest is { } nearest
-            ? text[IsInside(clash, nearest) ? "ClashMargin" : "Clash", clash.Quantity, bound, limit, NumberText.ShowBeside(nearest, decimals, clash.Limit) + " %"]
-            : text["ClashUnknown", clash.Quantity, bound, limit];
+            ? text[IsInside(clash, nearest) ? "ClashMargin" : "Clash", name, bound, limit, QuantityText.Show(clash.Quantity, Told(nearest)!.Value, Told(clash.Limit))]
+            : text["ClashUnknown", name, bound, limit];
     }
 
     // What is reached lies within the limit: only the margin to it is not kept.

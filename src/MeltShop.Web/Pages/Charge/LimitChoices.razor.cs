@@ -1,5 +1,6 @@
 using MeltShop.Operations.Charging;
 using MeltShop.Web.Components.Fields;
+using MeltShop.Web.Components.Limits;
 using Microsoft.AspNetCore.Components;
 
 namespace MeltShop.Web.Pages.Charge;
@@ -20,9 +21,10 @@ public sealed partial class LimitChoices
     public EventCallback Changed { get; set; }
 
     private string Standing(double? bound) => bound is { } number
-        ? Text[Row?.IsPoured == true ? "PouredSays" : "GradeSays", Percent(Math.Round(number, LimitRow.DecimalsOf(Quantity) + 1))] : Text["GradeOpen"];
+        ? Text[Row?.IsPoured == true ? "PouredSays" : "GradeSays", $"{NumberText.Show(Math.Round(QuantityText.Shown(Quantity, number), QuantityText.Decimals(Quantity) + 1))} {QuantityText.Unit(Quantity)}".TrimEnd()] : Text["GradeOpen"];
 
-    private static string Percent(double number) => NumberText.Show(number) + " %";
+    /// <summary>What the target says; of a curved quantity the grade's own, since its rows hold the margin.</summary>
+    private double? Bound(bool isLeast) => Row is { IsCurved: true, Window: { } window } ? (isLeast ? window.Least : window.Most) : (isLeast ? Row?.Bounds.Least : Row?.Bounds.Most);
 
     private Task Clear()
     {

@@ -1,5 +1,7 @@
+using MeltShop.Metallurgy.Route;
 using MeltShop.Operations.Charging;
 using MeltShop.Web.Components.Fields;
+using MeltShop.Web.Components.Limits;
 
 namespace MeltShop.Web.Pages.Charge;
 
@@ -12,8 +14,9 @@ public sealed class LimitDraft
     {
         ArgumentNullException.ThrowIfNull(form);
         this.quantity = quantity;
-        Least = form.Quantity($"limits.{quantity}.least", 0, 100);
-        Most = form.Quantity($"limits.{quantity}.most", 0, 100);
+        var (from, to) = WindowQuantity.Find(quantity)?.Range ?? (0, 100);
+        Least = form.Quantity($"limits.{quantity}.least", from, to).Of(QuantityText.Dimension(quantity));
+        Most = form.Quantity($"limits.{quantity}.most", from, to).Of(QuantityText.Dimension(quantity));
     }
 
     public QuantityEntry Least { get; }

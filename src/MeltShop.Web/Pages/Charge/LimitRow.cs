@@ -1,6 +1,6 @@
 using MeltShop.Charging.Plans;
-using MeltShop.Metallurgy.Elements;
 using MeltShop.Operations.Charging;
+using MeltShop.Web.Components.Limits;
 
 namespace MeltShop.Web.Pages.Charge;
 
@@ -10,18 +10,19 @@ public sealed record LimitRow(LimitOutcome Outcome, TargetRow? Row)
 {
     public string Quantity => Outcome.Quantity;
 
-    public double? Aim => Row?.Bounds.Aim is { } aim && !(aim < Outcome.Min) && !(aim > Outcome.Max) ? aim : null;
+    public double? Aim => (Row is { IsCurved: true } curved ? curved.Window?.Aim : Row?.Bounds.Aim) is { } aim && !(aim < Outcome.Min) && !(aim > Outcome.Max) ? aim : null;
 
+    /// <summary>A curved quantity's bounds hold it already.</summary>
     public double Margin => Row?.Margin ?? 0;
 
     public int Decimals => DecimalsOf(Quantity);
 
     /// <summary>Decimals customary for a quantity.</summary>
-    public static int DecimalsOf(string quantity) => Element.TryParse(quantity, out var element) ? element.Decimals : 2;
+    public static int DecimalsOf(string quantity) => QuantityText.Decimals(quantity);
 
     public static IReadOnlyList<LimitRow> Of(PlannedCharge planned, IReadOnlyList<TargetRow> rows)
     {
         ArgumentNullException.ThrowIfNull(planned);
-        return [.. planned.Plan.Limits.Select(outcome => new LimitRow(outcome, rows.FirstOrDefault(row => row.Name == outcome.Quantity)))];
+        return [.. planned.Plan.Told().Select(outcome => new LimitRow(outcome, rows.FirstOrDefault(row => row.Name == outcome.Quantity)))];
     }
 }

@@ -1,7 +1,9 @@
 using MeltShop.Charging.Plans;
 using MeltShop.Charging.Problems;
+using MeltShop.Metallurgy.Route;
 using MeltShop.Operations.Charging;
 using MeltShop.Web.Components.Fields;
+using MeltShop.Web.Components.Limits;
 using Microsoft.AspNetCore.Components;
 
 namespace MeltShop.Web.Pages.Charge;
@@ -52,7 +54,7 @@ public sealed partial class PlanLimits
 
     private string Words(LimitRow row) => string.Join(" ", new[]
     {
-        row.Row is { IsPoured: true, Window: { } window } ? Text["FromPoured", Bounds(window.Least, window.Most, row.Decimals)].Value : null,
+        row.Row is { IsPoured: true, Window: { } window } ? Text["FromPoured", Bounds(row.Quantity, window.Least, window.Most)].Value : null,
         row.Row is { IsPoured: true, Window: null } ? Text["FromRoute"].Value : null,
         ScatterText.Of(row.Outcome, Text),
         IsWhyShown && row.Outcome.StandardDeviation == 0 ? Text["NoScatter"].Value : null,
@@ -61,31 +63,35 @@ public sealed partial class PlanLimits
 
     private string Binding(LimitRow row) => row.Outcome.Binding is BindingBound.None
         ? Text["BindsNot"]
-        : $"{Text["Binds." + row.Outcome.Binding, Percent(row.Margin)]} {Price(PerTonne(row.Outcome.MarginalCost), row.Decimals)}";
+        : $"{Text["Binds." + row.Outcome.Binding, QuantityText.Difference(row.Quantity, row.Margin)]} {Price(PerTonne(row.Outcome.MarginalCost), row.Quantity)}";
 
     /// <summary>Of new liquid metal, as the cost of the charge is told.</summary>
     private double? PerTonne(double? marginal) => 1000 * marginal / (Planned.Plan.LiquidKg - Planned.Problem.Heel.Kg);
 
     /// <summary>Told for a step on the last decimal that the quantity has: 0.01 % more sulphur would be as much as its limit.</summary>
-    private string Price(double? marginal, int decimals)
+    private string Price(double? marginal, string quantity)
     {
         if (marginal is not { } perHundredth) return Text["CostUnknown"];
-        var step = Math.Pow(10, -decimals);
+        var step = Math.Pow(10, -QuantityText.Decimals(quantity));
         var price = perHundredth * step / PlanStep;
-        return Text[price < 0 ? "Saves" : "Costs", PriceText.Number(Math.Abs(price)), PriceText.Unit(Currency), Percent(step)];
+        return Text[price < 0 ? "Saves" : "Costs", PriceText.Number(Math.Abs(price)), PriceText.Unit(Currency), QuantityText.Difference(quantity, step)];
     }
 
-    private string Asked(QuantityLimit limit)
+    /// <summary>Of a quantity; a curved one has a row for each bound.</summary>
+    private string Asked(string quantity, IReadOnlyList<QuantityLimit> limits)
     {
-        var decimals = LimitRow.DecimalsOf(limit.Quantity.Name);
-        return string.Join(" · ", new[] { Bounds(limit.Min, limit.Max, decimals), limit.Margin > 0 ? $"{Text["Margin"]} {Percent(limit.Margin)}" : null }.OfType<string>());
+        double? Told(double? row) => row is { } number ? WindowQuantity.Told(quantity, number) : null;
+        var margin = limits.Max(limit => limit.Margin);
+        return string.Join(" · ", new[]
+        {
+            Bounds(quantity, Told(limits.Max(limit => limit.Min)), Told(limits.Min(limit => limit.Max))),
+            margin > 0 ? $"{Text["Margin"]} {QuantityText.Difference(quantity, margin)}" : null,
+        }.OfType<string>());
     }
 
-    private string Bounds(double? least, double? most, int decimals) => string.Join(" · ", new[]
+    private string Bounds(string quantity, double? least, double? most) => string.Join(" · ", new[]
     {
-        least is { } low ? $"{Text["Least"]} {Percent(low, decimals)}" : null,
-        most is { } high ? $"{Text["Most"]} {Percent(high, decimals)}" : null,
+        least is { } low ? $"{Text["Least"]} {QuantityText.Show(quantity, low)}" : null,
+        most is { } high ? $"{Text["Most"]} {QuantityText.Show(quantity, high)}" : null,
     }.OfType<string>());
-
-    private static string Percent(double number, int? decimals = null) => NumberText.Show(number, decimals) + " %";
 }

@@ -26,5 +26,5 @@ public sealed partial class PlanTotals
         ? Text[Plan.Costs is { UseUpBonus: 0, Nearness: 0 } ? "AtMostCheaper" : "AtMostBetter", NumberText.Show(Math.Ceiling(100 * gap) / 100, 2)].Value : null;
 
     /// <summary>Inside on average, and not surely so: no plan is called inside a limit that its own numbers put in doubt.</summary>
-    private IReadOnlyList<string> TooClose => [.. Plan.Limits.Where(limit => limit.IsTooCloseToTell()).Select(limit => limit.Quantity)];
+    private IReadOnlyList<string> TooClose => [.. Plan.Limits.Where(limit => limit.IsTooCloseToTell()).Select(limit => limit.Quantity).Distinct()];
 }

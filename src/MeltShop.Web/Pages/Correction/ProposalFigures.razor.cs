@@ -1,6 +1,7 @@
 using MeltShop.Charging.Plans;
+using MeltShop.Metallurgy.Route;
+using MeltShop.Operations.Charging;
 using MeltShop.Operations.Correcting;
-using MeltShop.Operations.Laboratory;
 using MeltShop.Records.Grades;
 using Microsoft.AspNetCore.Components;
 
@@ -25,8 +26,8 @@ public sealed partial class ProposalFigures
     private CorrectionPlan Plan => Proposal.Plan;
 
     /// <summary>The bath keeps every limit as it is; a quantity that needs what was not measured is not known to.</summary>
-    private bool IsInside => Plan.Plan.Limits.All(limit =>
-        LimitedQuantity.Of(limit.Quantity) is var quantity && !quantity.AssumedZero(Facts.Bath.Metal.Analysis).Any()
+    private bool IsInside => Plan.Plan.Told().All(limit =>
+        WindowQuantity.Find(limit.Quantity) is { } quantity && quantity.Missing(Facts.Bath.Metal.Analysis).Count == 0
         && quantity.Value(Facts.Bath.Metal.Analysis) is var value && !(value < limit.Min) && !(value > limit.Max));
 
     /// <summary>Elements of an addition whose recovery into the bath nobody said; null where there is none.</summary>

@@ -1,8 +1,7 @@
-using MeltShop.Metallurgy.Elements;
+using MeltShop.Operations.Laboratory;
 using MeltShop.Records.Grades;
 using MeltShop.Records.Reading.Floor;
 using MeltShop.Records.Reading.Grades;
-using MeltShop.Records.Reading.Laboratory;
 using MeltShop.Web.Components.Fields;
 using MeltShop.Web.Components.Limits;
 using Microsoft.AspNetCore.Components;
@@ -24,22 +23,12 @@ public sealed partial class FurnaceCard
 
     private long Minutes(DateTimeOffset start) => (long)Math.Max(0, (Now - start).TotalMinutes);
 
-    /// <summary>What of the last sample is low, high or was not measured although the furnace window asks for it.</summary>
-    private List<string> Outside() =>
+    /// <summary>What of the last sample is low, high, too close to tell or was not measured although the furnace window asks for it.</summary>
+    private List<string> Outside() => Grade is not { } grade ? [] :
     [
-        .. (Grade?.At(WindowStage.Furnace) ?? [])
-            .Select(window => Element.TryParse(window.Quantity, out var element) ? Words(window, element, Furnace.Heat!.Sample!) : null)
-            .OfType<string>(),
+        .. QuantityJudgement.Of(Furnace.Heat!.Sample!, grade.At(WindowStage.Furnace)).Where(of => of.Standing != QuantityStanding.In).Select(of => Text[
+            $"Element.{of.Standing}", QuantityText.Name(LimitText, of.Window.Quantity),
+            of.Value is { } value ? NumberText.ShowBeside(QuantityText.Shown(of.Window.Quantity, value), QuantityText.Decimals(of.Window.Quantity),
+                QuantityText.Shown(of.Window.Quantity, of.Window.Least), QuantityText.Shown(of.Window.Quantity, of.Window.Most)) : "–"].Value),
     ];
-
-    private string? Words(WindowView window, Element element, SampleView sample)
-    {
-        var value = sample.Mean(element);
-        return LimitVerdicts.Of(value, window.Least, window.Most) switch
-        {
-            LimitVerdict.In => null,
-            LimitVerdict.Unknown => Text["Element.Unknown", element.Symbol].Value,
-            var verdict => Text["Element." + verdict, element.Symbol, NumberText.ShowBeside(value!.Value, element.Decimals, window.Least, window.Most)].Value,
-        };
-    }
 }

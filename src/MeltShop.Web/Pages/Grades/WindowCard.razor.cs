@@ -1,7 +1,7 @@
-using MeltShop.Metallurgy.Elements;
 using MeltShop.Records.Grades;
 using MeltShop.Records.Reading.Grades;
 using MeltShop.Web.Components.Fields;
+using MeltShop.Web.Components.Limits;
 using Microsoft.AspNetCore.Components;
 
 namespace MeltShop.Web.Pages.Grades;
@@ -28,9 +28,12 @@ public sealed partial class WindowCard
 
     private List<WindowView> Windows => [.. Grade.At(Stage)];
 
-    private static string Shown(WindowView window, double? value) => value is { } number
-        ? NumberText.ShowAtLeast(number, Element.TryParse(window.Quantity, out var element) ? element.Decimals : 2)
-        : "–";
+    /// <summary>With its unit where that is not the percent of the table.</summary>
+    private string Name(string quantity) => QuantityText.Unit(quantity) is { Length: > 0 } unit and not "%" ? $"{QuantityText.Name(LimitText, quantity)}, {unit}" : QuantityText.Name(LimitText, quantity);
+
+    private static string Margin(WindowView window) => QuantityText.Dimension(window.Quantity) == Dimension.Temperature
+        ? NumberText.Show(ShopUnits.Current.TemperatureDifference.Readable(window.Margin))
+        : QuantityText.Bound(window.Quantity, window.Margin);
 
     private void Open(string quantity) => (opened, isSaved) = (quantity, false);
 

@@ -2,6 +2,7 @@ using MeltShop.Operations.Grades;
 using MeltShop.Records.Grades;
 using MeltShop.Records.Reading.Grades;
 using MeltShop.Web.Components.Fields;
+using MeltShop.Web.Components.Limits;
 using Microsoft.AspNetCore.Components;
 
 namespace MeltShop.Web.Pages.Grades;
@@ -20,11 +21,11 @@ public sealed partial class WindowForm
 
     public WindowForm()
     {
-        quantity = form.Words("window.quantity", isRequired: true, WindowRow.Judge);
-        least = form.Quantity("window.least", 0, 100);
-        aim = form.Quantity("window.aim", 0, 100);
-        most = form.Quantity("window.most", 0, 100);
-        margin = form.Quantity("window.margin", 0, 100, isRequired: true);
+        quantity = form.Choice("window.quantity", isRequired: true);
+        least = form.Quantity("window.least");
+        aim = form.Quantity("window.aim");
+        most = form.Quantity("window.most");
+        margin = form.Quantity("window.margin", 0, isRequired: true);
     }
 
     [Parameter, EditorRequired]
@@ -60,6 +61,7 @@ public sealed partial class WindowForm
         opened = Standing;
         seen.Open(Grade.Version);
         quantity.Showing(Standing?.Quantity);
+        Choose();
         least.Showing(Standing?.Least);
         aim.Showing(Standing?.Aim);
         most.Showing(Standing?.Most);
@@ -68,7 +70,18 @@ public sealed partial class WindowForm
 
     protected override void OnParametersSet() => seen.Arrived(Grade.Version);
 
-    private static string Shown(double? value) => value is { } number ? NumberText.Show(number) : "–";
+    private string Unit => quantity.Value is { } chosen ? QuantityText.Unit(chosen) : "";
+
+    private string MarginUnit => margin.Dimension == Dimension.TemperatureDifference ? margin.Unit.Sign : Unit;
+
+    private string Shown(double? value) => QuantityText.Bound(quantity.Value ?? "", value);
+
+    private void Choose()
+    {
+        var dimension = QuantityText.Dimension(quantity.Value);
+        foreach (var bound in new[] { least, aim, most }) bound.Of(dimension);
+        margin.Of(dimension == Dimension.Temperature ? Dimension.TemperatureDifference : dimension);
+    }
 
     private async Task Save()
     {

@@ -1,7 +1,7 @@
-using MeltShop.Metallurgy.Elements;
 using MeltShop.Operations.Grades;
 using MeltShop.Records.Grades;
 using MeltShop.Web.Components.Fields;
+using MeltShop.Web.Components.Limits;
 
 namespace MeltShop.Web.Pages.Grades;
 
@@ -15,7 +15,7 @@ public sealed class WindowRow
     {
         (this.form, Offered) = (form, offered);
         Path = "row" + Guid.NewGuid().ToString("N")[..6];
-        Quantity = form.Words($"{Path}.quantity", isRequired: true, Judge).Showing(offered);
+        Quantity = form.Choice($"{Path}.quantity", isRequired: true).Showing(offered);
         (Least, Aim, Most) = (Percent("least"), Percent("aim"), Percent("most"));
         Margin = Percent("margin");
     }
@@ -45,8 +45,16 @@ public sealed class WindowRow
         foreach (var figure in Figures) form.Remove(figure);
     }
 
-    internal static string? Judge(string text) =>
-        text == "CE" || (Element.TryParse(text, out var element) && element != Element.Fe) ? null : "quantity.unknown";
+    /// <summary>Its unit is that of what was chosen.</summary>
+    public void Choose()
+    {
+        var dimension = QuantityText.Dimension(Quantity.Value);
+        foreach (var bound in new[] { Least, Aim, Most }) bound.Of(dimension);
+        Margin.Of(dimension == Dimension.Temperature ? Dimension.TemperatureDifference : dimension);
+    }
+
+    /// <summary>What stands behind its bounds; nothing for a pure number, and before one is chosen.</summary>
+    public string Unit => Quantity.Value is { } chosen ? QuantityText.Unit(chosen) : "";
 
     private QuantityEntry Percent(string field) => form.Quantity($"{Path}.{field}");
 }

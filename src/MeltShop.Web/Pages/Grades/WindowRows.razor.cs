@@ -7,8 +7,6 @@ namespace MeltShop.Web.Pages.Grades;
 /// <summary>The window of a new grade at one stage, a row for each quantity.</summary>
 public sealed partial class WindowRows
 {
-    private WindowRow? fresh;
-
     [Parameter, EditorRequired]
     public EntryForm Form { get; set; } = null!;
 
@@ -19,7 +17,7 @@ public sealed partial class WindowRows
     [Parameter, EditorRequired]
     public IList<WindowRow> Rows { get; set; } = [];
 
-    private void Add() => Rows.Add(fresh = new WindowRow(Form, null));
+    private void Add() => Rows.Add(new WindowRow(Form, null));
 
     private void Remove(WindowRow row)
     {

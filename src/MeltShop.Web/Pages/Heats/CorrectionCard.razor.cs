@@ -1,6 +1,7 @@
 using MeltShop.Metallurgy.Elements;
 using MeltShop.Web.Components.Entries;
 using MeltShop.Web.Components.Fields;
+using MeltShop.Web.Components.Limits;
 using MeltShop.Web.Components.Reading;
 using MeltShop.Web.Pages.Charge;
 using Microsoft.AspNetCore.Components;
@@ -28,7 +29,7 @@ public sealed partial class CorrectionCard
         Latest = Screen.Heat.Corrections.LastOrDefault(c => !c.Origin.IsCorrected) is { } last ? CorrectionTask.Of(last, Screen.Heat, Screen.Yard) : null;
 
     private static string Shown(PredictedValue of, double value) =>
-        Element.TryParse(of.Quantity, out var element) ? PercentText.Show(element, value) : NumberText.Show(value, LimitRow.DecimalsOf(of.Quantity));
+        Element.TryParse(of.Quantity, out var element) ? PercentText.Show(element, value) : QuantityText.Show(of.Quantity, value);
 
     private void Open(WeighingRow line)
     {

@@ -1,6 +1,7 @@
 using MeltShop.Metallurgy.Elements;
+using MeltShop.Metallurgy.Route;
+using MeltShop.Operations.Charging;
 using MeltShop.Operations.Correcting;
-using MeltShop.Operations.Laboratory;
 using MeltShop.Operations.Storing;
 using MeltShop.Records.Heats;
 using MeltShop.Records.Laboratory;
@@ -42,7 +43,7 @@ public sealed record CorrectionTask(
             ],
             proposal.Plan.TapOffKg,
             -heat.Metal.Where(m => m.Kind is FurnaceMetalKind.Pigged or FurnaceMetalKind.Tapped && !m.Origin.IsCorrected && m.Origin.ObservedAt >= correction.Origin.ObservedAt).Sum(m => m.Kg),
-            [.. proposal.Plan.Plan.Limits.Select(limit => PredictedValue.Of(limit.Quantity, limit.Value, sample))],
+            [.. proposal.Plan.Plan.Told().Select(limit => PredictedValue.Of(limit.Quantity, limit.Value, sample))],
             sample);
     }
 }
@@ -53,8 +54,9 @@ public sealed record PredictedValue(string Quantity, double Predicted, double? M
 {
     internal static PredictedValue Of(string name, double predicted, SampleView? sample)
     {
-        var quantity = LimitedQuantity.Of(name);
-        var isJudged = sample?.CarbonIsJudged != false || !quantity.Terms.ContainsKey(Element.C);
-        return new(name, predicted, isJudged && sample?.Analysis() is { } found && !quantity.AssumedZero(found).Any() ? quantity.Value(found) : null, isJudged);
+        var quantity = WindowQuantity.Find(name);
+        var isJudged = sample?.CarbonIsJudged != false || quantity?.Elements.Contains(Element.C) != true;
+        return new(
+            name, predicted, isJudged && sample?.Analysis() is { } found && quantity?.Missing(found).Count == 0 && quantity.IsMeantFor(found) ? quantity.Value(found) : null, isJudged);
     }
 }

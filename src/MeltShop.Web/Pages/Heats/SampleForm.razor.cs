@@ -1,5 +1,6 @@
 using MeltShop.Metallurgy;
 using MeltShop.Metallurgy.Elements;
+using MeltShop.Metallurgy.Route;
 using MeltShop.Operations.Drafts;
 using MeltShop.Records.Grades;
 using MeltShop.Records.Laboratory;
@@ -48,7 +49,7 @@ public sealed partial class SampleForm
 
     protected override void OnInitialized()
     {
-        var limited = Heat.Grade.At(WindowStage.Furnace).Select(window => Element.TryParse(window.Quantity, out var element) ? element : null).OfType<Element>();
+        var limited = Heat.Grade.At(WindowStage.Furnace).SelectMany(window => WindowQuantity.Find(window.Quantity)?.ToMeasure ?? []);
         entry = new SampleEntry(limited.Union([Element.C, Element.Si, Element.Mn, Element.P, Element.S]).Order());
         entry.Belongs("heatId", Heat.Heat.Id);
         if (Coin is { } coin) entry.Answers(coin);

@@ -1,5 +1,7 @@
+using MeltShop.Metallurgy.Elements;
 using MeltShop.Operations.Laboratory;
 using MeltShop.Records.Grades;
+using MeltShop.Web.Components.Limits;
 using Microsoft.AspNetCore.Components;
 
 namespace MeltShop.Web.Pages.Heats;
@@ -14,5 +16,9 @@ public sealed partial class SampleVerdicts
     public WindowStage Stage { get; set; }
 
     private string Named(params QuantityStanding[] standing) =>
-        string.Join(", ", Judged.Where(of => standing.Contains(of.Standing)).Select(of => of.Window.Quantity));
+        QuantityText.Names(LimitText, Judged.Where(of => standing.Contains(of.Standing)).Select(of => of.Window.Quantity));
+
+    /// <summary>The elements, and after a derived quantity those that it lacks: <c>Mn, CE (P)</c>.</summary>
+    private string Missing => string.Join(", ", Judged.Where(of => of.Standing == QuantityStanding.NotMeasured).Select(of =>
+        Element.TryParse(of.Window.Quantity, out _) ? of.Window.Quantity : $"{QuantityText.Name(LimitText, of.Window.Quantity)} ({string.Join(", ", of.Missing)})"));
 }

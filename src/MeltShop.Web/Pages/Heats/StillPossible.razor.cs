@@ -1,7 +1,7 @@
 using MeltShop.Charging.Problems;
 using MeltShop.Charging.WeighingIn;
-using MeltShop.Web.Components.Fields;
-using MeltShop.Web.Pages.Charge;
+using MeltShop.Metallurgy.Route;
+using MeltShop.Web.Components.Limits;
 using Microsoft.AspNetCore.Components;
 
 namespace MeltShop.Web.Pages.Heats;
@@ -18,13 +18,13 @@ public sealed partial class StillPossible
 
     private string Range(string quantity, double? least, double? most)
     {
-        var decimals = LimitRow.DecimalsOf(quantity);
+        string Show(double row) => QuantityText.Show(quantity, WindowQuantity.Told(quantity, row));
         return (least, most) switch
         {
             (null, null) => Text["Unsaid"],
-            ({ } low, null) => Text["From", NumberText.Show(low, decimals)],
-            (null, { } high) => Text["UpTo", NumberText.Show(high, decimals)],
-            ({ } low, { } high) => Text["FromTo", NumberText.Show(low, decimals), NumberText.Show(high, decimals)],
+            ({ } low, null) => Text["From", Show(low)],
+            (null, { } high) => Text["UpTo", Show(high)],
+            ({ } low, { } high) => Text["FromTo", Show(low), Show(high)],
         };
     }
 }

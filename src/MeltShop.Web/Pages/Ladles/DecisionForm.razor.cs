@@ -4,6 +4,7 @@ using MeltShop.Operations.Ladles;
 using MeltShop.Records.Ladles;
 using MeltShop.Records.Reading.Ladles;
 using MeltShop.Web.Components.Fields;
+using MeltShop.Web.Components.Limits;
 using Microsoft.AspNetCore.Components;
 
 namespace MeltShop.Web.Pages.Ladles;
@@ -40,7 +41,7 @@ public sealed partial class DecisionForm
         get
         {
             var outside = View.Verdicts.Where(v => v.Standing != WindowStanding.Inside).Select(v => v.Quantity).ToList();
-            return outside.Count == 0 ? Text["SeenIn"] : Text["SeenOut", string.Join(", ", outside)];
+            return outside.Count == 0 ? Text["SeenIn"] : Text["SeenOut", QuantityText.Names(LimitText, outside)];
         }
     }
 

@@ -1,4 +1,3 @@
-using MeltShop.Metallurgy.Elements;
 using MeltShop.Operations.Laboratory;
 using MeltShop.Records.Grades;
 using MeltShop.Records.Reading.Grades;
@@ -40,6 +39,4 @@ public sealed partial class LastMetalCard
     /// <summary>Null where the value is not the coin's: carbon through the chain has no burns.</summary>
     private QuantityJudgement? Judged(WindowVerdict verdict) => Judgements.FirstOrDefault(of => of.Window.Quantity == verdict.Quantity
         && of.Standing is not (QuantityStanding.NotMeasured or QuantityStanding.NotJudged) && of.Value == verdict.Value);
-
-    private static int Decimals(string quantity) => Element.TryParse(quantity, out var element) ? element.Decimals : 2;
 }

@@ -1,4 +1,5 @@
 using MeltShop.Metallurgy.Elements;
+using MeltShop.Metallurgy.Route;
 using MeltShop.Records.Grades;
 using MeltShop.Records.Laboratory;
 using MeltShop.Records.Reading.Grades;
@@ -32,7 +33,7 @@ public sealed partial class LastMetalForm
 
     protected override void OnInitialized()
     {
-        var limited = Grade.At(WindowStage.Poured).Select(window => Element.TryParse(window.Quantity, out var element) ? element : null).OfType<Element>();
+        var limited = Grade.At(WindowStage.Poured).SelectMany(window => WindowQuantity.Find(window.Quantity)?.ToMeasure ?? []);
         var usual = limited.Union([Element.Si, Element.Mn, Element.P, Element.S]).Order();
         entry = new SampleEntry(HasMagnesium ? [Element.Mg, .. usual.Where(element => element != Element.Mg)] : usual);
         entry.Kind.Showing(nameof(SampleKind.LastMetal));

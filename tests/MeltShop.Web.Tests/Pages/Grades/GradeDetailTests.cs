@@ -36,7 +36,7 @@ public sealed class GradeDetailTests : GradeTest
     [Theory]
     [InlineData("least", "0.5", "window.crossed")]
     [InlineData("aim", "0.6", "window.aimOutside")]
-    [InlineData("most", "-1", "number.tooSmall")]
+    [InlineData("most", "-1", "percent.negative")]
     [InlineData("most", "some", "number.notANumber")]
     [InlineData("margin", "", "number.missing")]
     public async Task Window_Wrong_IsToldAtItsFieldAndNothingIsSaved(string field, string typed, string code)
@@ -77,19 +77,25 @@ public sealed class GradeDetailTests : GradeTest
     }
 
     [Fact]
-    public async Task Quantity_Added_MustBeAnElementOrCe()
+    public async Task Quantity_Added_IsChosenAndStandsWithItsNameAndUnit()
     {
         var page = Open(Role.Metallurgist);
         page.FindAll("[data-stage=Furnace] button").Single(button => button.TextContent == "Another quantity").Click();
-        Type(page, "quantity", "Mo3");
-        Type(page, "most", "0.05");
+        Type(page, "most", "1210");
         await page.Find("[data-testid=window-form]").SubmitAsync();
-        Assert.Equal("quantity.unknown", page.Find("[data-field='window.quantity'] .field-error").GetAttribute("data-code"));
+        Assert.Equal("choice.missing", page.Find("[data-field='window.quantity'] .field-error").GetAttribute("data-code"));
 
-        Type(page, "quantity", "CE");
+        Choose(page, "pearliteFactor");
         await page.Find("[data-testid=window-form]").SubmitAsync();
-        page.WaitForAssertion(() => Assert.NotNull(page.Find("[data-stage=Furnace] [data-quantity=CE]")));
+        page.WaitForAssertion(() => Assert.Equal("bound.outOfRange", page.Find("[data-field='window.most'] .field-error").GetAttribute("data-code")), Patience);
+
+        Choose(page, "liquidusC");
+        await page.Find("[data-testid=window-form]").SubmitAsync();
+        page.WaitForAssertion(() => Assert.Contains("liquidus, °C", page.Find("[data-stage=Furnace] [data-quantity=liquidusC]").TextContent, StringComparison.Ordinal), Patience);
+        Assert.Equal(1210, (await Window(WindowStage.Furnace, "liquidusC"))!.Most);
     }
+
+    private static void Choose(IRenderedComponent<GradeDetail> page, string quantity) => page.Find("[data-field='window.quantity'] select").Change(quantity);
 
     private static void Type(IRenderedComponent<GradeDetail> page, string field, string text) =>
         page.Find($"[data-field='window.{field}'] input").Change(text);

@@ -1,0 +1,51 @@
+using MeltShop.Charging.Plans;
+using MeltShop.Metallurgy.Elements;
+using MeltShop.Metallurgy.Route;
+
+namespace MeltShop.Operations.Charging;
+
+/// <summary>What a plan says of its rows, in the units of the quantities that they stand for.</summary>
+public static class ToldLimit
+{
+    /// <summary>One row: value, bounds, scatter and cost of a bound; near the row's value where the quantity is curved.</summary>
+    public static LimitOutcome Told(this LimitOutcome outcome)
+    {
+        ArgumentNullException.ThrowIfNull(outcome);
+        double? Of(double? row) => row is { } number ? WindowQuantity.Told(outcome.Quantity, number) : null;
+        var value = WindowQuantity.Told(outcome.Quantity, outcome.Value);
+        if (value == outcome.Value) return outcome;
+        var (least, most) = (Of(outcome.Min), Of(outcome.Max));
+        return outcome with
+        {
+            Value = value,
+            Min = least,
+            Max = most,
+            StandardDeviation = outcome.StandardDeviation * value, // d(eˣ) = eˣ dx
+            MarginalCost = outcome.MarginalCost / (outcome.Binding is BindingBound.Min ? least : most),
+        };
+    }
+
+    /// <summary>All rows, those of one quantity as one: a curved one has a row for each bound.</summary>
+    public static IReadOnlyList<LimitOutcome> Told(this ChargePlan plan)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        return [.. plan.Limits.Select(row => Exact(row, plan.Analysis)).GroupBy(outcome => outcome.Quantity).Select(rows => rows.Count() == 1 ? rows.Single() : Joined([.. rows]))];
+    }
+
+    // Where the row speaks of the plan's own iron, and not of what a treatment makes of it, the quantity is known beside its bound too.
+    private static LimitOutcome Exact(LimitOutcome row, Analysis analysis)
+    {
+        var told = row.Told();
+        if (WindowQuantity.Find(row.Quantity) is not { Line: null } curved) return told;
+        var own = curved.Rows(new(told.Min, null, told.Max));
+        return own.Any(line => Math.Abs(line.Quantity.Value(analysis) - row.Value) < Bounds.Tolerance) ? told with { Value = curved.Value(analysis) } : told;
+    }
+
+    // Each row is exact at its own bound: the one that the value is nearer to tells it.
+    private static LimitOutcome Joined(LimitOutcome[] rows)
+    {
+        var nearest = rows.MinBy(row => Math.Min(Math.Abs(row.Value - row.Min ?? double.PositiveInfinity), Math.Abs(row.Value - row.Max ?? double.PositiveInfinity)))!;
+        var bound = rows.FirstOrDefault(row => row.Binding is not BindingBound.None) ?? nearest;
+        return nearest with { Min = rows.Max(row => row.Min), Max = rows.Min(row => row.Max), Binding = bound.Binding, MarginalCost = bound.MarginalCost };
+    }
+}
