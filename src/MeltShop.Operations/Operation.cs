@@ -43,8 +43,9 @@ public abstract class Operation<TCommand, TResult>(Recorder recorder, TimeProvid
     /// <summary>The drafts go in the same transaction: what is refused leaves them where they are.</summary>
     private async Task<Written<TResult>> Take(Writing writing, TCommand command, CancellationToken cancellation)
     {
-        if (command.DraftSubject is { } subject) await writing.Db.Drafts.Where(d => d.Subject == subject).ExecuteDeleteAsync(cancellation);
-        return await Write(writing, command, cancellation);
+        var gone = command.DraftSubject is { } subject ? await writing.Db.Drafts.Where(d => d.Subject == subject).ExecuteDeleteAsync(cancellation) : 0;
+        var written = await Write(writing, command, cancellation);
+        return gone > 0 ? written.And(new(ChangeKind.Draft, 0)) : written;
     }
 
     /// <summary>What can be said of the fields without looking into the records.</summary>
@@ -71,6 +72,7 @@ public abstract class Operation<TCommand, TResult>(Recorder recorder, TimeProvid
     /// <summary>The same where the row says no version, or the person saw none: what was changed is not told.</summary>
     protected static Written<TResult> Stale() => Refuse("version", SeenRow.Code);
 
+    /// <summary>It is done. The rows that it wrote are announced by themselves (<see cref="ChangedThings"/>); a notice here says what changed with them.</summary>
     protected static Written<TResult> Done(TResult result, params ChangeNotice[] notices) => Written<TResult>.Of(result, notices);
 
     /// <summary>Checks the state that the records are in and writes; after a refusal nothing of it stays.</summary>

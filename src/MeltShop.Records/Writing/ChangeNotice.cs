@@ -1,3 +1,5 @@
+using System.Text.Json.Serialization;
+
 namespace MeltShop.Records.Writing;
 
 /// <summary>Says that something changed, so that whoever shows it reads it again.</summary>
@@ -8,6 +10,11 @@ public sealed record ChangeNotice(string Kind, long Id, Guid? Version = null)
 {
     /// <summary>Something may have changed unheard: it concerns whoever listens.</summary>
     public static ChangeNotice Anything { get; } = new("anything", 0);
+
+    /// <summary>A heat and its ladles are shown with it: what went in, what was measured, what they are judged by and where they stand.</summary>
+    [JsonIgnore]
+    public bool IsOfHeats => Kind is ChangeKind.Heat or ChangeKind.TreatedLadle or ChangeKind.Sample or ChangeKind.Instrument or ChangeKind.Grade
+        or ChangeKind.Plan or ChangeKind.Furnace or ChangeKind.Ladle or ChangeKind.Material;
 }
 
 /// <summary>What a change notice can be about.</summary>

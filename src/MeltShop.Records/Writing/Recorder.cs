@@ -81,7 +81,7 @@ public sealed class Recorder(IDbContextFactory<RecordsContext> contexts, ChangeN
         await db.Entries.Where(e => e.Key == entry.Key).ExecuteUpdateAsync(e => e.SetProperty(x => x.Result, result), ct);
         if (!db.Bulk.IsEmpty) await db.PackQuickly(ct);
         await Trail.Append(db, entry, stamp, RecordsJson.Payload(entry.Payload, result, images.Rows, db.Bulk), ct);
-        await notices.Commit(db, written.Notices, ct);
+        await notices.Commit(db, ChangedThings.Of(written.Notices, images.Rows), ct);
         return new(written.Value, [], false);
     }
 

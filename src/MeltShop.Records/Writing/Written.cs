@@ -14,6 +14,9 @@ public sealed class Written<TResult>
 
     public static Written<TResult> Of(TResult value, params IReadOnlyList<ChangeNotice> notices) => new(value, notices, []);
 
+    /// <summary>The same with something more to tell of; a refusal stays one.</summary>
+    public Written<TResult> And(ChangeNotice notice) => new(Value, [.. Notices, notice], Findings);
+
     public static Written<TResult> Refused(params IReadOnlyList<Finding> findings) =>
         findings.Count > 0 ? new(default, [], findings) : throw new ArgumentException("A refusal names at least one finding.", nameof(findings));
 }

@@ -43,6 +43,5 @@ public sealed partial class CastingsDetail
 
     protected override Task<CastingsContent?> Read(CancellationToken ct) => new CastingsReading(Page, SitePage, Forecast, Board).Load(Id, ct);
 
-    protected override bool Concerns(ChangeNotice change) =>
-        change.Kind == ChangeKind.TreatedLadle ? change.Id == Id : change.Kind is ChangeKind.Sample or ChangeKind.Grade;
+    protected override bool Concerns(ChangeNotice change) => change.IsOfHeats;
 }

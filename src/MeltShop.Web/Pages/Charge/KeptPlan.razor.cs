@@ -47,7 +47,7 @@ public sealed partial class KeptPlan
         return plan;
     }
 
-    protected override bool Concerns(ChangeNotice change) => change.Kind is ChangeKind.Heat or ChangeKind.Material;
+    protected override bool Concerns(ChangeNotice change) => change.Kind is ChangeKind.Heat or ChangeKind.Material or ChangeKind.Furnace or ChangeKind.Grade or ChangeKind.Plan;
 
     private async Task Open(PlanView plan, CancellationToken ct)
     {

@@ -46,8 +46,12 @@ public sealed partial class CorrectionPlanning
 
     protected override bool IsEmpty(CorrectionScreen view) => view.Facts is null;
 
-    protected override bool Concerns(ChangeNotice change) => change.Kind is ChangeKind.Sample or ChangeKind.Material or ChangeKind.Grade or ChangeKind.Furnace or ChangeKind.Order
-        || (change.Kind == ChangeKind.Heat && change.Id == HeatId);
+    protected override bool Concerns(ChangeNotice change) => change.Kind switch
+    {
+        ChangeKind.Heat => change.Id == HeatId,
+        ChangeKind.Sample or ChangeKind.Material or ChangeKind.Grade or ChangeKind.Furnace or ChangeKind.Order or ChangeKind.Plan or ChangeKind.Instrument => true,
+        _ => false,
+    };
 
     protected override void Arrived(CorrectionScreen view)
     {

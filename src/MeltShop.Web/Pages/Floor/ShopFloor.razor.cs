@@ -33,7 +33,7 @@ public sealed partial class ShopFloor
     protected override bool IsEmpty(FloorContent view) => view.Floor.Furnaces.Count == 0;
 
     protected override bool Concerns(ChangeNotice change) => change.Kind
-        is ChangeKind.Heat or ChangeKind.Sample or ChangeKind.TreatedLadle or ChangeKind.Furnace or ChangeKind.Site or ChangeKind.Grade;
+        is ChangeKind.Heat or ChangeKind.Sample or ChangeKind.TreatedLadle or ChangeKind.Furnace or ChangeKind.Site or ChangeKind.Grade or ChangeKind.Ladle;
 
     /// <summary>Minutes go on while nothing changes.</summary>
     protected override void OnAfterRender(bool firstRender)

@@ -19,5 +19,5 @@ public sealed partial class GradeDetail
 
     protected override Task<GradeView?> Read(CancellationToken ct) => Page.Grade(Id, ct);
 
-    protected override bool Concerns(ChangeNotice change) => change is { Kind: ChangeKind.Grade } && change.Id == Id;
+    protected override bool Concerns(ChangeNotice change) => change.Kind == ChangeKind.Grade ? change.Id == Id : change.Kind is ChangeKind.Material;
 }

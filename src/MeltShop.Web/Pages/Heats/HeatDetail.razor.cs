@@ -63,8 +63,7 @@ public sealed partial class HeatDetail
             ? new HeatScreen(heat, (await Yard.Load(null, ct)).Materials)
             : null;
 
-    protected override bool Concerns(ChangeNotice change) =>
-        (change.Kind == ChangeKind.Heat && change.Id == HeatId) || change.Kind is ChangeKind.TreatedLadle or ChangeKind.Grade or ChangeKind.Furnace;
+    protected override bool Concerns(ChangeNotice change) => change.Kind == ChangeKind.Heat ? change.Id == HeatId : change.IsOfHeats;
 
     /// <summary>The parts of the page, the next thing to do first.</summary>
     private static IReadOnlyList<HeatSection> Sections(HeatState state) => state switch

@@ -28,7 +28,7 @@ public sealed partial class WeighingSheet
         return await Task.Run(() => WeighingSheetView.Of(heat, yard, ct), ct);
     }
 
-    protected override bool Concerns(ChangeNotice change) => change.Kind is ChangeKind.Heat or ChangeKind.Material;
+    protected override bool Concerns(ChangeNotice change) => change.Kind == ChangeKind.Heat ? change.Id == HeatId : change.IsOfHeats;
 
     private Task Print() => Browser.InvokeVoidAsync("print").AsTask();
 }

@@ -90,7 +90,7 @@ public sealed partial class HistoryList
     protected override bool IsEmpty(HistoryContent view) =>
         view.History.Rows.Count == 0 && InAddress == new HistoryFilter() && PlaceInAddress is null;
 
-    protected override bool Concerns(ChangeNotice change) => change.Kind is ChangeKind.Heat or ChangeKind.TreatedLadle;
+    protected override bool Concerns(ChangeNotice change) => change.Kind is ChangeKind.Heat or ChangeKind.TreatedLadle or ChangeKind.Furnace or ChangeKind.Grade;
 
     private static Choice Line(NamedRow row) => new(Address(row.Id)!, row.Name);
 

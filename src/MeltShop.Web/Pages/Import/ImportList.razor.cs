@@ -46,7 +46,7 @@ public sealed partial class ImportList
 
     protected override bool IsEmpty(ImportView view) => view.Maps.Count == 0 && view.Files.Count == 0;
 
-    protected override bool Concerns(ChangeNotice change) => change.Kind == ChangeKind.Import;
+    protected override bool Concerns(ChangeNotice change) => change.Kind is ChangeKind.Import or ChangeKind.Instrument;
 
     protected override void Arrived(ImportView view)
     {

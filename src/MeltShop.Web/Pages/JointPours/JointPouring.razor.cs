@@ -31,7 +31,7 @@ public sealed partial class JointPouring
 
     protected override async Task<EquipmentView?> Read(CancellationToken ct) => await Page.Load(ct);
 
-    protected override bool Concerns(ChangeNotice change) => change.Kind is ChangeKind.Ladle;
+    protected override bool Concerns(ChangeNotice change) => change.Kind is ChangeKind.Ladle or ChangeKind.TreatedLadle;
 
     private void Add() => ladles.Add(new(form, ladles.Count));
 

@@ -36,7 +36,7 @@ public sealed partial class InstrumentDetail
 
     protected override Task<InstrumentDetailView?> Read(CancellationToken ct) => Page.Load(Id, ct);
 
-    protected override bool Concerns(ChangeNotice change) => change.Kind is ChangeKind.Instrument or ChangeKind.Sample;
+    protected override bool Concerns(ChangeNotice change) => change.Kind is ChangeKind.Instrument or ChangeKind.Sample or ChangeKind.Heat or ChangeKind.Grade;
 
     private static string Shown(double? figure, string unit) => figure is { } value ? NumberText.Show(value) + unit : "–";
 }

@@ -20,7 +20,7 @@ public sealed partial class LaboratoryDesk
 
     protected override async Task<LaboratoryView?> Read(CancellationToken ct) => await Page.Load(ct);
 
-    protected override bool Concerns(ChangeNotice change) => change.Kind is ChangeKind.Instrument or ChangeKind.Sample;
+    protected override bool Concerns(ChangeNotice change) => change.Kind is ChangeKind.Instrument or ChangeKind.Sample or ChangeKind.Heat;
 
     // No value is torn apart at the end of a line.
     private static string Values(ReferenceView reference) => string.Join("; ", reference.Values.Select(v =>

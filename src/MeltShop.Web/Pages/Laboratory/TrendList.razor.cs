@@ -120,7 +120,8 @@ public sealed partial class TrendList
     private string? Signal(TrendControl? control, TrendPoint point) =>
         control?.Signals[point.SampleId].Select(rule => Text["Rule." + rule].Value).ToList() is { Count: > 0 } rules ? string.Join("; ", rules) : null;
 
-    protected override bool Concerns(ChangeNotice change) => change.Kind is ChangeKind.Sample;
+    protected override bool Concerns(ChangeNotice change) => 
+        change.Kind is ChangeKind.Sample or ChangeKind.Heat or ChangeKind.Grade or ChangeKind.Furnace or ChangeKind.Instrument;
 
     private void Ask() => Addresses.NavigateTo(Addresses.GetUriWithQueryParameters(new Dictionary<string, object?>
     {

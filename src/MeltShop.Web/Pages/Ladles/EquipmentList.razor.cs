@@ -29,5 +29,5 @@ public sealed partial class EquipmentList
         return await Page.Load(ct);
     }
 
-    protected override bool Concerns(ChangeNotice change) => change.Kind is ChangeKind.Ladle;
+    protected override bool Concerns(ChangeNotice change) => change.Kind is ChangeKind.Ladle or ChangeKind.TreatedLadle or ChangeKind.Sample;
 }

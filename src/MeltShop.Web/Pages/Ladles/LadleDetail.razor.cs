@@ -53,8 +53,7 @@ public sealed partial class LadleDetail
         return new(ladle, Iron(ladle), last, verdicts);
     }
 
-    protected override bool Concerns(ChangeNotice change) =>
-        change.Kind == ChangeKind.TreatedLadle ? change.Id == Id : change.Kind is ChangeKind.Sample or ChangeKind.Grade or ChangeKind.Ladle or ChangeKind.Instrument;
+    protected override bool Concerns(ChangeNotice change) => change.IsOfHeats;
 
     // Where no alloy lay in a pocket, the first dose stands for it.
     private static TreatedIron? Iron(LadleView ladle) =>

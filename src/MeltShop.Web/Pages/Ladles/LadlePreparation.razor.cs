@@ -43,8 +43,7 @@ public sealed partial class LadlePreparation
 
     protected override bool IsEmpty(LadleView view) => view.Ladles.Count == 0 || view.LastBath is null;
 
-    protected override bool Concerns(ChangeNotice change) => change.Kind
-        is ChangeKind.Heat or ChangeKind.Sample or ChangeKind.Ladle or ChangeKind.Material or ChangeKind.Grade or ChangeKind.TreatedLadle;
+    protected override bool Concerns(ChangeNotice change) => change.IsOfHeats;
 
     protected override void Arrived(LadleView view)
     {

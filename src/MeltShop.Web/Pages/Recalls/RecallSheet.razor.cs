@@ -78,7 +78,7 @@ public sealed partial class RecallSheet
             new(Chosen, name, lot.Value, start?.At, end?.At, depth), ct));
     }
 
-    protected override bool Concerns(ChangeNotice change) => change.Kind is ChangeKind.Heat or ChangeKind.TreatedLadle;
+    protected override bool Concerns(ChangeNotice change) => change.IsOfHeats;
 
     private AskedTime? Asked(string? text, int daysLater) =>
         HistoryAddress.ReadInstant(text) is { } instant ? new(Site.DayOf(instant), instant, IsExact: true)
