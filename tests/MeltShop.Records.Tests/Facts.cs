@@ -67,10 +67,10 @@ public static class Facts
         MaterialId = materialId, PricePerTonne = price,
     };
 
-    public static StockFact Stock(this Stamp stamp, long materialId, double kg, StockKind kind = StockKind.Received) => new()
+    public static StockFact Stock(this Stamp stamp, long materialId, double kg, StockKind kind = StockKind.Received, string? lot = null) => new()
     {
         EntryKey = stamp.EntryKey, PersonId = stamp.PersonId, ObservedAt = stamp.ObservedAt, EnteredAt = stamp.EnteredAt,
-        MaterialId = materialId, Kind = kind, Kg = kg,
+        MaterialId = materialId, Kind = kind, Kg = kg, Lot = lot,
     };
 
     public static Weighing Weighing(this Stamp stamp, long heatId, long materialId, double kg, long? supersedes = null, bool intoBath = false) => new()
@@ -95,11 +95,18 @@ public static class Facts
     };
 
     /// <summary>A bath coin with carbon and silicon.</summary>
-    public static Sample Coin(this Stamp stamp, long heatId, double carbon, bool isGrey, long? supersedes = null) => new()
+    public static Sample Coin(this Stamp stamp, long heatId, double carbon, bool isGrey, long? supersedes = null, string? number = null) => new()
     {
         EntryKey = stamp.EntryKey, PersonId = stamp.PersonId, ObservedAt = stamp.ObservedAt, EnteredAt = stamp.EnteredAt,
-        HeatId = heatId, Kind = SampleKind.Bath, GreyFracture = isGrey, SupersedesId = supersedes, Reason = supersedes is null ? null : "misread",
+        HeatId = heatId, Kind = SampleKind.Bath, CoinNumber = number, GreyFracture = isGrey, SupersedesId = supersedes, Reason = supersedes is null ? null : "misread",
         Means = [new() { Element = Element.C, Percent = carbon, Count = 1 }, new() { Element = Element.Si, Percent = 1.5, Count = 1 }],
+    };
+
+    /// <summary>A bath coin whose result has not come.</summary>
+    public static CoinOnItsWay Sent(this Stamp stamp, long heatId, string number) => new()
+    {
+        EntryKey = stamp.EntryKey, PersonId = stamp.PersonId, ObservedAt = stamp.ObservedAt, EnteredAt = stamp.EnteredAt,
+        HeatId = heatId, Kind = SampleKind.Bath, CoinNumber = number,
     };
 
     public static BurnDecision SetAside(this Stamp stamp, long sampleId, int ordinal) => new()

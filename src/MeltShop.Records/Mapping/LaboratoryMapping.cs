@@ -21,6 +21,7 @@ internal static class LaboratoryMapping
             sample.Refers<Sample, CoinOnItsWay>(s => s.CoinOnItsWayId);
             sample.HasIndex(s => s.CoinOnItsWayId);
             sample.HasIndex(s => s.HeatId);
+            sample.HasIndex(s => s.CoinNumber).HasFilter("\"CoinNumber\" IS NOT NULL");
             sample.HasIndex(s => s.TreatedLadleId);
         });
         model.Entity<SampleFigure>(figure =>
@@ -33,6 +34,7 @@ internal static class LaboratoryMapping
             coin.Refers<CoinOnItsWay, Heat>(c => c.HeatId);
             coin.Refers<CoinOnItsWay, TreatedLadle>(c => c.TreatedLadleId);
             coin.HasIndex(c => c.HeatId);
+            coin.HasIndex(c => c.CoinNumber);
         });
         model.Entity<Burn>(burn =>
         {

@@ -37,6 +37,7 @@ internal static class YardMapping
             stock.Refers<StockFact, Heat>(s => s.HeatId);
             stock.HasIndex(s => s.MaterialId);
             stock.HasIndex(s => s.HeatId);
+            stock.HasIndex(s => s.Lot).HasFilter("\"Lot\" IS NOT NULL");
         });
     }
 }

@@ -1307,6 +1307,8 @@ namespace MeltShop.Records.Migrations.Postgres
 
                     b.HasKey("Id");
 
+                    b.HasIndex("CoinNumber");
+
                     b.HasIndex("EntryKey");
 
                     b.HasIndex("HeatId");
@@ -1593,6 +1595,9 @@ namespace MeltShop.Records.Migrations.Postgres
                         .HasColumnType("bigint");
 
                     b.HasKey("Id");
+
+                    b.HasIndex("CoinNumber")
+                        .HasFilter("\"CoinNumber\" IS NOT NULL");
 
                     b.HasIndex("CoinOnItsWayId");
 
@@ -3034,6 +3039,9 @@ namespace MeltShop.Records.Migrations.Postgres
                     b.HasIndex("EntryKey");
 
                     b.HasIndex("HeatId");
+
+                    b.HasIndex("Lot")
+                        .HasFilter("\"Lot\" IS NOT NULL");
 
                     b.HasIndex("MaterialId");
 

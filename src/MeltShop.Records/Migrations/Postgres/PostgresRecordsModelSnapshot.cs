@@ -1304,6 +1304,8 @@ namespace MeltShop.Records.Migrations.Postgres
 
                     b.HasKey("Id");
 
+                    b.HasIndex("CoinNumber");
+
                     b.HasIndex("EntryKey");
 
                     b.HasIndex("HeatId");
@@ -1590,6 +1592,9 @@ namespace MeltShop.Records.Migrations.Postgres
                         .HasColumnType("bigint");
 
                     b.HasKey("Id");
+
+                    b.HasIndex("CoinNumber")
+                        .HasFilter("\"CoinNumber\" IS NOT NULL");
 
                     b.HasIndex("CoinOnItsWayId");
 
@@ -3031,6 +3036,9 @@ namespace MeltShop.Records.Migrations.Postgres
                     b.HasIndex("EntryKey");
 
                     b.HasIndex("HeatId");
+
+                    b.HasIndex("Lot")
+                        .HasFilter("\"Lot\" IS NOT NULL");
 
                     b.HasIndex("MaterialId");
 

@@ -1252,6 +1252,8 @@ namespace MeltShop.Records.Migrations.Sqlite
 
                     b.HasKey("Id");
 
+                    b.HasIndex("CoinNumber");
+
                     b.HasIndex("EntryKey");
 
                     b.HasIndex("HeatId");
@@ -1524,6 +1526,9 @@ namespace MeltShop.Records.Migrations.Sqlite
                         .HasColumnType("INTEGER");
 
                     b.HasKey("Id");
+
+                    b.HasIndex("CoinNumber")
+                        .HasFilter("\"CoinNumber\" IS NOT NULL");
 
                     b.HasIndex("CoinOnItsWayId");
 
@@ -2917,6 +2922,9 @@ namespace MeltShop.Records.Migrations.Sqlite
                     b.HasIndex("EntryKey");
 
                     b.HasIndex("HeatId");
+
+                    b.HasIndex("Lot")
+                        .HasFilter("\"Lot\" IS NOT NULL");
 
                     b.HasIndex("MaterialId");
 

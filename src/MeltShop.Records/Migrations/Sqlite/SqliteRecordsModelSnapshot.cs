@@ -1249,6 +1249,8 @@ namespace MeltShop.Records.Migrations.Sqlite
 
                     b.HasKey("Id");
 
+                    b.HasIndex("CoinNumber");
+
                     b.HasIndex("EntryKey");
 
                     b.HasIndex("HeatId");
@@ -1521,6 +1523,9 @@ namespace MeltShop.Records.Migrations.Sqlite
                         .HasColumnType("INTEGER");
 
                     b.HasKey("Id");
+
+                    b.HasIndex("CoinNumber")
+                        .HasFilter("\"CoinNumber\" IS NOT NULL");
 
                     b.HasIndex("CoinOnItsWayId");
 
@@ -2914,6 +2919,9 @@ namespace MeltShop.Records.Migrations.Sqlite
                     b.HasIndex("EntryKey");
 
                     b.HasIndex("HeatId");
+
+                    b.HasIndex("Lot")
+                        .HasFilter("\"Lot\" IS NOT NULL");
 
                     b.HasIndex("MaterialId");
 

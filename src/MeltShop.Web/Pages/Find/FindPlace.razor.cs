@@ -1,3 +1,4 @@
+using MeltShop.Records.People;
 using MeltShop.Records.Reading.Finding;
 using MeltShop.Records.Writing;
 using MeltShop.Web.Components.Fields;
@@ -22,18 +23,21 @@ public sealed partial class FindPlace
     protected override async Task<FoundView?> Read(CancellationToken ct)
     {
         words.Showing(WordsInAddress);
-        return await Page.Load(WordsInAddress, ct);
+        return await Page.Load(WordsInAddress, May([Role.Administrator]), ct);
     }
 
-    protected override bool Concerns(ChangeNotice change) => change.Kind is ChangeKind.Heat or ChangeKind.Order or ChangeKind.Material or ChangeKind.Grade or ChangeKind.Furnace;
+    protected override bool Concerns(ChangeNotice change) => change.IsOfHeats || change.Kind is ChangeKind.Order or ChangeKind.Person;
 
     private void Look() => Addresses.NavigateTo(Addresses.GetUriWithQueryParameter("words", words.Text.Trim() is { Length: > 0 } text ? text : null));
 
     private static string Address(Found row) => row.Kind switch
     {
-        FoundKind.Heat => $"/heats/{row.Id}",
+        FoundKind.Heat or FoundKind.Coin => $"/heats/{row.Id}",
         FoundKind.Order => $"/orders/{row.Id}",
-        FoundKind.Material => $"/yard/{row.Id}",
+        FoundKind.Material or FoundKind.Lot => $"/yard/{row.Id}",
+        FoundKind.Ladle => $"/equipment#ladle-{row.Id}",
+        FoundKind.Instrument => $"/laboratory/instruments/{row.Id}",
+        FoundKind.Person => $"/people#person-{row.Id}",
         FoundKind.Grade => $"/grades/{row.Id}",
         _ => $"/history?furnace={row.Id}",
     };

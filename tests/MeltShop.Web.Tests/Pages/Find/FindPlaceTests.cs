@@ -16,6 +16,7 @@ public sealed class FindPlaceTests : DemoShopTest
     [InlineData("wheel", "Order", "/orders/")]
     [InlineData("500-7", "Grade", "/grades/")]
     [InlineData("furnace-1", "Furnace", "/history?furnace=")]
+    [InlineData("ladle-1500", "Ladle", "/equipment#ladle-")]
     public void Find_WordsInTheAddress_LeadToWhatIsCalledSo(string words, string kind, string address)
     {
         var row = Open($"/find?words={words}").Find($"[data-kind={kind}]");
@@ -60,7 +61,7 @@ public sealed class FindPlaceTests : DemoShopTest
         Speak(PseudoLanguage.Culture);
         var page = Open("/find?words=500-7");
 
-        var found = await The<FindPage>().Load("500-7", Cancellation);
+        var found = await The<FindPage>().Load("500-7", ct: Cancellation);
         Assert.Empty(Marks.WordsOutside(page.Nodes, [.. found.Rows.Select(row => row.More).Where(more => more.Length > 0), .. found.Rows.Select(row => row.Code)]));
     }
 
