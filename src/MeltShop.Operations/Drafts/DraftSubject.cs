@@ -14,6 +14,9 @@ public static partial class DraftSubject
     /// <summary>A coin of the last metal of a treated ladle.</summary>
     public static string LastMetal(long treatedLadleId) => FormattableString.Invariant($"ladle/{treatedLadleId}/last-metal");
 
+    /// <summary>A control sample of an instrument.</summary>
+    public static string ControlSample(long instrumentId) => FormattableString.Invariant($"instrument/{instrumentId}/control-sample");
+
     /// <summary>Whether it has the form of one.</summary>
     public static bool IsOne(string? subject) => subject is not null && Shape().IsMatch(subject);
 

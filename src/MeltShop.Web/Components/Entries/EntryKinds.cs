@@ -26,6 +26,7 @@ public static class EntryKinds
         [nameof(RecordRest)] = new(() => new RestEntry(), services => services.GetRequiredService<RecordRest>().Roles),
         [nameof(RecordInoculation)] = new(() => new InoculationEntry(), services => services.GetRequiredService<RecordInoculation>().Roles),
         [nameof(TakeBack)] = new(() => new TakeBackEntry(), services => services.GetRequiredService<TakeBack>().Roles),
+        [nameof(RecordControlSample)] = new(() => new ControlSampleEntry([]), services => services.GetRequiredService<RecordControlSample>().Roles),
         [nameof(RecordSample)] = new(() => new SampleEntry([]), services => services.GetRequiredService<RecordSample>().Roles),
     };
 

@@ -1,5 +1,4 @@
 using System.Globalization;
-using System.Text.RegularExpressions;
 using MeltShop.Metallurgy;
 using MeltShop.Metallurgy.Elements;
 using MeltShop.Operations;
@@ -14,11 +13,8 @@ using MeltShop.Web.Pages.Heats;
 namespace MeltShop.Web.Components.Entries;
 
 /// <summary>A coin with its burns: of the bath of a heat, or of the last metal of a ladle.</summary>
-public sealed partial class SampleEntry : TypedEntry<long>
+public sealed class SampleEntry : TypedEntry<long>
 {
-    /// <summary>More sparks a coin has no room for.</summary>
-    public const int MostBurns = 20;
-
     /// <summary>How a coin broke.</summary>
     public const string White = "white", Grey = "grey";
 
@@ -74,10 +70,6 @@ public sealed partial class SampleEntry : TypedEntry<long>
 
     private long? TreatedLadleId => About.ContainsKey("treatedLadleId") ? Id("treatedLadleId") : null;
 
-    /// <summary>Burn (from 0) and element symbol of a cell's path; null for a path of something else.</summary>
-    public static (int Burn, string Symbol)? Place(string path) => CellPath().Match(path) is { Success: true } cell
-        ? (int.Parse(cell.Groups[1].Value, NumberStyles.None, CultureInfo.InvariantCulture), cell.Groups[2].Value) : null;
-
     /// <summary>Says that it is the result of a coin that was sent ahead.</summary>
     public void Answers(CoinView coin)
     {
@@ -90,13 +82,7 @@ public sealed partial class SampleEntry : TypedEntry<long>
     }
 
     /// <inheritdoc/>
-    public override FieldEntry? Field(string path)
-    {
-        if (Place(path) is not var (burn, symbol)) return base.Field(path);
-        if (burn >= MostBurns || !Element.TryParse(symbol, out var element) || element == Element.Fe) return null;
-        while (Burns.Burns <= burn) Burns.AddBurn();
-        return Burns.Cell(burn, element);
-    }
+    public override FieldEntry? Field(string path) => Burns.CellAt(path) ?? base.Field(path);
 
     protected override IEnumerable<Finding> Check() =>
         TreatedLadleId is not null && !OfTheLadle.Contains(Chosen) ? [new("kind", "sample.otherOfLadle")] : HasFigures ? [] : Burns.Check();
@@ -110,7 +96,4 @@ public sealed partial class SampleEntry : TypedEntry<long>
         made.Key, TakenAt(made), Id("heatId"), TreatedLadleId, Chosen, HasFigures ? [] : Burns.Inputs(), Coin.Value, Remarks.Value,
         long.TryParse(Instrument.Value, NumberStyles.None, CultureInfo.InvariantCulture, out var instrument) ? instrument : null,
         !HasFigures && Fracture.Value == Grey, !HasFigures && IsMeanOnly, HasFigures ? FigureFields.Inputs(Figures) : null, CoinId) { DraftSubject = DraftSubject });
-
-    [GeneratedRegex(@"^burns\[([0-9]{1,2})\]\.([A-Z][a-z]?)$")]
-    private static partial Regex CellPath();
 }

@@ -1,3 +1,5 @@
+using System.Globalization;
+using System.Text.RegularExpressions;
 using MeltShop.Metallurgy;
 using MeltShop.Metallurgy.Elements;
 using MeltShop.Operations.Laboratory;
@@ -7,8 +9,11 @@ using MeltShop.Web.Components.Fields;
 namespace MeltShop.Web.Pages.Heats;
 
 /// <summary>The burns of one coin as they are typed: a row a burn, an element a column. An empty cell was not measured.</summary>
-public sealed class SampleDraft
+public sealed partial class SampleDraft
 {
+    /// <summary>More sparks a coin has no room for.</summary>
+    public const int MostBurns = 20;
+
     private const int UsualBurns = 3;
 
     private readonly EntryForm form;
@@ -54,6 +59,18 @@ public sealed class SampleDraft
 
     public QuantityEntry Cell(int burn, Element element) => burns[burn][element];
 
+    /// <summary>The cell of a path, with the rows up to it; null where the path is of something else, or no such cell can be.</summary>
+    public QuantityEntry? CellAt(string path)
+    {
+        if (Place(path) is not var (burn, symbol) || burn >= MostBurns || !Element.TryParse(symbol, out var element) || element == Element.Fe) return null;
+        while (Burns <= burn) AddBurn();
+        return Cell(burn, element);
+    }
+
+    /// <summary>Burn (from 0) and element symbol of a cell's path; null for a path of something else.</summary>
+    public static (int Burn, string Symbol)? Place(string path) => CellPath().Match(path) is { Success: true } cell
+        ? (int.Parse(cell.Groups[1].Value, NumberStyles.None, CultureInfo.InvariantCulture), cell.Groups[2].Value) : null;
+
     public void AddBurn()
     {
         burns.Add([]);
@@ -87,4 +104,7 @@ public sealed class SampleDraft
 
     private void AddCell(int burn, Element element) =>
         burns[burn][element] = form.Quantity($"burns[{burn}].{element.Symbol}", 0, 100, allowsBelow: true);
+
+    [GeneratedRegex(@"^burns\[([0-9]{1,2})\]\.([A-Z][a-z]?)$")]
+    private static partial Regex CellPath();
 }

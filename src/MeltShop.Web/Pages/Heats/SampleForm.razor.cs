@@ -1,14 +1,12 @@
 using MeltShop.Metallurgy;
 using MeltShop.Metallurgy.Elements;
 using MeltShop.Metallurgy.Route;
-using MeltShop.Operations.Drafts;
 using MeltShop.Records.Grades;
 using MeltShop.Records.Laboratory;
 using MeltShop.Records.Reading.Heats;
 using MeltShop.Records.Reading.Laboratory;
 using MeltShop.Web.Components.Entries;
 using MeltShop.Web.Components.Fields;
-using MeltShop.Web.SignIn;
 using Microsoft.AspNetCore.Components;
 
 namespace MeltShop.Web.Pages.Heats;
@@ -17,7 +15,6 @@ namespace MeltShop.Web.Pages.Heats;
 public sealed partial class SampleForm
 {
     private SampleEntry entry = null!;
-    private bool isAsking;
 
     [Parameter, EditorRequired]
     public HeatView Heat { get; set; } = null!;
@@ -31,12 +28,6 @@ public sealed partial class SampleForm
 
     [Parameter]
     public EventCallback Left { get; set; }
-
-    [Inject]
-    private DropDrafts Dropping { get; set; } = null!;
-
-    [Inject]
-    private ActingPerson Person { get; set; } = null!;
 
     private static readonly IReadOnlyList<SampleKind> Offered = [.. SampleKinds.OfTheBath, SampleKind.LadleBase, .. SampleKinds.OfFigures];
 
@@ -55,7 +46,7 @@ public sealed partial class SampleForm
         if (Coin is { } coin) entry.Answers(coin);
     }
 
-    private string Name(string path) => SampleEntry.Place(path) is { } cell ? Text["CellOf", cell.Burn + 1, cell.Symbol] : Text[path switch
+    private string Name(string path) => SampleDraft.Place(path) is { } cell ? Text["CellOf", cell.Burn + 1, cell.Symbol] : Text[path switch
     {
         "kind" => "SampleKind",
         "coinNumber" => "Coin",
@@ -65,15 +56,4 @@ public sealed partial class SampleForm
         ['f', 'i', 'g', ..] => "Figure." + path.Split('.')[^1],
         _ => "Remarks",
     }];
-
-    private void Ask() => isAsking = true;
-
-    private void Keep() => isAsking = false;
-
-    /// <summary>A coin that fell apart: what anybody typed of it goes.</summary>
-    private async Task ThrowAway()
-    {
-        await Dropping.Run(await Person.GetAsync(), entry.DraftSubject!);
-        await Left.InvokeAsync();
-    }
 }

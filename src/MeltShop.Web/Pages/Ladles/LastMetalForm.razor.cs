@@ -7,6 +7,7 @@ using MeltShop.Records.Reading.Laboratory;
 using MeltShop.Records.Reading.Ladles;
 using MeltShop.Web.Components.Entries;
 using MeltShop.Web.Components.Fields;
+using MeltShop.Web.Pages.Heats;
 using Microsoft.AspNetCore.Components;
 
 namespace MeltShop.Web.Pages.Ladles;
@@ -42,5 +43,13 @@ public sealed partial class LastMetalForm
         if (Coin is { } coin) entry.Answers(coin);
     }
 
-    private string Name(string path) => SampleEntry.Place(path) is { } cell ? $"{Text["BurnShort"]} {cell.Burn + 1} {cell.Symbol}" : path;
+    private string Name(string path) => SampleDraft.Place(path) is { } cell ? $"{Text["BurnShort"]} {cell.Burn + 1} {cell.Symbol}" : path switch
+    {
+        "kind" => Text["SampleKind"],
+        "coinNumber" => Text["Coin"],
+        "observedAt" => Text["TakenAgo"],
+        "instrumentId" => HeatText["Instrument"],
+        "fracture" => HeatText["Fracture"],
+        _ => Text["Remarks"],
+    };
 }

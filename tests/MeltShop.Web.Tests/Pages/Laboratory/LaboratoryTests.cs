@@ -1,8 +1,10 @@
 using Bunit;
 using MeltShop.Metallurgy.Statistics;
+using MeltShop.Operations.Drafts;
 using MeltShop.Operations.Laboratory;
 using MeltShop.Records.Laboratory;
 using MeltShop.Records.People;
+using MeltShop.Records.Reading.Drafts;
 using MeltShop.Records.Reading.Laboratory;
 using MeltShop.Web.Pages.Heats;
 using MeltShop.Web.Pages.History;
@@ -72,6 +74,27 @@ public sealed class LaboratoryTests : HeatTest
         var heat = Open();
         Assert.Contains("last control sample outside its action limits, 0 min before", heat.Find("[data-testid=sample] [data-check=outside]").TextContent, StringComparison.Ordinal);
         Assert.NotNull(heat.FindAll("[data-testid=sample]")[1].QuerySelector("[data-check=good]")); // the coin of before
+    }
+
+    [Fact]
+    public async Task ControlSample_TypedAndNotHandedIn_LiesAtTheInstrumentForAllUntilItIs()
+    {
+        var (instrument, _) = await Set();
+        var subject = DraftSubject.ControlSample(instrument);
+        await The<KeepDraft>().Run(Founder, new(subject, "burns[0].C", "3.31", null), Cancellation);
+        SignIn(Role.Inspector);
+        var page = Render<InstrumentDetail>(parameters => parameters.Add(p => p.Id, instrument));
+        page.WaitForElement("[data-testid=check-instrument]", Patience).Click();
+        page.WaitForAssertion(() => Assert.Equal("3.31", page.Find("[data-testid=control-form] [data-cell='0.C']").GetAttribute("value")), Patience);
+        Assert.Equal(subject, page.Find("[data-testid=control-form]").GetAttribute("data-subject"));
+
+        await The<KeepDraft>().Run(Founder, new(subject, "remarks", "new argon bottle", null), Cancellation);
+        page.WaitForAssertion(() => Assert.Equal("new argon bottle", page.Find("[data-testid=control-form] [data-field=remarks] input").GetAttribute("value")), Patience);
+        await page.InvokeAsync(() => page.Find("[data-testid=control-form]").Submit());
+
+        page.WaitForElement("[data-testid=check-saved]", Patience);
+        Assert.Empty(await The<DraftRows>().Load(subject, Cancellation));
+        Assert.Equal("new argon bottle", Assert.Single((await The<InstrumentPage>().Load(instrument, Cancellation))!.Samples).Remarks);
     }
 
     [Fact]
