@@ -29,11 +29,15 @@ public abstract class ShopTest : ComponentTest, IAsyncLifetime
     /// <summary>Of this test alone; whole between two uses, for connections are not kept open.</summary>
     protected string DatabaseFile { get; } = Path.Combine(Path.GetTempPath(), $"meltshop-page-{Guid.NewGuid():N}.db");
 
+    /// <summary>Of the pages and the operations.</summary>
+    protected SetClock Clock { get; } = new();
+
     private readonly BunitAuthorizationContext person;
 
     protected ShopTest()
     {
         person = AddAuthorization();
+        Services.AddSingleton<TimeProvider>(Clock);
         Services.AddMeltShopRecords(new() { Provider = RecordsProvider.Sqlite, ConnectionString = $"Data Source={DatabaseFile};Pooling=False" });
         Services.AddMeltShopOperations();
         Services.AddScoped<ActingPerson>();

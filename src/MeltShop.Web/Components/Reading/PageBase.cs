@@ -37,7 +37,7 @@ public abstract class PageBase<TView> : ComponentBase, IDisposable
 
     protected ViewState State { get; private set; } = ViewState.Loading;
 
-    /// <summary>When <see cref="View"/> was read, in the site's time.</summary>
+    /// <summary>When <see cref="View"/> was read, day and time of the site.</summary>
     protected string? AsOf { get; private set; }
 
     /// <summary>Who acts on this page.</summary>
@@ -82,7 +82,7 @@ public abstract class PageBase<TView> : ComponentBase, IDisposable
             await (withTheSite ? Site.LoadAgain(Leaving) : Site.Load(Leaving));
             var view = await Read(Leaving);
             if (mine != reading || Leaving.IsCancellationRequested) return;
-            (View, AsOf) = (view, Site.Clock(Clock.GetUtcNow()));
+            (View, AsOf) = (view, Site.DayAndClock(Clock.GetUtcNow()));
             State = view is null ? ViewState.Missing : IsEmpty(view) ? ViewState.Empty : ViewState.Ready;
             if (view is not null) Arrived(view);
         }

@@ -42,6 +42,9 @@ public sealed class ShopSite(SitePage page)
     /// <summary>Day and time: for what stands in the records.</summary>
     public string DayAndTime(DateTimeOffset instant) => Local(instant).ToString("d MMM yyyy HH:mm", CultureInfo.CurrentCulture);
 
+    /// <summary>To the second with its day: a page that was left open says tomorrow how old it is.</summary>
+    public string DayAndClock(DateTimeOffset instant) => Local(instant).ToString("d MMM yyyy HH:mm:ss", CultureInfo.CurrentCulture);
+
     /// <summary>The day.</summary>
     public string Day(DateTimeOffset instant) => Local(instant).ToString("d MMM yyyy", CultureInfo.CurrentCulture);
 
