@@ -6,7 +6,7 @@ namespace MeltShop.Browser.Tests.Ladles;
 
 /// <summary>
 /// From the pocket card to the refused release on a tablet, with a program of its own: a tap over the stop weight, a cut of 8 s while
-/// moulds are ticked off, one mould after the house's limit, a last sample that came back low; then a good ladle with its certificate.
+/// moulds are ticked off, one mould after the house’s limit, a last sample that came back low; then a good ladle with its certificate.
 /// </summary>
 public sealed class PouringStoryTests(Chromium chromium) : IAsyncLifetime
 {

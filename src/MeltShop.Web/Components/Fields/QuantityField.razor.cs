@@ -26,6 +26,10 @@ public sealed partial class QuantityField
     [Parameter]
     public string? Help { get; set; }
 
+    /// <summary>What an empty field counts as, in words of its own; without them it says that it may stay empty.</summary>
+    [Parameter]
+    public string? Empty { get; set; }
+
     /// <summary>The formula that the number goes into or comes from, offered with its source.</summary>
     [Parameter]
     public Formula? Formula { get; set; }
@@ -56,7 +60,7 @@ public sealed partial class QuantityField
 
     private string Note => Entry is { Value: not null, Reading.Value: { } value }
         ? Text[Entry.Reading.IsBelow ? "ReadBelow" : "Read", $"{NumberText.Show(value)} {Shown}".TrimEnd()]
-        : string.Join(" · ", new[] { Range, Entry.IsRequired || IsQuiet ? null : Text["Optional"].Value, Help }.OfType<string>());
+        : string.Join(" · ", new[] { Range, Entry.IsRequired || IsQuiet ? null : Empty ?? Text["Optional"].Value, Help }.OfType<string>());
 
     /// <summary>An end that no foundry reaches is refused when it is passed, and not worth reading before.</summary>
     private const double WorthSaying = 100_000;

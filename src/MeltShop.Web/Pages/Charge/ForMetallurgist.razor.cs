@@ -51,10 +51,9 @@ public sealed partial class ForMetallurgist
 
     private string Words(string group) => KindText.Of(group, Text, YardText);
 
-    private string? ShopPerTonne(double? value, string help) => Shop(value is { } perTonne ? ShopUnits.Current.PerTonne.Readable(perTonne) : null, help);
+    private string? PerTonne(double? value) => Shop(value is { } perTonne ? ShopUnits.Current.PerTonne.Readable(perTonne) : null);
 
-    private string? Shop(double? value, string? help = null) =>
-        value is { } number ? Text["ShopSays", NumberText.Show(number)].Value : help is null ? null : Text[help].Value;
+    private string? Shop(double? value) => value is { } number ? Text["ShopSays", NumberText.Show(number)].Value : null;
 
     /// <summary>What stands here is what the shop reckons with from now on; what stood before stays where nothing does, unless this is to be all of it.</summary>
     private async Task Keep(bool isAll)

@@ -1,5 +1,6 @@
 using MeltShop.Charging.Plans;
 using MeltShop.Charging.Problems;
+using MeltShop.Metallurgy.Formulas;
 using MeltShop.Metallurgy.Route;
 using MeltShop.Operations.Charging;
 using MeltShop.Web.Components.Fields;
@@ -36,6 +37,8 @@ public sealed partial class PlanLimits
 
     [Parameter]
     public EventCallback Changed { get; set; }
+
+    private IReadOnlyList<Formula> Formulas => [.. QuantityFormulas.Of(Rows.Select(row => row.Name)), .. Rows.Any(row => row.IsPoured) ? [FurnaceWindow.Formula] : Array.Empty<Formula>()];
 
     private static void Redraw()
     {

@@ -1,3 +1,4 @@
+using MeltShop.Metallurgy.Formulas;
 using MeltShop.Metallurgy.Quantities;
 using MeltShop.Records.Laboratory;
 using MeltShop.Records.Reading.Laboratory;
@@ -17,6 +18,8 @@ public sealed partial class SampleFigures
 
     /// <summary>Above the eutectic the first arrest is not austenite's.</summary>
     private bool IsBeyond => Line > Liquidus.MaximumCarbonEquivalent;
+
+    private IReadOnlyList<Formula> Formulas => CarbonEquivalent is null ? [] : [Liquidus.TemperatureFormula];
 
     private double? CarbonEquivalent => IsBeyond ? null : Line;
 

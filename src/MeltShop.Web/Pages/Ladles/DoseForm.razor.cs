@@ -1,3 +1,5 @@
+using MeltShop.Metallurgy.Formulas;
+using MeltShop.Metallurgy.Treatment;
 using MeltShop.Operations.Ladles;
 using MeltShop.Records.Reading.Ladles;
 using MeltShop.Web.Components.Entries;
@@ -21,6 +23,8 @@ public sealed partial class DoseForm
     public DoseAnswer Dose { get; set; } = null!;
 
     private bool IsWire => Station.WireMgGramsPerMetre is not null;
+
+    private IReadOnlyList<Formula> Formulas => IsWire ? [TreatmentBalance.Formula, CoredWire.MetresFormula, CoredWire.SecondsFormula] : [TreatmentBalance.Formula];
 
     private string Figures => Dose switch
     {

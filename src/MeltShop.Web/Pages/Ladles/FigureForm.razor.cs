@@ -1,3 +1,6 @@
+using MeltShop.Metallurgy.Formulas;
+using MeltShop.Metallurgy.Heat;
+using MeltShop.Metallurgy.Treatment;
 using MeltShop.Operations.Ladles;
 using MeltShop.Operations.Sites;
 using MeltShop.Records.Reading.Ladles;
@@ -49,6 +52,15 @@ public sealed partial class FigureForm
     private LadleFigureKind? Kind => Enum.TryParse<LadleFigureKind>(kind.Value, out var chosen) ? chosen : null;
 
     private string Unit => Kind is { } chosen ? FigureUnits.Of(chosen) : "";
+
+    /// <summary>What the figure goes into.</summary>
+    private Formula? Formula => Kind switch
+    {
+        LadleFigureKind.MgRecovery => TreatmentBalance.Formula,
+        LadleFigureKind.MgFade => Fade.LinearFormula,
+        LadleFigureKind.HeatLoss or LadleFigureKind.TreatmentLoss or LadleFigureKind.LeastPouring => TemperatureBudget.Formula,
+        _ => null,
+    };
 
     private IEnumerable<Choice> Kinds => Enum.GetValues<LadleFigureKind>().Select(k => new Choice(k.ToString(), Text["Figure." + k]));
 

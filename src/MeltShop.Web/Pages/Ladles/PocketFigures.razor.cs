@@ -1,3 +1,7 @@
+using MeltShop.Metallurgy.Formulas;
+using MeltShop.Metallurgy.Heat;
+using MeltShop.Metallurgy.Quantities;
+using MeltShop.Metallurgy.Treatment;
 using MeltShop.Operations.Ladles;
 using Microsoft.AspNetCore.Components;
 
@@ -19,6 +23,14 @@ public sealed partial class PocketFigures
         { Ladle.Process: LadleProcess.FlowThrough } => "AlloyInChamber",
         _ => "CardAlloy",
     };
+
+    /// <summary>What the card's numbers come from.</summary>
+    private IReadOnlyList<Formula> Formulas =>
+    [
+        .. Answer.Treatment is null ? [ManganeseBalance.Formula] : new[] { TreatmentBalance.Formula, MagnesiumAddition.Formula, Fade.LinearFormula },
+        .. Facts.Ladle.WireMgGramsPerMetre is null ? Array.Empty<Formula>() : [CoredWire.MetresFormula],
+        Inoculation.Formula, Inoculation.PickupFormula, TemperatureBudget.Formula,
+    ];
 
     private string StopWord => Answer.Treatment is null ? "StopGrey" : Facts.IsDosedOnWeighedMass ? "StopWeighed" : "StopWords";
 }
