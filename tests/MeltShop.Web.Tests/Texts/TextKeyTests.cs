@@ -28,6 +28,11 @@ public sealed partial class TextKeyTests
         Assert.Empty(missing);
     }
 
+    /// <summary>An apostrophe is one everywhere, and not a straight mark here and a curved one there.</summary>
+    [Fact]
+    public void Text_Any_HasNoStraightApostrophe() => Assert.Equal("", string.Join("; ", Directory.EnumerateFiles(Path.Combine(Sources.Root, "src", "MeltShop.Web", "Texts"), "*.resx")
+        .SelectMany(file => XDocument.Load(file).Root!.Elements("data").Select(data => data.Element("value")!.Value)).Where(value => value.Contains('\'', StringComparison.Ordinal))));
+
     internal static HashSet<string> Keys(string resource) =>
         [.. XDocument.Load(Path.Combine(Sources.Root, "src", "MeltShop.Web", "Texts", resource + ".resx"))
             .Root!.Elements("data").Select(data => data.Attribute("name")!.Value)];
