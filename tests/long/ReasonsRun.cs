@@ -3,8 +3,8 @@ using MeltShop.Charging.Tests.Support;
 namespace MeltShop.Long;
 
 /// <summary>
-/// What a plan says of itself in generated yards, seed by seed: marginal costs and prices to enter against small changes, what clashes against
-/// GLPK, bounds with scatter against drawn heats.
+/// What a plan says of itself in generated yards, seed by seed: marginal costs and prices to enter against small changes, what masses, shares and rooms cost
+/// likewise, what clashes against GLPK, bounds with scatter against drawn heats.
 /// </summary>
 internal static class ReasonsRun
 {
@@ -16,6 +16,7 @@ internal static class ReasonsRun
             var seeds = Enumerable.Range(firstSeed, yards).ToList();
             passed &= Told("marginal costs", seeds, confidence, [.. seeds.Select(seed => MarginalCostComparison.OfBounds(seed, confidence, CancellationToken.None))]);
             passed &= Told("prices to enter", seeds, confidence, [.. seeds.Select(seed => MarginalCostComparison.OfPricesToEnter(seed, confidence, CancellationToken.None))]);
+            passed &= Told("bounds of masses, shares and rooms", seeds, confidence, [.. seeds.Select(seed => BoundComparison.Of(seed, confidence, CancellationToken.None)).Select(yard => (yard.Compared.Values.Sum(), yard.Faults))]);
             if (confidence > 50) passed &= Told("bounds with scatter", seeds, confidence, [.. seeds.Select(seed => ScatterComparison.Of(seed, confidence, CancellationToken.None))]);
         }
 

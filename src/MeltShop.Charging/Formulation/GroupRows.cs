@@ -1,3 +1,4 @@
+using MeltShop.Charging.Plans;
 using MeltShop.Charging.Problems;
 
 namespace MeltShop.Charging.Formulation;
@@ -10,8 +11,20 @@ internal static class GroupRows
         foreach (var group in melt.Groups)
         {
             var sum = weighed(c => Holds(group, c) ? 1 : 0);
-            if (group.MinKg > 0) yield return new($"least mass: {group.Name}", sum, group.MinKg / melt.ScaleKg, double.PositiveInfinity);
-            if (group.MaxKg is { } most) yield return new($"greatest mass: {group.Name}", sum, double.NegativeInfinity, Math.Max(most, WeighedKg(melt, group)) / melt.ScaleKg);
+            if (group.MinKg > 0)
+            {
+                yield return new($"least mass: {group.Name}", sum, group.MinKg / melt.ScaleKg, double.PositiveInfinity)
+                {
+                    Asked = new(MissKind.GroupKg, group.Name, group.MinKg, null, 1 / melt.ScaleKg),
+                };
+            }
+
+            if (group.MaxKg is not { } most) continue;
+            var weighedKg = WeighedKg(melt, group);
+            yield return new($"greatest mass: {group.Name}", sum, double.NegativeInfinity, Math.Max(most, weighedKg) / melt.ScaleKg)
+            {
+                Asked = new(MissKind.GroupKg, group.Name, null, most < weighedKg ? null : most, 1 / melt.ScaleKg),
+            };
         }
     }
 
@@ -19,8 +32,12 @@ internal static class GroupRows
     {
         foreach (var group in melt.Groups)
         {
-            if (group.MinPercent > 0) yield return new($"least share: group {group.Name}", Share(group.MinPercent), 0, double.PositiveInfinity);
-            if (group.MaxPercent < 100) yield return new($"greatest share: group {group.Name}", Share(group.MaxPercent), double.NegativeInfinity, 0);
+            if (group.MinPercent > 0)
+                yield return new($"least share: group {group.Name}", Share(group.MinPercent), 0, double.PositiveInfinity) { Asked = Asked(group.MinPercent, null) };
+            if (group.MaxPercent < 100)
+                yield return new($"greatest share: group {group.Name}", Share(group.MaxPercent), double.NegativeInfinity, 0) { Asked = Asked(null, group.MaxPercent) };
+
+            Asked Asked(double? least, double? most) => new(MissKind.GroupPercent, group.Name, least, most, 0.01 / melt.ScaleKg);
 
             double[] Share(double percent) => weighed(c => (Holds(group, c) ? 1 : 0) - percent / 100);
         }

@@ -36,6 +36,9 @@ internal sealed record Row(string Name, double[] Coefficients, double Least, dou
     /// <summary>The limit's bounds that this row states; empty for rows of mass, stock and share.</summary>
     public IReadOnlyList<LimitBound> Bounds { get; init; } = [];
 
+    /// <summary>What a row of mass, share or room was asked for; null for others.</summary>
+    public Asked? Asked { get; init; }
+
     /// <summary>How far the right-hand side moves for +1 on the bound and a kilogram of liquid.</summary>
     public double ShiftPerPointKg { get; init; }
 

@@ -1,3 +1,4 @@
+using MeltShop.Charging.Plans;
 using MeltShop.Charging.Problems;
 
 namespace MeltShop.Charging.Formulation;
@@ -88,9 +89,18 @@ internal sealed class MeltFormulation
     private IEnumerable<Row> MassRowsOf()
     {
         var (least, most) = ((Melt.LeastLiquidKg - Melt.Start.Kg) / Melt.ScaleKg, (Melt.MostLiquidKg - Melt.Start.Kg) / Melt.ScaleKg);
-        yield return new("liquid", Liquid, least, most);
+        yield return new("liquid", Liquid, least, most)
+        {
+            Asked = new(MissKind.LiquidKg, "", Melt.LeastLiquidKg > 0 ? Melt.LeastLiquidKg : null, double.IsFinite(Melt.MostLiquidKg) ? Melt.MostLiquidKg : null, 1 / Melt.ScaleKg),
+        };
         if (double.IsFinite(Melt.MostWeighedKg))
-            yield return new("weighed in all", WeighedPerUnit, double.NegativeInfinity, Melt.MostWeighedKg / Melt.ScaleKg);
+        {
+            yield return new("weighed in all", WeighedPerUnit, double.NegativeInfinity, Melt.MostWeighedKg / Melt.ScaleKg)
+            {
+                Asked = new(MissKind.WeighedKg, "", null, Melt.MostWeighedKg, 1 / Melt.ScaleKg),
+            };
+        }
+
         foreach (var row in GroupRows.OfMass(Melt, Weighed)) yield return row;
         foreach (var row in VolumeRows.Of(Melt, unitKg)) yield return row;
     }
@@ -100,10 +110,13 @@ internal sealed class MeltFormulation
         foreach (var column in Melt.Columns)
         {
             if (column.Material is not { } material) continue;
-            if (material.MinPercent > 0) yield return Share("least share", column, material.MinPercent, 0, double.PositiveInfinity);
+            if (material.MinPercent > 0) yield return Share("least share", column, material.MinPercent, 0, double.PositiveInfinity) with { Asked = Asked(material.MinPercent, null) };
 
             // What cannot come in at all needs no row: a second reason would only blur what the first one is worth.
-            if (material.MaxPercent < 100 && Melt.MostKg(column) > 0) yield return Share("greatest share", column, material.MaxPercent, double.NegativeInfinity, 0);
+            if (material.MaxPercent < 100 && Melt.MostKg(column) > 0)
+                yield return Share("greatest share", column, material.MaxPercent, double.NegativeInfinity, 0) with { Asked = Asked(null, material.MaxPercent) };
+
+            Asked Asked(double? least, double? most) => new(MissKind.MaterialPercent, column.Name, least, most, 0.01 / Melt.ScaleKg);
         }
 
         foreach (var row in GroupRows.OfShare(Melt, Weighed)) yield return row;

@@ -1,3 +1,4 @@
+using MeltShop.Charging.Plans;
 using MeltShop.Charging.Problems;
 
 namespace MeltShop.Charging.Formulation;
@@ -10,7 +11,11 @@ internal static class VolumeRows
         foreach (var room in melt.Volumes)
         {
             double[] shares = [.. melt.Columns.Select((c, j) => M3PerKg(c) * unitKg[j] / room.MostM3)];
-            yield return new($"room: {room.Name}", shares, double.NegativeInfinity, Math.Max(1, WeighedM3(melt) / room.MostM3));
+            var weighed = WeighedM3(melt) / room.MostM3;
+            yield return new($"room: {room.Name}", shares, double.NegativeInfinity, Math.Max(1, weighed))
+            {
+                Asked = new(MissKind.Volume, room.Name, null, weighed > 1 ? null : room.MostM3, 1 / room.MostM3),
+            };
         }
     }
 

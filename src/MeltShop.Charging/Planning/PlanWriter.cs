@@ -20,8 +20,9 @@ internal static class PlanWriter
         Limits = [.. result.Melt.Limits.Select((_, i) =>
         {
             var binding = result.Binding(i);
-            return Limit(result, i) with { MarginalCost = prices.MarginalCost(i, binding) };
+            return Limit(result, i) with { MarginalCost = prices.MarginalCost(i, binding), LoweredCost = prices.MarginalCost(i, binding, sign: -1) };
         })],
+        Bounds = prices.Bounds(),
         Materials = [.. result.Melt.Columns.Select((column, j) => (column, j)).Where(c => c.column.Material is not null)
             .Select(c => new MaterialOutcome(c.column.Name, result.Kilograms[c.j], prices.PriceToEnterPerTonne(c.j)))],
     };

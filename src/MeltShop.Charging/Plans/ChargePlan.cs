@@ -32,6 +32,12 @@ public sealed record ChargePlan
     /// <summary>Where the plan sits on each limit, in their order.</summary>
     public IReadOnlyList<LimitOutcome> Limits { get; init; } = [];
 
+    /// <summary>
+    /// What the plan sits on beside its limits (stock, masses and shares of materials and groups, rooms, the liquid mass), and what that costs; empty with whole
+    /// pieces, where no derivative exists.
+    /// </summary>
+    public IReadOnlyList<BoundOutcome> Bounds { get; init; } = [];
+
     /// <summary>Why each material is in or out, in their order.</summary>
     public IReadOnlyList<MaterialOutcome> Materials { get; init; } = [];
 

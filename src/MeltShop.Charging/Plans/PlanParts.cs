@@ -49,6 +49,12 @@ public sealed record LimitOutcome(string Quantity, double Value, double? Min, do
     /// <summary>Standard deviation of the value by the scatter of the analyses, in its unit; 0 where none is known.</summary>
     public double StandardDeviation { get; init; }
 
+    /// <summary>
+    /// Change of the total cost for −0.01 on the bound; null with pieces or where lowering it is impossible. Where the plan is degenerate it is not the opposite of
+    /// <see cref="MarginalCost"/>.
+    /// </summary>
+    public double? LoweredCost { get; init; }
+
     /// <summary>Share of heats that end below the lower bound and above the upper one by the scatter of the analyses, 0 to 1; 0 where no scatter is known.</summary>
     public (double Below, double Above) Outside() => (Beyond(Min - Value), Beyond(Value - Max));
 

@@ -25,10 +25,21 @@ internal sealed class Sensitivity : IDisposable
         tangent = new(() => new TangentProgram(solution, active));
     }
 
-    /// <summary>Change of the objective for +1 on some bounds together, per kilogram of liquid; null where raising them is impossible.</summary>
-    public double? Raising(IReadOnlyCollection<LimitBound> bounds)
+    /// <summary>What the solution sits on.</summary>
+    public ActiveSet Active => active;
+
+    /// <summary>Change of the objective for +1 on some bounds together (−1 where the sign is), per kilogram of liquid; null where they cannot move that way.</summary>
+    public double? Raising(IReadOnlyCollection<LimitBound> bounds, int sign)
     {
-        return dualsAreUnique ? RateOfDuals(bounds) : OrOneOfTheDuals(() => tangent.Value.Raising(bounds, budget), () => RateOfDuals(bounds));
+        return dualsAreUnique ? RateOfDuals(bounds, sign) : OrOneOfTheDuals(() => tangent.Value.Raising(bounds, sign, budget), () => RateOfDuals(bounds, sign));
+    }
+
+    /// <summary>Change of the objective for a nudge, or with the sign −1 for its opposite; null where it is impossible.</summary>
+    public double? Moving(Nudge nudge, int sign)
+    {
+        // A column between two bounds that meet stays on the one that is not moved, or cannot: its price alone does not say which.
+        var isSmooth = nudge.Columns.All(c => c.Least == c.Most || active.Columns[c.Column] is { Least: false } or { Most: false });
+        return dualsAreUnique && isSmooth ? RateOfDuals(nudge, sign) : OrOneOfTheDuals(() => tangent.Value.Moving(nudge, sign, budget), () => RateOfDuals(nudge, sign));
     }
 
     /// <summary>Change of the objective for the first of a column that is left out; null where it cannot come in.</summary>
@@ -58,7 +69,10 @@ internal sealed class Sensitivity : IDisposable
         }
     }
 
-    private double RateOfDuals(IReadOnlyCollection<LimitBound> bounds)
+    private double RateOfDuals(Nudge nudge, int sign) => sign * (nudge.Rows.Sum(r => r.Value * solution.Duals[r.Key])
+        + nudge.Columns.Sum(c => (active.Columns[c.Column].Most ? c.Most : c.Least) * solution.ReducedCosts[c.Column]));
+
+    private double RateOfDuals(IReadOnlyCollection<LimitBound> bounds, int sign)
     {
         var rate = 0.0;
         for (var i = 0; i < solution.Solved.Rows.Count; i++)
@@ -66,6 +80,6 @@ internal sealed class Sensitivity : IDisposable
             if (solution.Solved.Rows[i].Bounds.Any(bounds.Contains)) rate += solution.Duals[i] * solution.Solved.Rows[i].ShiftPerPointKg;
         }
 
-        return rate;
+        return sign * rate;
     }
 }

@@ -22,7 +22,7 @@ internal sealed class SplitCones
         this.program = program;
         columns = [.. program.Columns];
         foreach (var row in program.Rows.Where(r => r.Scatter is not null)) cones.Add(Split(row, from));
-        rows = [.. program.Rows.Select(r => r.Scatter is null ? Row(r.Name, r.Coefficients, [], r.Least, r.Most) with { Bounds = r.Bounds, ShiftPerPointKg = r.ShiftPerPointKg } : Whole(r))];
+        rows = [.. program.Rows.Select(r => r.Scatter is null ? Row(r.Name, r.Coefficients, [], r.Least, r.Most) with { Bounds = r.Bounds, ShiftPerPointKg = r.ShiftPerPointKg, Asked = r.Asked } : Whole(r))];
         rows.AddRange(cones.Select(c => Row($"{c.Row.Name}, shares", [], [(c.Total, -1), .. c.Parts.Select(p => (p.Square, 1.0))], double.NegativeInfinity, 0)));
     }
 

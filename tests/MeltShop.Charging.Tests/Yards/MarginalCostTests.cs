@@ -1,3 +1,4 @@
+using MeltShop.Charging.Plans;
 using MeltShop.Charging.Tests.Support;
 
 namespace MeltShop.Charging.Tests.Yards;
@@ -25,5 +26,16 @@ public class MarginalCostTests
 
         Assert.Empty(found.SelectMany(yard => yard.Faults));
         Assert.InRange(found.Sum(yard => yard.Compared), least, int.MaxValue);
+    }
+
+    [Fact]
+    public void RandomYards_ABoundOfMassShareOrRoomMovedALittle_CostsWhatIsSaid()
+    {
+        (int Seed, double Confidence)[] yards = [(1, 50), (2, 50), (4, 50), (6, 50), (8, 50), (104, 90)];
+        var found = yards.Select(yard => BoundComparison.Of(yard.Seed, yard.Confidence, TestContext.Current.CancellationToken)).ToList();
+
+        Assert.Empty(found.SelectMany(yard => yard.Faults));
+        MissKind[] kinds = [MissKind.LiquidKg, MissKind.MaterialKg, MissKind.Stock, MissKind.MaterialPercent, MissKind.GroupKg, MissKind.GroupPercent, MissKind.Volume];
+        Assert.All(kinds, kind => Assert.NotEqual(0, found.Sum(yard => yard.Compared.GetValueOrDefault(kind))));
     }
 }
