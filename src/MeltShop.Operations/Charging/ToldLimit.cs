@@ -22,6 +22,7 @@ public static class ToldLimit
             Max = most,
             StandardDeviation = outcome.StandardDeviation * value, // d(eˣ) = eˣ dx
             MarginalCost = outcome.MarginalCost / (outcome.Binding is BindingBound.Min ? least : most),
+            LoweredCost = outcome.LoweredCost / (outcome.Binding is BindingBound.Min ? least : most),
         };
     }
 
@@ -46,6 +47,6 @@ public static class ToldLimit
     {
         var nearest = rows.MinBy(row => Math.Min(Math.Abs(row.Value - row.Min ?? double.PositiveInfinity), Math.Abs(row.Value - row.Max ?? double.PositiveInfinity)))!;
         var bound = rows.FirstOrDefault(row => row.Binding is not BindingBound.None) ?? nearest;
-        return nearest with { Min = rows.Max(row => row.Min), Max = rows.Min(row => row.Max), Binding = bound.Binding, MarginalCost = bound.MarginalCost };
+        return nearest with { Min = rows.Max(row => row.Min), Max = rows.Min(row => row.Max), Binding = bound.Binding, MarginalCost = bound.MarginalCost, LoweredCost = bound.LoweredCost };
     }
 }

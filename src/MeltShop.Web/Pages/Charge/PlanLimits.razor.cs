@@ -12,9 +12,6 @@ namespace MeltShop.Web.Pages.Charge;
 /// <summary>Where the plan sits on each limit, how far it scatters and what the limit costs; each can be changed for this charge.</summary>
 public sealed partial class PlanLimits
 {
-    /// <summary>The step on a bound that a plan gives the cost of, percentage points.</summary>
-    private const double PlanStep = 0.01;
-
     private readonly TextEntry other = new EntryForm().Choice("otherLimit");
     private string? open;
 
@@ -66,19 +63,7 @@ public sealed partial class PlanLimits
 
     private string Binding(LimitRow row) => row.Outcome.Binding is BindingBound.None
         ? Text["BindsNot"]
-        : $"{Text["Binds." + row.Outcome.Binding, QuantityText.Difference(row.Quantity, row.Margin)]} {Price(PerTonne(row.Outcome.MarginalCost), row.Quantity)}";
-
-    /// <summary>Of new liquid metal, as the cost of the charge is told.</summary>
-    private double? PerTonne(double? marginal) => 1000 * marginal / (Planned.Plan.LiquidKg - Planned.Problem.Heel.Kg);
-
-    /// <summary>Told for a step on the last decimal that the quantity has: 0.01 % more sulphur would be as much as its limit.</summary>
-    private string Price(double? marginal, string quantity)
-    {
-        if (marginal is not { } perHundredth) return Text["CostUnknown"];
-        var step = Math.Pow(10, -QuantityText.Decimals(quantity));
-        var price = perHundredth * step / PlanStep;
-        return Text[price < 0 ? "Saves" : "Costs", PriceText.Number(Math.Abs(price)), PriceText.Unit(Currency), QuantityText.Difference(quantity, step)];
-    }
+        : $"{Text["Binds." + row.Outcome.Binding, QuantityText.Difference(row.Quantity, row.Margin)]} {LimitCostText.Of(row.Outcome, Planned.Plan.LiquidKg - Planned.Problem.Heel.Kg, Currency, Text)}";
 
     /// <summary>Of a quantity; a curved one has a row for each bound.</summary>
     private string Asked(string quantity, IReadOnlyList<QuantityLimit> limits)

@@ -1,3 +1,4 @@
+using MeltShop.Charging.Plans;
 using MeltShop.Records.Reading.Charge;
 using MeltShop.Web.Components.Fields;
 using Microsoft.AspNetCore.Components;
@@ -62,7 +63,7 @@ public sealed partial class PlanMaterials
             row.Supplies.Count > 0 ? Text["Supplies", Named(row.Supplies)].Value : Text["Dilutes"].Value,
             row.Burdens.Count > 0 ? Text["Burdens", Named(row.Burdens)].Value : null,
             Stays(row),
-        }.OfType<string>()),
+        }.OfType<string>().Concat(Holds(row))),
         MaterialStanding.LeftOut => Text["LeftOut"],
         MaterialStanding.NoneThere => Text["NoneThere"],
         MaterialStanding.NoAnalysis => Text["NoAnalysis"],
@@ -75,6 +76,9 @@ public sealed partial class PlanMaterials
         _ when row.KeptOutBy.Count == 0 => Text["ComesInAt", PriceText.Number(row.PriceToEnter!.Value), PriceText.Unit(Currency)],
         _ => $"{Text["ComesInAt", PriceText.Number(row.PriceToEnter!.Value), PriceText.Unit(Currency)]} · {Text["KeptOutBy", Pressures(row)]}",
     };
+
+    private IEnumerable<string> Holds(MaterialRow row) => BoundText.Of(
+        Planned.Plan, Planned.Problem.Heel.Kg, row.Material.Code, [MissKind.Stock, MissKind.MaterialKg, MissKind.MaterialPercent], Currency, Text);
 
     private string Pressures(MaterialRow row) =>
         string.Join(", ", row.KeptOutBy.Select(pressure => $"{pressure.Quantity} {PriceText.Show(pressure.PerTonne, Currency, 0)}"));

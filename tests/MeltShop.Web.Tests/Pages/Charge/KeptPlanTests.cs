@@ -23,6 +23,8 @@ public sealed class KeptPlanTests : MeltingShop
         Assert.Equal("true", page.Find("[data-testid=again]").GetAttribute("data-same"));
         Assert.Contains("300.00", page.Find("tr[data-material=steel]").TextContent, StringComparison.Ordinal);
         Assert.NotEmpty(page.FindAll(".limit"));
+        Assert.Matches("^C: 0.01 % more (costs|saves) ", page.Find("[data-cost=C]").TextContent);
+        Assert.Matches(@"^Liquid, heel included as asked · 10 kg more would cost [0-9.]+ EUR \([0-9.]+ EUR/t of it\)$", page.Find("[data-bound=LiquidKg]").TextContent);
     }
 
     [Fact]
@@ -61,12 +63,12 @@ public sealed class KeptPlanTests : MeltingShop
     public async Task Limit_OfThreeDecimals_IsPricedForAStepOnItsLast()
     {
         var kept = PlanAgain.Of((await The<ChargePage>().Plan(await Keep(), Cancellation))!, Cancellation);
-        var planned = new PlannedCharge(kept.Problem, kept.Kept with { Limits = [new("S", 0.013, null, 0.014, BindingBound.Max, -2)] });
+        var planned = new PlannedCharge(kept.Problem, kept.Kept with { Limits = [new("S", 0.013, null, 0.014, BindingBound.Max, -2) { LoweredCost = 10 }] });
         var page = Render<PlanLimits>(parameters => parameters
             .Add(p => p.Planned, planned).Add(p => p.Rows, []).Add(p => p.Draft, new ChargeDraft()).Add(p => p.Currency, "EUR").Add(p => p.IsWhyShown, true));
 
-        // 2 EUR less for 0.01 % and 2000 kg are 1 EUR/t, and a tenth of that for 0.001 %.
-        Assert.Contains("0.001 % more saves 0.10 EUR/t.", page.Find("[data-limit=S]").TextContent, StringComparison.Ordinal);
+        // 2 EUR less for 0.01 % and 2000 kg are 1 EUR/t, and a tenth of that for 0.001 %. Less of it costs five times as much as more saves.
+        Assert.Contains("0.001 % more saves 0.10 EUR/t. 0.001 % less costs 0.50 EUR/t.", page.Find("[data-limit=S]").TextContent, StringComparison.Ordinal);
     }
 
     [Fact]
