@@ -9,13 +9,13 @@ public sealed partial record IdealPurchase
 {
     private const string Prefix = "pure ";
 
-    internal static IdealPurchase? Least(ChargeProblem problem, CancellationToken cancellation)
+    internal static IdealPurchase? Least(ChargeProblem problem, ref bool isUncertain, CancellationToken cancellation)
     {
         var codes = problem.Materials.Select(m => m.Code).ToHashSet();
         var pure = new Dictionary<string, Element?> { [Free("iron", codes)] = null };
         foreach (var element in problem.Limits.SelectMany(l => l.Quantity.Terms.Keys).Distinct()) pure.Add(Free(element.Symbol, codes), element);
         var melt = ChargeOptimiser.MeltOf(problem with { Materials = [.. problem.Materials, .. pure.Select(p => Pure(p.Key, p.Value))] });
-        if (Purchases.Solve(melt, c => pure.ContainsKey(c.Name), cancellation) is not { } result) return null;
+        if (Purchases.Solve(melt, c => pure.ContainsKey(c.Name), ref isUncertain, cancellation) is not { } result) return null;
         var kg = result.Sum(c => pure.ContainsKey(c.Name) ? 1 : 0);
         if (kg <= 1e-9 * melt.ScaleKg) return null;
         return new(kg, Analysis.Of(pure.Where(p => p.Value is not null)

@@ -6,7 +6,11 @@ namespace MeltShop.Charging.WhatIf;
 /// <summary>What would make an impossible charge possible.</summary>
 /// <param name="Possible">Materials of which enough would do, each by itself, the cheapest charge first; empty where none does, or nothing has to be bought.</param>
 /// <param name="Ideal">The least of a material that is made for it; null where not even that helps, or nothing has to be bought.</param>
-public sealed record WhatToBuy(IReadOnlyList<Purchase> Possible, IdealPurchase? Ideal);
+public sealed record WhatToBuy(IReadOnlyList<Purchase> Possible, IdealPurchase? Ideal)
+{
+    /// <summary>A search came to no end: something may be missing here, and less of what is here may do.</summary>
+    public bool IsUncertain { get; init; }
+}
 
 /// <summary>The least of a material that makes the charge possible.</summary>
 /// <param name="Code">The material.</param>

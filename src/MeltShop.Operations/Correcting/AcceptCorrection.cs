@@ -42,7 +42,7 @@ public sealed class AcceptCorrection(Recorder recorder, TimeProvider time, Corre
 
         var (problem, findings) = CorrectionQuestion.Build(facts, command.Choice);
         var proposal = problem is null ? null : CorrectionProposal.For(facts, command.Choice, problem, cancellation);
-        if (proposal is { IsReached: false }) findings = [new Finding("", "correction.impossible")];
+        if (proposal is { IsReached: false }) findings = [new Finding("", proposal.IsImpossible ? "correction.impossible" : "correction.notFound")];
         else if (proposal is { IsIdle: true }) findings = [new Finding("", "correction.idle")];
         else if (proposal is not null && !SeenCorrection.Of(proposal).IsAs(command.Seen)) findings = [new Finding("", "correction.moved")];
         return command with { Solution = new(facts, problem, proposal, findings) };

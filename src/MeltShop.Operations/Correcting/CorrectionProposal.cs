@@ -20,6 +20,9 @@ public sealed record CorrectionProposal(CorrectionPlan Plan, double Cost, double
     /// <summary>Whether there is a way that keeps all limits.</summary>
     public bool IsReached => Plan.Plan.Status != PlanStatus.Infeasible && (Plan.Plan.LiquidKg > 0);
 
+    /// <summary>Whether it is proven that there is none. A search that came to no end proves nothing: then there may be neither a way nor this.</summary>
+    public bool IsImpossible => Plan.Plan.Status == PlanStatus.Infeasible;
+
     /// <summary>Materials of which less would be added than is worth weighing: no correction with more of them, or none, keeps the limits.</summary>
     public IReadOnlyList<string> TooSmall { get; init; } = [];
 

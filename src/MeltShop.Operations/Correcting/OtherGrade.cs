@@ -11,23 +11,27 @@ namespace MeltShop.Operations.Correcting;
 /// <param name="PlannedKg">Metal of this grade that is planned and not started, kg.</param>
 public sealed record OtherGrade(GradeView Grade, double Kg, double Cost, double? Minutes, IReadOnlyList<OrderView> Orders, double PlannedKg)
 {
-    /// <summary>Those that can be reached: first what is ordered, then what is planned, of each the cheapest first.</summary>
-    public static IReadOnlyList<OtherGrade> Of(CorrectionFacts facts, CorrectionChoice choice, CancellationToken ct)
+    /// <summary>Those that can be reached, and the codes of those of which the search came to no end: first what is ordered, then what is planned, of each the cheapest first.</summary>
+    public static GradesInReach Of(CorrectionFacts facts, CorrectionChoice choice, CancellationToken ct)
     {
         ArgumentNullException.ThrowIfNull(facts);
         ArgumentNullException.ThrowIfNull(choice);
         var bare = choice with { NearnessPrice = null }; // the smallest correction that is enough
-        var reached = new List<OtherGrade>();
+        var (reached, notDecided) = (new List<OtherGrade>(), new List<string>());
         foreach (var grade in facts.View.OtherGrades)
         {
             if (CorrectionQuestion.Build(facts, bare, grade).Problem is not { } problem) continue;
             var proposal = CorrectionProposal.For(facts, choice, problem, ct);
+            if (!proposal.IsReached && !proposal.IsImpossible) notDecided.Add(grade.Code);
             if (!proposal.IsReached) continue;
             reached.Add(new(
                 grade, proposal.Plan.TapOffKg + proposal.Plan.Plan.Lines.Sum(line => line.Kg), proposal.Cost, proposal.Minutes,
                 [.. facts.View.ToPour.Where(order => order.GradeId == grade.Id)], facts.View.PlannedKg.GetValueOrDefault(grade.Id)));
         }
 
-        return [.. reached.OrderBy(r => r.Orders.Count == 0).ThenBy(r => r.PlannedKg == 0).ThenBy(r => r.Cost).ThenBy(r => r.Kg)];
+        return new([.. reached.OrderBy(r => r.Orders.Count == 0).ThenBy(r => r.PlannedKg == 0).ThenBy(r => r.Cost).ThenBy(r => r.Kg)], notDecided);
     }
 }
+
+/// <summary>What a bath could become, and the codes of grades of which the search came to no end: of them nothing is known.</summary>
+public sealed record GradesInReach(IReadOnlyList<OtherGrade> Found, IReadOnlyList<string> NotDecided);

@@ -18,6 +18,9 @@ public enum WayIn
     MoreStock,
 }
 
+/// <summary>The ways that were found, and those of which the search came to no end: of them nothing is known.</summary>
+public sealed record WaysIn(IReadOnlyList<OutOfReachWay> Found, IReadOnlyList<WayIn> NotDecided);
+
 /// <summary>A way into the window that is barred now, in kilograms and minutes: whoever decides to pig a bath wants to know what saving it would take.</summary>
 /// <param name="TapOffKg">To tap off first, kg.</param>
 /// <param name="AddedKg">To add, kg.</param>
@@ -36,23 +39,26 @@ public sealed record OutOfReachWay(WayIn Way, double TapOffKg, double AddedKg, d
     private const double Nothing = 1e-6;
 
     /// <summary>The ways for a bath that cannot be corrected as things are, of each kind the one with the least to tap off and then to add.</summary>
-    public static IReadOnlyList<OutOfReachWay> Of(CorrectionFacts facts, CorrectionChoice choice, CancellationToken ct)
+    public static WaysIn Of(CorrectionFacts facts, CorrectionChoice choice, CancellationToken ct)
     {
         ArgumentNullException.ThrowIfNull(facts);
         ArgumentNullException.ThrowIfNull(choice);
         var least = choice with { Goal = CorrectionGoal.Kilograms, LeastAdditionKg = null, NearnessPrice = null };
-        if (CorrectionQuestion.Build(facts, least).Problem is not { } problem) return [];
-        return [.. new[]
-        {
+        if (CorrectionQuestion.Build(facts, least).Problem is not { } problem) return new([], []);
+        var notDecided = new List<WayIn>();
+        OutOfReachWay?[] ways =
+        [
             Way(WayIn.LessMargin, problem with { Limits = [.. problem.Limits.Select(l => l with { Margin = 0 })] }),
             Way(WayIn.TapOff, problem with { MaxTapOffKg = MostTappedShare * problem.Bath.Kg, TapOffCostPerTonne = TapOffWeight }),
             Way(WayIn.MoreRoom, problem with { CapacityKg = null }),
             Way(WayIn.MoreStock, problem with { Additions = [.. problem.Additions.Select(a => a with { AvailableKg = null })] }),
-        }.OfType<OutOfReachWay>()];
+        ];
+        return new([.. ways.OfType<OutOfReachWay>()], notDecided);
 
         OutOfReachWay? Way(WayIn way, CorrectionProblem wider)
         {
             var found = CorrectionProposal.For(facts, least, wider, ct);
+            if (!found.IsReached && !found.IsImpossible) notDecided.Add(way);
             if (!found.IsReached) return null;
             var lines = found.Plan.Plan.Lines;
             var over = found.Plan.Plan.LiquidKg - facts.View.Heat.CapacityKg;

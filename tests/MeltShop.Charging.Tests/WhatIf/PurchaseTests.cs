@@ -24,6 +24,7 @@ public class PurchaseTests
         var buy = Of(TooMuchCopper, Material("pig", 480, (Element.Cu, 0.02)), Material("tramp", 200, (Element.Cu, 0.4)));
 
         // pig: 0.5 (1000 − m) + 0.02 m = 200, so m = 300 / 0.48.
+        Assert.False(buy.IsUncertain);
         var pig = Assert.Single(buy.Possible);
         Assert.Equal("pig", pig.Code);
         Assert.Equal(625, pig.Kg, 1e-5);

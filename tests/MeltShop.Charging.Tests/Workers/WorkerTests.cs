@@ -3,6 +3,7 @@ using MeltShop.Charging.Plans;
 using MeltShop.Charging.Problems;
 using MeltShop.Charging.Solving;
 using MeltShop.Charging.Tests.Support;
+using MeltShop.Charging.WhatIf;
 using MeltShop.Charging.Workers;
 using MeltShop.Metallurgy.Elements;
 using static MeltShop.Charging.Tests.Support.Case;
@@ -59,6 +60,18 @@ public sealed class WorkerTests : IDisposable
         Assert.Equal((PlanStatus.TimeLimit, SearchEnd.WorkerLost), (plan.Status, plan.End));
         Assert.Equal(PlanStatus.Optimal, Plan(Pieces).Status);
         Assert.Equal(2, File.ReadAllLines(PidFile).Length);
+    }
+
+    [Fact]
+    public void Purchases_WhoseSearchIsLost_AreSaidToBeUncertain()
+    {
+        PieceWorkers.Use(new("/bin/sh", "-c", "read line; exit 1"));
+
+        // Pieces of 130 kg never make 1000 kg of themselves, and there is nothing else: that is to be proven, and nobody does.
+        var buy = Purchases.Of(Pieces with { MeltToleranceKg = 5, Limits = [], Materials = [Pieces.Materials[0] with { AvailableKg = 130 }] }, [], TestContext.Current.CancellationToken);
+
+        Assert.True(buy.IsUncertain);
+        Assert.Empty(buy.Possible);
     }
 
     [Fact]

@@ -106,7 +106,7 @@ public sealed class CorrectionQuestionTests(OneShop one) : IClassFixture<OneShop
     [Fact]
     public async Task OtherGrades_OfADuctileBath_AreThoseThatCanBeReached()
     {
-        var others = OtherGrade.Of(await Facts(), new(1450), Soon);
+        var others = OtherGrade.Of(await Facts(), new(1450), Soon).Found;
 
         var grey = Assert.Single(others);
         Assert.Equal("EN-GJL-250", grey.Grade.Code);

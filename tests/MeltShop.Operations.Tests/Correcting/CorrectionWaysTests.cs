@@ -73,7 +73,7 @@ public sealed class CorrectionWaysTests
         var facts = await Facts(shop, 2400, ("C", 3.6), ("Si", 1.6), ("Mn", 0.75));
         Assert.False(Propose(facts, new(1450)).IsReached);
 
-        var ways = OutOfReachWay.Of(facts, new(1450), Soon);
+        var ways = OutOfReachWay.Of(facts, new(1450), Soon).Found;
 
         Assert.Equal([WayIn.TapOff, WayIn.MoreRoom], ways.Select(w => w.Way));
         Assert.InRange(ways[1].AddedKg, 1584, 1750);
@@ -104,7 +104,7 @@ public sealed class CorrectionWaysTests
         var facts = await Facts(shop, 2000, ("C", 2.0), ("Si", 1.5), ("Mn", 0.3));
         var poor = facts with { View = facts.View with { Materials = [.. facts.View.Materials.Select(m => m.Code == "carbon" ? m with { StockKg = 10 } : m)] } };
 
-        var way = OutOfReachWay.Of(poor, new(1450, LeftOut: ["pig"]), Soon).Single(w => w.Way == WayIn.MoreStock);
+        var way = OutOfReachWay.Of(poor, new(1450, LeftOut: ["pig"]), Soon).Found.Single(w => w.Way == WayIn.MoreStock);
 
         Assert.InRange(way.Short["carbon"], 20, 40); // 29.5 kg of carbon lack, 98 % with a recovery of 90 % are 33 kg, of which 10 lie there
     }
@@ -115,7 +115,7 @@ public sealed class CorrectionWaysTests
     {
         await using var shop = await Shop.Open(provider);
         var facts = await Facts(shop, 1500, ("C", 3.40), ("Si", 1.2), ("Mn", 0.3));
-        Assert.Equal(0, Assert.Single(OtherGrade.Of(facts, new(1450), Soon)).PlannedKg);
+        Assert.Equal(0, Assert.Single(OtherGrade.Of(facts, new(1450), Soon).Found).PlannedKg);
         var other = (await Shop.Do(shop.Get<AddFurnace>(), shop.Administrator, new(Guid.NewGuid(), shop.Now, "F2", "Furnace 2", 3000, 1800))).Value;
         foreach (var kg in new[] { 1200, 800 })
         {
@@ -123,7 +123,7 @@ public sealed class CorrectionWaysTests
         }
 
         facts = (await shop.Get<CorrectionForecast>().Facts(facts.View.Heat.Id, Soon))!;
-        Assert.Equal(2000, Assert.Single(OtherGrade.Of(facts, new(1450), Soon)).PlannedKg, 6);
+        Assert.Equal(2000, Assert.Single(OtherGrade.Of(facts, new(1450), Soon).Found).PlannedKg, 6);
         Assert.False(facts.View.PlannedKg.ContainsKey(shop.DuctileId)); // its heat is started
 
         shop.Clock.Advance(8 * 24 * 60);
@@ -139,14 +139,14 @@ public sealed class CorrectionWaysTests
         var near = (await Shop.Do(shop.Get<AddGrade>(), shop.Metallurgist, new(
             Guid.NewGuid(), shop.Now, "EN-GJL-300", IronFamily.Grey, "invented for a test", [new(WindowStage.Furnace, "C", 3.3, 3.4, 3.5)], null))).Value;
         var facts = await Facts(shop, 1500, ("C", 3.40), ("Si", 1.2), ("Mn", 0.3));
-        Assert.Equal([near, shop.GreyId], OtherGrade.Of(facts, new(1450), Soon).Select(other => other.Grade.Id));
+        Assert.Equal([near, shop.GreyId], OtherGrade.Of(facts, new(1450), Soon).Found.Select(other => other.Grade.Id));
 
         var bracket = new OrderInput("4711", "Bracket", shop.GreyId, 22, 85, 68, 12, new(2026, 3, 20));
         await Take(bracket);
         var next = await Take(bracket with { Number = "4712", DueOn = new(2026, 3, 12) });
         await Take(bracket with { Number = "4713", GradeId = shop.DuctileId });
         await Shop.Do(shop.Get<CountPieces>(), shop.Melter, new(Guid.NewGuid(), shop.Now, next, (await shop.Get<OrdersPage>().Order(next, Soon))!.Order.Version, 5));
-        var others = OtherGrade.Of((await shop.Get<CorrectionForecast>().Facts(facts.View.Heat.Id, Soon))!, new(1450), Soon);
+        var others = OtherGrade.Of((await shop.Get<CorrectionForecast>().Facts(facts.View.Heat.Id, Soon))!, new(1450), Soon).Found;
 
         Assert.Equal([shop.GreyId, near], others.Select(other => other.Grade.Id));
         Assert.Equal([("4712", 875), ("4711", 1500)], others[0].Orders.Select(order => (order.Number, Math.Round(order.LeftKg, 6))));
@@ -154,7 +154,7 @@ public sealed class CorrectionWaysTests
 
         var version = (await shop.Get<OrdersPage>().Order(next, Soon))!.Order.Version;
         await Shop.Do(shop.Get<CloseOrder>(), shop.Supervisor, new(Guid.NewGuid(), shop.Now, next, version, OrderState.Done));
-        Assert.Equal(["4711"], OtherGrade.Of((await shop.Get<CorrectionForecast>().Facts(facts.View.Heat.Id, Soon))!, new(1450), Soon)[0].Orders.Select(order => order.Number));
+        Assert.Equal(["4711"], OtherGrade.Of((await shop.Get<CorrectionForecast>().Facts(facts.View.Heat.Id, Soon))!, new(1450), Soon).Found[0].Orders.Select(order => order.Number));
 
         async Task<long> Take(OrderInput order) => (await Shop.Do(shop.Get<TakeOrder>(), shop.Supervisor, new(Guid.NewGuid(), shop.Now, order))).Value;
     }

@@ -12,8 +12,8 @@ public sealed partial class CorrectionPlanning
 {
     private readonly CorrectionDraft draft = new();
     private CorrectionProposal? proposal;
-    private IReadOnlyList<OtherGrade>? others;
-    private IReadOnlyList<OutOfReachWay> ways = [];
+    private GradesInReach? others;
+    private WaysIn ways = new([], []);
     private bool isCurrent;
     private bool isWorking;
     private bool isLooking;
@@ -82,10 +82,10 @@ public sealed partial class CorrectionPlanning
         StateHasChanged();
     }
 
-    private (CorrectionProposal Found, IReadOnlyList<OutOfReachWay> Ways) Answer(CorrectionFacts facts, CorrectionChoice choice, CorrectionProblem problem)
+    private (CorrectionProposal Found, WaysIn Ways) Answer(CorrectionFacts facts, CorrectionChoice choice, CorrectionProblem problem)
     {
         var found = CorrectionProposal.For(facts, choice, problem, Leaving);
-        return (found, found.IsReached ? [] : OutOfReachWay.Of(facts, choice, Leaving));
+        return (found, found.IsImpossible ? OutOfReachWay.Of(facts, choice, Leaving) : new([], []));
     }
 
     private async Task LookAtOthers()

@@ -9,7 +9,7 @@ public sealed partial class OtherGrades
 {
     /// <summary>Null until somebody looked.</summary>
     [Parameter, EditorRequired]
-    public IReadOnlyList<OtherGrade>? Found { get; set; }
+    public GradesInReach? Found { get; set; }
 
     [Parameter, EditorRequired]
     public string Currency { get; set; } = "";

@@ -9,11 +9,11 @@ namespace MeltShop.Web.Pages.Correction;
 public sealed partial class OutOfReach
 {
     [Parameter, EditorRequired]
-    public IReadOnlyList<Conflict> Conflicts { get; set; } = [];
+    public ChargePlan Plan { get; set; } = null!;
 
     /// <summary>What saving it would take.</summary>
     [Parameter, EditorRequired]
-    public IReadOnlyList<OutOfReachWay> Ways { get; set; } = [];
+    public WaysIn Ways { get; set; } = null!;
 
     [Parameter, EditorRequired]
     public Func<string, string> NameOf { get; set; } = null!;

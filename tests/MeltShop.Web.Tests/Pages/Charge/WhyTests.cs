@@ -1,4 +1,5 @@
 using System.Globalization;
+using System.Text.RegularExpressions;
 using Bunit;
 using MeltShop.Operations.Grades;
 using MeltShop.Operations.Sites;
@@ -28,6 +29,19 @@ public sealed class WhyTests : ChargeTest
     [Fact]
     public void Material_InThePlan_SaysOverWhichPriceItStays() =>
         Assert.Matches(@"same plan from -?[0-9.]+ to [0-9.]+ EUR/t", OpenWhy().Find("[data-testid=in-plan] [data-material=steel] .why").TextContent);
+
+    [Fact]
+    public void Material_AtItsMost_SaysWhatMoreOfItWouldSave()
+    {
+        var page = OpenWhy();
+        Change(page, "Test steel");
+        page.WaitForElement("[data-field=\"materials.steel.maxKg\"] input", Patience).Change("300");
+
+        // What 10 kg save and what a tonne saves are one price.
+        page.WaitForAssertion(() => Assert.Matches(@"at its most · 10 kg more would save [0-9.]+ EUR \([0-9.]+ EUR/t of it\)", page.Find("[data-testid=in-plan] [data-material=steel] .why").TextContent), Patience);
+        var numbers = Regex.Match(page.Find("[data-testid=in-plan] [data-material=steel] .why").TextContent, @"would save ([0-9.]+) EUR \(([0-9.]+) EUR/t");
+        Assert.Equal(Number(numbers.Groups[2]) / 100, Number(numbers.Groups[1]), 0.0051);
+    }
 
     [Fact]
     public async Task Material_LeftOut_NamesTheLimitsThatKeepItOut()
@@ -60,13 +74,20 @@ public sealed class WhyTests : ChargeTest
     }
 
     [Fact]
-    public void Material_ThatRunsOut_SaysWhatItCosts()
+    public async Task Material_ThatRunsOut_SaysWhetherThatCostsOrMakesItImpossible()
     {
+        // Pig iron has 4.2 % of carbon, and only steel dilutes it to 3.8 %.
         var page = OpenWhy();
         Press(page, "What if Test steel runs out?");
-        page.WaitForState(() => page.FindAll("[data-testid=run-out]").Count > 0, Patience);
+        Assert.Equal("Without Test steel no charge from this yard meets these limits.", page.WaitForElement("[data-testid=run-out] p", Patience).TextContent);
 
-        Assert.Matches(@"Without Test steel (the charge costs [0-9.]+ EUR more|no charge from this yard)", page.Find("[data-testid=run-out]").TextContent);
+        // Rails of the same analysis and yield at 40 EUR more do as well, at 40 EUR more for each tonne of steel.
+        await Add("rail", MaterialKind.SteelScrap, 340, 97, new("C", 0.1), new("Si", 0.2), new("Mn", 0.6, 0.1), new("S", 0.02));
+        page = OpenWhy();
+        var steelKg = page.Find("[data-testid=in-plan] [data-material=steel] td.number").TextContent;
+        Press(page, "What if Test steel runs out?");
+        var costs = Regex.Match(page.WaitForElement("[data-testid=run-out] p", Patience).TextContent, @"^Without Test steel the charge costs ([0-9.]+) EUR more\.$");
+        Assert.Equal(Number(Regex.Match(steelKg, "[0-9.]+")) * 0.04, Number(costs.Groups[1]), 0.05);
     }
 
     [Fact]
@@ -248,6 +269,7 @@ public sealed class WhyTests : ChargeTest
         page.WaitForState(() => page.FindAll("[data-testid=rooms] [data-group=PigIron]").Count > 0, Patience);
 
         Assert.Contains("70 % of the charge", page.Find("[data-testid=rooms] [data-group=PigIron]").TextContent, StringComparison.Ordinal);
+        Assert.Matches(@"at its least share · 1 % less would save [0-9.]+ EUR \([0-9.]+ EUR/t of new liquid\)$", page.Find("[data-testid=rooms] [data-group=PigIron] span").TextContent);
     }
 
     [Fact]
@@ -315,6 +337,8 @@ public sealed class WhyTests : ChargeTest
         next.WaitForAssertion(() => Assert.Contains("the shop says 80", Field(next, "wishes.slagCostPerTonne").TextContent, StringComparison.Ordinal), Patience);
         Assert.Empty(next.FindAll("[data-room=bucket]"));
     }
+
+    private static double Number(Capture text) => double.Parse(text.Value, CultureInfo.InvariantCulture);
 
     private IRenderedComponent<ChargePlanning> OpenWhy() => OpenPlanned(Role.Metallurgist);
 }
