@@ -33,7 +33,7 @@ public static class RestQuestion
         var names = weighings.ToLookup(weighing => weighing.MaterialCode, weighing => weighing.MaterialName);
         var planned = StoredJson.Value<ChargePlan>(heat.Plan.Answer);
         var byHand = StoredChoice.IsByHand(heat.Plan) ? planned : null;
-        var answer = Answer(asked, weighed, planned.Lines.Sum(line => line.Kg), yard, byHand, heel.Metal, cancellation);
+        var answer = Answer(asked, weighed, planned.Lines.Sum(line => line.Kg), yard, byHand, heel.Metal, heat.Heat.CapacityKg, cancellation);
         return answer with { Heel = heel, Unknown = [.. answer.Unknown.Select(material => material with { Name = names[material.Code].First() })] };
     }
 
@@ -43,10 +43,11 @@ public static class RestQuestion
     /// <param name="yard">What lies in the yard now.</param>
     /// <param name="byHand">The charge where a person made it: it stands as long as it misses nothing new; null for one that was planned.</param>
     /// <param name="heel">What the charge stands on; null for what the plan was made with.</param>
+    /// <param name="capacityKg">What the furnace holds, kg: a full one is not filled further for a little more to be near enough; null where no furnace is asked about.</param>
     /// <param name="cancellation">Ends the call.</param>
     public static RestAnswer Answer(
         ChargeProblem asked, IReadOnlyDictionary<string, double> weighedKg, double plannedKg, IReadOnlyList<MaterialView> yard, ChargePlan? byHand = null,
-        Metal? heel = null, CancellationToken cancellation = default)
+        Metal? heel = null, double? capacityKg = null, CancellationToken cancellation = default)
     {
         ArgumentNullException.ThrowIfNull(asked);
         ArgumentNullException.ThrowIfNull(weighedKg);
@@ -60,7 +61,7 @@ public static class RestQuestion
         ];
         if (unknown.Count > 0) return new(RestStanding.Unknown, null) { Unknown = unknown };
 
-        var begun = Begun(asked with { Heel = heel ?? asked.Heel }, plannedKg, weighedKg, yard, extra.Values.Select(item => item!));
+        var begun = Begun(asked with { Heel = heel ?? asked.Heel }, plannedKg, weighedKg, yard, extra.Values.Select(item => item!), capacityKg);
         var rest = Replan.Of(begun, cancellation);
         if (byHand is not null && AsMade(asked, begun, byHand) is { } made) return made with { StillPossible = rest.StillPossible };
         if (rest.IsReachable) return Of(RestStanding.Kept, rest);
@@ -82,9 +83,10 @@ public static class RestQuestion
     }
 
     private static ChargeProblem Begun(
-        ChargeProblem asked, double plannedKg, IReadOnlyDictionary<string, double> weighed, IReadOnlyList<MaterialView> yard, IEnumerable<MaterialView> extra) => asked with
+        ChargeProblem asked, double plannedKg, IReadOnlyDictionary<string, double> weighed, IReadOnlyList<MaterialView> yard, IEnumerable<MaterialView> extra,
+        double? capacityKg) => asked with
     {
-        MeltToleranceKg = Math.Max(asked.MeltToleranceKg, asked.MeltKg * NearPercent / 100),
+        MeltToleranceKg = Math.Max(asked.MeltToleranceKg, Math.Min(asked.MeltKg * NearPercent / 100, capacityKg - asked.MeltKg ?? double.PositiveInfinity)),
         WeighedKg = weighed,
         Materials =
         [

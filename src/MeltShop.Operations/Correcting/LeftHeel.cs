@@ -24,7 +24,7 @@ internal static class LeftHeel
         var changeKg = await Change(db, writing.Stamp.EntryKey, heat.FurnaceId, closedAt, cancellation);
         foreach (var heel in heels)
         {
-            var kg = Math.Abs(changeKg) < FurnaceLedger.Dust ? heel.Kg : Math.Max(0, heel.Kg + changeKg);
+            var kg = Math.Abs(changeKg) < FurnaceLedger.Dust ? heel.Kg : heel.Kg + changeKg; // below nothing it cannot be right, as the ledger is not: said, not hidden
             var analysis = kg > 0 && bath is not null ? bath.Metal.Analysis : Analysis.Empty;
             var sampleId = kg > 0 ? bath?.SampleId : null;
             var isSame = (heel.Kg, heel.SampleId) == (kg, sampleId)

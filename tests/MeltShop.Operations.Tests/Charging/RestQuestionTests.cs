@@ -95,6 +95,18 @@ public sealed class RestQuestionTests
     [Fact]
     public void Rest_OnePercentOver_IsStillWhatWasWanted() => Assert.Equal(RestStanding.Kept, Rest(("b", 627), ("a", 382)).Standing);
 
+    [Theory]
+    [InlineData(1000, RestStanding.Missed, 9)]
+    [InlineData(1005, RestStanding.Missed, 4)]
+    [InlineData(1009, RestStanding.Kept, 0)]
+    public void Rest_OnePercentOver_IsTooMuchForAFurnaceThatIsFull(double capacityKg, RestStanding standing, double overKg)
+    {
+        var rest = RestQuestion.Answer(Asked, Weighed(("b", 627), ("a", 382)), plannedKg: 1000, [], capacityKg: capacityKg, cancellation: TestContext.Current.CancellationToken);
+
+        Assert.Equal(standing, rest.Standing);
+        Assert.Equal(overKg, rest.Misses.Where(miss => miss.Kind is MissKind.LiquidKg).Sum(miss => miss.By), 6);
+    }
+
     [Fact]
     public void Rest_AnyMetal_SaysHowFarItCanStillBeMoved()
     {

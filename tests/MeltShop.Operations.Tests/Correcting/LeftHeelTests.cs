@@ -118,6 +118,13 @@ public sealed class LeftHeelTests
 
         await Done(shop, shop.Get<CorrectTap>(), new(Guid.NewGuid(), shop.Now, tap.Id, 800, null, "scale"));
         Assert.Equal(was.Kg, (await Heel(shop)).Kg, 6);
+
+        // More than there was cannot have been tapped: what the ledger then says of the heel is told as it is.
+        tap = await shop.Db().Taps.OrderBy(t => t.Id).LastAsync(Soon);
+        await Done(shop, shop.Get<CorrectTap>(), new(Guid.NewGuid(), shop.Now, tap.Id, 900 + was.Kg, null, "scale"));
+        var less = await Heel(shop);
+        Assert.Equal(-100, less.Kg, 6);
+        Assert.Empty(less.Percents);
     }
 
     [Fact]
