@@ -38,6 +38,7 @@ public abstract class RecordsContext(DbContextOptions options)
     public DbSet<MaterialAnalysis> MaterialAnalyses => Set<MaterialAnalysis>();
     public DbSet<PriceFact> Prices => Set<PriceFact>();
     public DbSet<StockFact> StockFacts => Set<StockFact>();
+    public DbSet<LotPlace> LotPlaces => Set<LotPlace>();
 
     public DbSet<Grade> Grades => Set<Grade>();
     public DbSet<GradeWindow> GradeWindows => Set<GradeWindow>();

@@ -39,6 +39,7 @@ public abstract class EveryEntityTests(Database database)
             db.MaterialAnalyses.Add(stamp.Analysis(foundry.Steel.Id, (Element.C, 0.2, 0.01, 95)));
             db.Prices.Add(stamp.Price(foundry.Steel.Id, -0.01m));
             db.StockFacts.Add(stamp.Stock(foundry.Steel.Id, 1000.0625));
+            db.LotPlaces.Add(stamp.Place(foundry.Steel.Id, "S 9", "Bay 4"));
             db.Materials.Where(m => m.Id == foundry.Steel.Id).ExecuteUpdate(m => m.SetProperty(x => x.StockKg, 1000.0625));
             db.BurnDecisions.Add(stamp.SetAside(story.Bath.Id, 2));
             db.Add(stamp.Correction(story.Heat.Id, story.Bath.Id));

@@ -73,6 +73,12 @@ public static class Facts
         MaterialId = materialId, Kind = kind, Kg = kg, Lot = lot,
     };
 
+    public static LotPlace Place(this Stamp stamp, long materialId, string? lot, string? bin) => new()
+    {
+        EntryKey = stamp.EntryKey, PersonId = stamp.PersonId, ObservedAt = stamp.ObservedAt, EnteredAt = stamp.EnteredAt,
+        MaterialId = materialId, Lot = lot, Bin = bin,
+    };
+
     public static Weighing Weighing(this Stamp stamp, long heatId, long materialId, double kg, long? supersedes = null, bool intoBath = false) => new()
     {
         EntryKey = stamp.EntryKey, PersonId = stamp.PersonId, ObservedAt = stamp.ObservedAt, EnteredAt = stamp.EnteredAt,

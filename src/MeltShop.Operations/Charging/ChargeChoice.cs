@@ -30,6 +30,9 @@ public sealed record ChargeChoice(
 
     public ChargeWishes Wishes { get; init; } = new();
 
+    /// <summary>Bins out of reach: what lies in them counts as not there.</summary>
+    public IReadOnlyList<string> LeftOutBins { get; init; } = [];
+
     /// <summary>The charge as a person made it, which is checked and not changed; null for the cheapest.</summary>
     public IReadOnlyList<ChosenMass>? ByHand { get; init; }
 }

@@ -34,8 +34,9 @@ public static class ChargeMaterials
     {
         var byHand = (choice.ByHand ?? []).Where(mass => mass.Kg > 0).Select(mass => mass.Code).ToHashSet();
         var materials = new List<ChargeMaterial>();
-        foreach (var material in yard)
+        foreach (var lying in yard)
         {
+            var material = lying.Without(choice.LeftOutBins);
             var wanted = choice.Materials?.SingleOrDefault(m => m.Code == material.Code) ?? new MaterialChoice(material.Code);
             var isByHand = byHand.Contains(material.Code);
             if (Gap(material) is { } gap)
@@ -54,6 +55,7 @@ public static class ChargeMaterials
                 // What is asked for is not dropped without a word because there is nothing to take it from.
                 var path = $"materials.{material.Code}.{(wanted.MinKg > 0 ? "minKg" : "minPercent")}";
                 if (wanted.Include == false) fields.Add(path, "material.leftOut", material.Name);
+                else if (lying.StockKg is null or > 0) fields.Add(path, "bin.leftOut", material.Name, string.Join(", ", lying.Bins()));
                 else fields.Add(path, "stock.under", 0.0);
             }
         }

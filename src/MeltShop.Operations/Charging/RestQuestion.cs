@@ -25,6 +25,7 @@ public static class RestQuestion
     public static RestAnswer? Answer(HeatView heat, IReadOnlyList<MaterialView> yard, CancellationToken cancellation = default)
     {
         ArgumentNullException.ThrowIfNull(heat);
+        yard = StoredChoice.Reached(heat.Plan, yard);
         var weighings = heat.Weighings.Where(weighing => !weighing.Origin.IsCorrected && !weighing.IntoBath).ToList();
         var asked = StoredJson.Value<ChargeProblem>(heat.Plan.Problem);
         var heel = RestHeel.Of(heat, asked);

@@ -1,5 +1,6 @@
 using MeltShop.Operations.Storing;
 using MeltShop.Records.Reading.Charge;
+using MeltShop.Records.Reading.Yard;
 
 namespace MeltShop.Operations.Charging;
 
@@ -12,6 +13,10 @@ public static class StoredChoice
         ArgumentNullException.ThrowIfNull(plan);
         return plan.Choice is { } text ? StoredJson.Value<ChargeChoice>(text) : null;
     }
+
+    /// <summary>The yard as the plan sees it: without the bins that it leaves out.</summary>
+    public static IReadOnlyList<MaterialView> Reached(PlanView plan, IReadOnlyList<MaterialView> yard) =>
+        Of(plan)?.LeftOutBins is { Count: > 0 } bins ? [.. yard.Select(material => material.Without(bins))] : yard;
 
     public static bool IsByHand(PlanView plan) => Of(plan)?.ByHand is not null;
 }

@@ -16,6 +16,9 @@ public sealed class BookStock(Recorder recorder, TimeProvider time) : Operation<
     {
         /// <summary>The lot that came in, or that was counted, as it stands on the bag; null for a count of all that lies there, and where nobody says.</summary>
         public string? Lot { get; init; }
+
+        /// <summary>The bin in which it lies, as the shop calls it; null where nobody says, and it lies where it lay.</summary>
+        public string? Bin { get; init; }
     }
 
     public override IReadOnlyList<string> Roles { get; } = [Role.Melter, Role.Metallurgist, Role.Supervisor];
@@ -26,6 +29,7 @@ public sealed class BookStock(Recorder recorder, TimeProvider time) : Operation<
         else if (command.Kind is StockKind.Counted) fields.MassOrZero("kg", command.Kg);
         else fields.Add("kind", "choice.unknown", command.Kind.ToString());
         fields.OptionalText("lot", command.Lot, 60);
+        fields.OptionalText("bin", command.Bin, StockPlaces.LongestBin);
     }
 
     protected override async Task<Written<double>> Write(Writing writing, Command command, CancellationToken cancellation)
@@ -34,9 +38,10 @@ public sealed class BookStock(Recorder recorder, TimeProvider time) : Operation<
         var material = await writing.Db.Materials.AsNoTracking().SingleOrDefaultAsync(m => m.Id == command.MaterialId, cancellation);
         if (material is null) return Refuse("materialId", "material.unknown");
 
-        var lot = string.IsNullOrWhiteSpace(command.Lot) ? null : command.Lot.Trim();
+        var lot = StockPlaces.Named(command.Lot);
         var counted = command.Kind is StockKind.Counted ? await writing.Db.Sum(material.Id, lot, writing.Stamp.ObservedAt, cancellation) : 0;
         await writing.Book(material.Id, command.Kind, command.Kg - counted, heatId: null, lot, cancellation);
+        if (StockPlaces.Named(command.Bin) is { } bin) writing.Db.Add(writing.Stamp.Place(material.Id, lot, bin));
         var stock = await writing.Db.Sum(material.Id, null, DateTimeOffset.MaxValue, cancellation);
         if (material.StockKg is null) await writing.SetStock(material.Id, stock, cancellation);
         return Done(stock, new ChangeNotice(ChangeKind.Material, material.Id));

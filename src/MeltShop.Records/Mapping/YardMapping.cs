@@ -39,5 +39,10 @@ internal static class YardMapping
             stock.HasIndex(s => s.HeatId);
             stock.HasIndex(s => s.Lot).HasFilter("\"Lot\" IS NOT NULL");
         });
+        model.Entity<LotPlace>(place =>
+        {
+            place.Refers<LotPlace, Material>(p => p.MaterialId);
+            place.HasIndex(p => p.MaterialId);
+        });
     }
 }

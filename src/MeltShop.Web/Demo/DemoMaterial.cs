@@ -76,5 +76,6 @@ public sealed record DemoMaterial
 /// <param name="TypicalPieceKg">Mass of a usual piece, kg, for information: the plan weighs freely. Null for granules and powders.</param>
 /// <param name="BulkDensityTonnesPerM3">Bulk density, t/m³; of steel scrap from the European list or from memory.</param>
 /// <param name="Lots">Lots as they stand on its bags, each with the same share of the stock; null where it lies in one pile.</param>
+/// <param name="Bins">Bin of each lot, or of the pile; null where it has none.</param>
 public sealed record DemoYardFigures(
-    decimal PricePerTonne, double StockKg, double? TypicalPieceKg, double? BulkDensityTonnesPerM3, IReadOnlyList<string>? Lots = null);
+    decimal PricePerTonne, double StockKg, double? TypicalPieceKg, double? BulkDensityTonnesPerM3, IReadOnlyList<string>? Lots = null, IReadOnlyList<string>? Bins = null);

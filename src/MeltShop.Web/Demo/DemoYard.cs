@@ -26,10 +26,10 @@ internal static class DemoYard
     private static async Task Count(DemoHands hands, long id, DemoMaterial material)
     {
         IReadOnlyList<string?> lots = material.Demo.Lots ?? (IReadOnlyList<string?>)[null];
-        foreach (var lot in lots)
+        foreach (var (place, lot) in lots.Index())
         {
             await hands.Do(hands.The<BookStock>(), Role.Melter, new(
-                DemoKey.Of($"stock/{material.Code}/{lot}"), hands.Now, id, StockKind.Counted, material.Demo.StockKg / lots.Count) { Lot = lot });
+                DemoKey.Of($"stock/{material.Code}/{lot}"), hands.Now, id, StockKind.Counted, material.Demo.StockKg / lots.Count) { Lot = lot, Bin = material.Demo.Bins?[place] });
         }
     }
 

@@ -52,6 +52,7 @@ public abstract class AppendOnlyTests(Database database)
             db.MaterialAnalyses.Add(stamp.Analysis(foundry.Steel.Id, (Metallurgy.Elements.Element.C, 0.2, null, null)));
             db.Prices.Add(stamp.Price(foundry.Steel.Id, 300m));
             db.StockFacts.Add(stamp.Stock(foundry.Steel.Id, 1000));
+            db.LotPlaces.Add(stamp.Place(foundry.Steel.Id, null, "Bay 4"));
             db.BurnDecisions.Add(stamp.SetAside(story.Bath.Id, 2));
             db.BathCorrections.Add(stamp.Correction(story.Heat.Id, story.Bath.Id));
         });

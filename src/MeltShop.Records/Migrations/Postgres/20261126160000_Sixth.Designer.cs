@@ -2798,6 +2798,53 @@ namespace MeltShop.Records.Migrations.Postgres
                     b.ToTable("Sites");
                 });
 
+            modelBuilder.Entity("MeltShop.Records.Yard.LotPlace", b =>
+                {
+                    b.Property<long>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("bigint");
+
+                    NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<long>("Id"));
+
+                    b.Property<string>("Bin")
+                        .HasColumnType("text");
+
+                    b.Property<DateTimeOffset>("EnteredAt")
+                        .HasColumnType("timestamp with time zone");
+
+                    b.Property<Guid>("EntryKey")
+                        .HasColumnType("uuid");
+
+                    b.Property<string>("Lot")
+                        .HasColumnType("text");
+
+                    b.Property<long>("MaterialId")
+                        .HasColumnType("bigint");
+
+                    b.Property<DateTimeOffset>("ObservedAt")
+                        .HasColumnType("timestamp with time zone");
+
+                    b.Property<long>("PersonId")
+                        .HasColumnType("bigint");
+
+                    b.Property<string>("Reason")
+                        .HasColumnType("text");
+
+                    b.Property<long?>("SupersedesId")
+                        .HasColumnType("bigint");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("EntryKey");
+
+                    b.HasIndex("MaterialId");
+
+                    b.HasIndex("SupersedesId")
+                        .IsUnique();
+
+                    b.ToTable("LotPlaces");
+                });
+
             modelBuilder.Entity("MeltShop.Records.Yard.Material", b =>
                 {
                     b.Property<long>("Id")
@@ -4239,6 +4286,32 @@ namespace MeltShop.Records.Migrations.Postgres
                         .IsRequired();
 
                     b.HasOne("MeltShop.Records.Sites.LadleFigure", null)
+                        .WithMany()
+                        .HasForeignKey("SupersedesId")
+                        .OnDelete(DeleteBehavior.Restrict);
+                });
+
+            modelBuilder.Entity("MeltShop.Records.Yard.LotPlace", b =>
+                {
+                    b.HasOne("MeltShop.Records.Keeping.Entry", null)
+                        .WithMany()
+                        .HasForeignKey("EntryKey")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("MeltShop.Records.Yard.Material", null)
+                        .WithMany()
+                        .HasForeignKey("MaterialId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("MeltShop.Records.People.Person", null)
+                        .WithMany()
+                        .HasForeignKey("PersonId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("MeltShop.Records.Yard.LotPlace", null)
                         .WithMany()
                         .HasForeignKey("SupersedesId")
                         .OnDelete(DeleteBehavior.Restrict);

@@ -1,4 +1,5 @@
-﻿using Microsoft.EntityFrameworkCore.Migrations;
+﻿using System;
+using Microsoft.EntityFrameworkCore.Migrations;
 
 #nullable disable
 
@@ -16,6 +17,51 @@ namespace MeltShop.Records.Migrations.Sqlite
                 type: "REAL",
                 nullable: true);
 
+            migrationBuilder.CreateTable(
+                name: "LotPlaces",
+                columns: table => new
+                {
+                    Id = table.Column<long>(type: "INTEGER", nullable: false)
+                        .Annotation("Sqlite:Autoincrement", true),
+                    MaterialId = table.Column<long>(type: "INTEGER", nullable: false),
+                    Lot = table.Column<string>(type: "TEXT", nullable: true),
+                    Bin = table.Column<string>(type: "TEXT", nullable: true),
+                    EntryKey = table.Column<Guid>(type: "TEXT", nullable: false),
+                    PersonId = table.Column<long>(type: "INTEGER", nullable: false),
+                    ObservedAt = table.Column<long>(type: "INTEGER", nullable: false),
+                    EnteredAt = table.Column<long>(type: "INTEGER", nullable: false),
+                    SupersedesId = table.Column<long>(type: "INTEGER", nullable: true),
+                    Reason = table.Column<string>(type: "TEXT", nullable: true)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_LotPlaces", x => x.Id);
+                    table.ForeignKey(
+                        name: "FK_LotPlaces_Entries_EntryKey",
+                        column: x => x.EntryKey,
+                        principalTable: "Entries",
+                        principalColumn: "Key",
+                        onDelete: ReferentialAction.Restrict);
+                    table.ForeignKey(
+                        name: "FK_LotPlaces_LotPlaces_SupersedesId",
+                        column: x => x.SupersedesId,
+                        principalTable: "LotPlaces",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                    table.ForeignKey(
+                        name: "FK_LotPlaces_Materials_MaterialId",
+                        column: x => x.MaterialId,
+                        principalTable: "Materials",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                    table.ForeignKey(
+                        name: "FK_LotPlaces_People_PersonId",
+                        column: x => x.PersonId,
+                        principalTable: "People",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                });
+
             migrationBuilder.CreateIndex(
                 name: "IX_StockFacts_Lot",
                 table: "StockFacts",
@@ -32,11 +78,30 @@ namespace MeltShop.Records.Migrations.Sqlite
                 name: "IX_CoinsOnTheirWay_CoinNumber",
                 table: "CoinsOnTheirWay",
                 column: "CoinNumber");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_LotPlaces_EntryKey",
+                table: "LotPlaces",
+                column: "EntryKey");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_LotPlaces_MaterialId",
+                table: "LotPlaces",
+                column: "MaterialId");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_LotPlaces_SupersedesId",
+                table: "LotPlaces",
+                column: "SupersedesId",
+                unique: true);
         }
 
         /// <inheritdoc />
         protected override void Down(MigrationBuilder migrationBuilder)
         {
+            migrationBuilder.DropTable(
+                name: "LotPlaces");
+
             migrationBuilder.DropIndex(
                 name: "IX_StockFacts_Lot",
                 table: "StockFacts");

@@ -12,10 +12,13 @@ public sealed record LotView(string Name, double LeftKg, DateTimeOffset SinceAt)
     /// <summary>Under this a lot is used up, kg: scales of a yard show no less.</summary>
     private const double Nothing = 0.01;
 
+    /// <summary>The bin in which it lies, as the shop calls it; null where nobody said.</summary>
+    public string? Bin { get; init; }
+
     public bool IsThere => LeftKg >= Nothing;
 }
 
-/// <summary>Reads the lots of materials: one query, however many there are; the oldest first, as a yard uses them.</summary>
+/// <summary>Reads the lots of materials with their bins: two queries, however many there are; the oldest first, as a yard uses them.</summary>
 internal static class LotRows
 {
     public static async Task<IReadOnlyList<MaterialView>> WithLots(this RecordsContext db, IReadOnlyList<MaterialView> materials, CancellationToken ct)
@@ -24,7 +27,17 @@ internal static class LotRows
         var rows = await db.InForce<StockFact>().Where(s => s.Lot != null && ids.Contains(s.MaterialId))
             .GroupBy(s => new { s.MaterialId, s.Lot })
             .Select(g => new { g.Key.MaterialId, g.Key.Lot, LeftKg = g.Sum(s => s.Kg), SinceAt = g.Min(s => s.ObservedAt) }).ToListAsync(ct);
-        var lots = rows.OrderBy(r => r.SinceAt).ThenBy(r => r.Lot, StringComparer.Ordinal).ToLookup(r => r.MaterialId, r => new LotView(r.Lot!, r.LeftKg, r.SinceAt));
-        return rows.Count == 0 ? materials : [.. materials.Select(m => m with { Lots = [.. lots[m.Id]] })];
+        var lots = rows.OrderBy(r => r.SinceAt).ThenBy(r => r.Lot, StringComparer.Ordinal).ToLookup(r => r.MaterialId);
+        var places = await db.Places(ids, ct);
+        return
+        [
+            .. materials.Select(m => m with
+            {
+                Lots = [.. lots[m.Id].Select(r => new LotView(r.Lot!, r.LeftKg, r.SinceAt) { Bin = Bin(m.Id, r.Lot) })],
+                PileBin = Bin(m.Id, null),
+            }),
+        ];
+
+        string? Bin(long materialId, string? lot) => places[materialId].FirstOrDefault(place => place.Lot == lot)?.Bin;
     }
 }

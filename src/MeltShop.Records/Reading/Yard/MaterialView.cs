@@ -18,6 +18,31 @@ public sealed record MaterialView(
     /// <summary>Its lots, the oldest first, used-up ones included; empty where nobody booked one, and where they were not asked for.</summary>
     public IReadOnlyList<LotView> Lots { get; init; } = [];
 
+    /// <summary>The bin of what lies outside of every lot; null where nobody said.</summary>
+    public string? PileBin { get; init; }
+
+    /// <summary>What lies outside of every lot, kg; null where the stock was never counted.</summary>
+    public double? PileKg => StockKg - Lots.Where(lot => lot.IsThere).Sum(lot => lot.LeftKg);
+
+    /// <summary>The bins in which some of it lies.</summary>
+    public IReadOnlyList<string> Bins() =>
+        [.. Lots.Where(lot => lot.IsThere).Select(lot => lot.Bin).Append(PileKg is null or > 0 ? PileBin : null).OfType<string>().Distinct(StringComparer.OrdinalIgnoreCase)];
+
+    /// <summary>The material without what lies in some bins, as if that were not there.</summary>
+    public MaterialView Without(IReadOnlyCollection<string> bins)
+    {
+        bool Lies(string? bin) => bin is not null && bins.Contains(bin, StringComparer.OrdinalIgnoreCase);
+        if (!Bins().Any(Lies)) return this;
+        // Of a pile that was never counted nobody knows how much is out of reach: all of it.
+        var pileKg = Lies(PileBin) ? Math.Max(0, PileKg ?? 0) : 0;
+        return this with
+        {
+            Lots = [.. Lots.Where(lot => !lot.IsThere || !Lies(lot.Bin))],
+            PileBin = Lies(PileBin) ? null : PileBin,
+            StockKg = (StockKg ?? 0) - pileKg - Lots.Where(lot => lot.IsThere && Lies(lot.Bin)).Sum(lot => lot.LeftKg),
+        };
+    }
+
     /// <summary>What the balances need of it. Whoever asks has looked whether the yield is known.</summary>
     /// <param name="stage">When it comes into the melt.</param>
     /// <exception cref="InvalidOperationException">Its yield is not known.</exception>

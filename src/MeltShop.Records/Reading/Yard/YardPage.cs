@@ -4,7 +4,7 @@ using Microsoft.EntityFrameworkCore;
 namespace MeltShop.Records.Reading.Yard;
 
 /// <param name="Kind">Only this kind, or null for all.</param>
-/// <param name="Text">Part of the code or name, whatever its case (of the letters A to Z on SQLite); null or blank for all.</param>
+/// <param name="Text">Part of the code or name, whatever its case (of the letters A to Z on SQLite), or the bin in which some of it lies; null or blank for all.</param>
 /// <param name="WithInactive">Also those that are no longer used.</param>
 public sealed record YardFilter(MaterialKind? Kind = null, string? Text = null, bool WithInactive = false);
 
@@ -27,7 +27,8 @@ public sealed class YardPage(IDbContextFactory<RecordsContext> contexts)
         {
 #pragma warning disable CA1304, CA1311, CA1862 // translated to SQL, which has its own idea of upper case
             var upper = text.ToUpperInvariant();
-            which = which.Where(m => m.Code.ToUpper().Contains(upper) || m.Name.ToUpper().Contains(upper));
+            var lying = await InBin(db, text, ct);
+            which = which.Where(m => m.Code.ToUpper().Contains(upper) || m.Name.ToUpper().Contains(upper) || lying.Contains(m.Id));
 #pragma warning restore CA1304, CA1311, CA1862
         }
 
@@ -36,10 +37,28 @@ public sealed class YardPage(IDbContextFactory<RecordsContext> contexts)
         return new(await db.WithLots([.. rows.Take(Most)], ct), currency, rows.Count > Most);
     }
 
+    /// <summary>The bins in which something was said to lie, by name.</summary>
+    public async Task<IReadOnlyList<string>> Bins(CancellationToken ct = default)
+    {
+        await using var db = await contexts.CreateDbContextAsync(ct);
+        var bins = await db.LotPlaces.Where(p => p.Bin != null).Select(p => p.Bin!).Distinct().ToListAsync(ct);
+        return [.. bins.Distinct(StringComparer.OrdinalIgnoreCase).Order(StringComparer.CurrentCultureIgnoreCase)];
+    }
+
     /// <summary>One material, or null.</summary>
     public async Task<MaterialView?> Material(long id, CancellationToken ct = default)
     {
         await using var db = await contexts.CreateDbContextAsync(ct);
         return (await db.WithLots(await MaterialRows.Load(db, db.Materials.Where(m => m.Id == id), ct), ct)).SingleOrDefault();
+    }
+
+    /// <summary>Materials of which a lot was last said to lie in a bin; whether some of it is left is for whoever reads its lots.</summary>
+    private static async Task<List<long>> InBin(RecordsContext db, string bin, CancellationToken ct)
+    {
+#pragma warning disable CA1304, CA1311, CA1862 // translated to SQL
+        var upper = bin.ToUpperInvariant();
+        var ids = await db.LotPlaces.Where(p => p.Bin != null && p.Bin.ToUpper() == upper).Select(p => p.MaterialId).Distinct().ToListAsync(ct);
+#pragma warning restore CA1304, CA1311, CA1862
+        return ids.Count == 0 ? ids : [.. (await db.Places(ids, ct)).Where(places => places.Any(p => string.Equals(p.Bin, bin, StringComparison.OrdinalIgnoreCase))).Select(places => places.Key)];
     }
 }

@@ -49,6 +49,9 @@ public sealed class ChargeDraft
 
     public WishesDraft Wishes { get; }
 
+    /// <summary>Bins out of reach.</summary>
+    public HashSet<string> LeftOutBins { get; } = new(StringComparer.OrdinalIgnoreCase);
+
     public IReadOnlyList<GroupDraft> Groups { get; }
 
     public bool IsPoured => Target.Value == nameof(ChargeTarget.Poured);
@@ -107,6 +110,7 @@ public sealed class ChargeDraft
                 LadleId = IsPoured && long.TryParse(Ladle.Value, NumberStyles.None, CultureInfo.InvariantCulture, out var ladle) ? ladle : null,
                 Groups = [.. Groups.Select(draft => draft.Choice()).OfType<GroupChoice>()],
                 Wishes = Wishes.Choice(),
+                LeftOutBins = [.. LeftOutBins.Order(StringComparer.Ordinal)],
                 ByHand = ByHand?.Choice(),
             }
             : null;

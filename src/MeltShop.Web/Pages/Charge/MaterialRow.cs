@@ -28,6 +28,9 @@ public enum MaterialStanding
     /// <summary>Nobody knows how much of it becomes metal.</summary>
     NoYield,
 
+    /// <summary>All of it lies in bins that this charge leaves out.</summary>
+    BinLeftOut,
+
     /// <summary>It holds magnesium, and nobody says how much of that stays.</summary>
     NoMgRecovery,
 }
@@ -73,14 +76,16 @@ public sealed record MaterialRow(
         ];
     }
 
-    private static MaterialRow Of(MaterialView material, PlannedCharge planned, ChargeDraft draft)
+    private static MaterialRow Of(MaterialView lying, PlannedCharge planned, ChargeDraft draft)
     {
+        var material = lying.Without(draft.LeftOutBins);
         var asked = planned.Problem.Materials.FirstOrDefault(m => m.Code == material.Code);
         if (asked is null)
         {
             var standing = draft.Material(material.Code).IsLeftOut ? MaterialStanding.LeftOut
                 : ChargeMaterials.Gap(material) switch
                 {
+                    null when lying.StockKg is null or > 0 => MaterialStanding.BinLeftOut,
                     null => MaterialStanding.NoneThere,
                     "material.noAnalysis" => MaterialStanding.NoAnalysis,
                     "material.noYield" => MaterialStanding.NoYield,

@@ -66,6 +66,7 @@ public sealed partial class PlanMaterials
         }.OfType<string>().Concat(Holds(row))),
         MaterialStanding.LeftOut => Text["LeftOut"],
         MaterialStanding.NoneThere => Text["NoneThere"],
+        MaterialStanding.BinLeftOut => Text["BinLeftOut"],
         MaterialStanding.NoAnalysis => Text["NoAnalysis"],
         MaterialStanding.NoYield => Text["NoYield"],
         MaterialStanding.NoMgRecovery => Text["NoMgRecovery"],

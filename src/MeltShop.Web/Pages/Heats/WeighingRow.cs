@@ -1,4 +1,5 @@
 using MeltShop.Charging.Plans;
+using MeltShop.Operations.Charging;
 using MeltShop.Operations.Storing;
 using MeltShop.Records.Heats;
 using MeltShop.Records.Reading.Heats;
@@ -56,6 +57,7 @@ public sealed record WeighingRow(long? MaterialId, string Code, string Name, Mat
     public static IReadOnlyList<WeighingRow> Of(HeatView heat, IReadOnlyList<MaterialView> yard, IReadOnlyList<PlanLine>? rest = null)
     {
         ArgumentNullException.ThrowIfNull(heat);
+        yard = StoredChoice.Reached(heat.Plan, yard);
         var planned = StoredJson.Value<ChargePlan>(heat.Plan.Answer).Lines.ToDictionary(line => line.Code, line => line.Kg);
         var targets = rest?.ToDictionary(line => line.Code, line => line.Kg) ?? planned;
         var weighed = heat.Weighings.Where(weighing => !weighing.Origin.IsCorrected && !weighing.IntoBath).ToLookup(weighing => weighing.MaterialCode);
@@ -75,7 +77,7 @@ public sealed record WeighingRow(long? MaterialId, string Code, string Name, Mat
         material?.Id, code, material?.Name ?? (weighings.Count > 0 ? weighings[0].MaterialName : code), material?.Kind, targetKg,
         weighings.Sum(weighing => weighing.Kg), weighings.Count)
     {
-        Lots = LotShare.Of(material?.Lots ?? [], targetKg - weighings.Sum(weighing => weighing.Kg)),
+        Lots = material is null ? [] : LotShare.Of(material, targetKg - weighings.Sum(weighing => weighing.Kg)),
     };
 
     private static int Place(MaterialKind? kind) => kind switch

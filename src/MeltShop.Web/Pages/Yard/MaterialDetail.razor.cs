@@ -24,6 +24,9 @@ public sealed partial class MaterialDetail
     private BookStock Stock { get; set; } = null!;
 
     [Inject]
+    private MoveLot Move { get; set; } = null!;
+
+    [Inject]
     private CorrectAnalysis Analysis { get; set; } = null!;
 
     [Inject]

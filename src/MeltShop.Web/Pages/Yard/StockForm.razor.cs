@@ -14,7 +14,7 @@ public sealed partial class StockForm
 
     private readonly EntryForm form = new();
     private readonly TextEntry kind;
-    private readonly TextEntry lot;
+    private readonly TextEntry lot, bin;
     private readonly QuantityEntry kg;
     private bool isOpen;
 
@@ -22,7 +22,7 @@ public sealed partial class StockForm
     {
         kind = form.Choice("kind", isRequired: true);
         kg = form.Mass("kg", 0, MostKg, isRequired: true);
-        lot = form.Words("lot");
+        (lot, bin) = (form.Words("lot"), form.Words("bin"));
     }
 
     [Parameter, EditorRequired]
@@ -53,6 +53,7 @@ public sealed partial class StockForm
         kind.Showing(nameof(StockKind.Received));
         kg.Showing(null);
         lot.Showing(null);
+        bin.Showing(null);
         form.Open();
     }
 
@@ -61,7 +62,7 @@ public sealed partial class StockForm
     private async Task Save()
     {
         var outcome = await HandingIn.Send(form, made => Operation.Run(
-            made.By, new(made.Key, made.ObservedAt, Material.Id, Enum.Parse<StockKind>(kind.Value!), kg.Needed) { Lot = lot.Value }));
+            made.By, new(made.Key, made.ObservedAt, Material.Id, Enum.Parse<StockKind>(kind.Value!), kg.Needed) { Lot = lot.Value, Bin = bin.Value }));
         if (outcome?.Succeeded != true) return;
         isOpen = false;
         await Changed.InvokeAsync();

@@ -25,6 +25,11 @@ public sealed partial class YardTable
 
     private static string Percents(Element element) => $"{element.Symbol} %";
 
+    /// <summary>In which bins how much of it lies.</summary>
+    private string Lying(MaterialView material) => string.Join(" · ", LotShare.Of(material, material.StockKg ?? 0)
+        .Where(share => share.Bin is not null).GroupBy(share => share.Bin!, StringComparer.OrdinalIgnoreCase)
+        .Select(bin => Text["LyingIn", bin.Key, MassText.Show(bin.Sum(share => share.Kg), 0)].Value));
+
     private static string Others(MaterialView material) => string.Join(" · ", (material.Analysis?.Percents ?? [])
         .Where(percent => !MainElements.Contains(percent.Element))
         .Select(percent => $"{percent.Element.Symbol}\u00a0{PercentCell.Shown(percent.Percent, percent.Element)}"));

@@ -35,13 +35,15 @@ public sealed class WeighingCardTests : ComponentTest
     {
         var card = Draw(
             new("a", "First", 10, 10, WeighingStanding.Done),
-            new("b", "Second", 700, 100, WeighingStanding.Next) { Lots = [new("L 1", 400), new("L 2", 150), new(null, 50)] },
-            new("c", "Third", 20, null, WeighingStanding.Later) { Lots = [new("T 1", 20)] });
+            new("b", "Second", 700, 100, WeighingStanding.Next) { Lots = [new("L 1", 400, "4"), new("L 2", 150), new(null, 50)] },
+            new("c", "Third", 20, null, WeighingStanding.Later) { Lots = [new("T 1", 20, "7 north")] },
+            new("d", "Fourth", 20, null, WeighingStanding.Later) { Lots = [new(null, 20, "9")] });
 
         var now = card.Find("[data-testid=loading-now]");
         Assert.Equal(("Second", "600 kg"), (now.QuerySelector(".loading-name")!.TextContent, now.QuerySelector(".loading-left")!.TextContent));
-        Assert.Equal("400 kg from lot L 1, 150 kg from lot L 2, 50.0 kg without a lot", now.QuerySelector("[data-testid=from-lots]")!.TextContent);
-        Assert.Equal("from lot T 1", card.Find("[data-material=c] [data-testid=from-lots]").TextContent);
+        Assert.Equal("400 kg from bin 4, lot L 1, 150 kg from lot L 2, 50.0 kg without a lot", now.QuerySelector("[data-testid=from-lots]")!.TextContent);
+        Assert.Equal("from bin 7 north, lot T 1", card.Find("[data-material=c] [data-testid=from-lots]").TextContent);
+        Assert.Equal("from bin 9", card.Find("[data-material=d] [data-testid=from-lots]").TextContent);
         Assert.Empty(card.FindAll("[data-material=a] [data-testid=from-lots]"));
     }
 

@@ -101,6 +101,24 @@ public sealed class BadInputTests : ChargeTest
     }
 
     [Fact]
+    public async Task Bin_OutOfReach_IsLeftOutAndWhatLiesOnlyThereSaysSo()
+    {
+        await The<BookStock>().Run(Founder, new(Guid.NewGuid(), Now, MaterialIds["steel"], StockKind.Counted, 0), Cancellation);
+        await The<BookStock>().Run(Founder, new(Guid.NewGuid(), Now.AddMinutes(1), MaterialIds["steel"], StockKind.Received, 9000) { Lot = "S 1", Bin = "4" }, Cancellation);
+        await The<MoveLot>().Run(Founder, new(Guid.NewGuid(), Now, MaterialIds["pig"], null, "7"), Cancellation);
+        var page = OpenPlanned();
+        Assert.Equal("from bin 4, lot S 1", page.Find("[data-testid=in-plan] tr[data-material=steel] [data-testid=from-lots]").TextContent);
+        Assert.Equal("from bin 7", page.Find("[data-testid=in-plan] tr[data-material=pig] [data-testid=from-lots]").TextContent);
+
+        page.Find("[data-bin='4']").Click();
+        page.WaitForAssertion(() => Assert.Contains("lies only in bins that are left out", page.Find("[data-testid=left-out] tr[data-material=steel]").TextContent, StringComparison.Ordinal), Patience);
+        Assert.Contains("left out: 4", page.Find("[data-testid=bins] summary").TextContent, StringComparison.Ordinal);
+
+        page.Find("[data-bin='4']").Click();
+        page.WaitForAssertion(() => Assert.Contains("steel", InPlan(page)), Patience);
+    }
+
+    [Fact]
     public async Task Returns_WithMagnesiumAndNoRecoveryForIt_SayWhatToEnter()
     {
         await Add("returns", MaterialKind.Returns, 200, 97, new("C", 3.6), new("Si", 2.5), new("Mg", 0.04));

@@ -2,6 +2,7 @@ using Bunit;
 using MeltShop.Operations.Yard;
 using MeltShop.Records.People;
 using MeltShop.Records.Reading.Yard;
+using MeltShop.Records.Yard;
 using MeltShop.Web.Pages.Yard;
 
 namespace MeltShop.Web.Tests.Pages.Yard;
@@ -97,6 +98,25 @@ public sealed class MaterialDetailTests : YardTest
         page.Find("[data-field=kg] input").Change("12000");
         await page.Find("[data-testid=stock-form]").SubmitAsync();
         page.WaitForAssertion(() => Assert.Equal("12000 kg", page.Find("[data-testid=stock]").TextContent));
+    }
+
+    [Fact]
+    public async Task Lot_DeliveredIntoABin_IsMovedByAPressOnOneThatTheShopHasNamed()
+    {
+        foreach (var (lot, bin) in new[] { ("S 1", "4"), ("S 2", "7") })
+        {
+            Assert.True((await The<BookStock>().Run(Founder, new(Guid.NewGuid(), Now, PlateId, StockKind.Received, 500) { Lot = lot, Bin = bin }, Cancellation)).Succeeded);
+        }
+
+        var page = Open(Role.Melter);
+        Assert.Equal(", bin 4", page.Find("[data-lot='S 1'] [data-testid=bin]").TextContent);
+        page.Find("[data-lot='S 1'] [data-testid=move]").Click();
+        page.WaitForState(() => page.FindAll("[data-testid=move-form] button").Any(button => button.TextContent.Trim() == "7"), Patience);
+        page.FindAll("[data-testid=move-form] button").Single(button => button.TextContent.Trim() == "7").Click();
+        await page.Find("[data-testid=move-form]").SubmitAsync();
+
+        page.WaitForAssertion(() => Assert.Equal(", bin 7", page.Find("[data-lot='S 1'] [data-testid=bin]").TextContent), Patience);
+        Assert.Equal(["7", "7"], (await Plate()).Lots.Select(lot => lot.Bin));
     }
 
     private IRenderedComponent<MaterialDetail> OpenPriceForm()
