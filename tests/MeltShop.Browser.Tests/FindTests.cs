@@ -1,3 +1,4 @@
+using System.Text.RegularExpressions;
 using MeltShop.Browser.Tests.Running;
 using Microsoft.Playwright;
 
@@ -5,7 +6,7 @@ namespace MeltShop.Browser.Tests;
 
 /// <summary>Finding something by the keyboard alone; nothing is changed.</summary>
 [Collection<DemoAppCollection>]
-public sealed class FindTests(Chromium chromium, RunningApp app)
+public sealed partial class FindTests(Chromium chromium, RunningApp app)
 {
     [Fact]
     public async Task Find_ByOneKeyFromAnyPage_LeadsToAHeat()
@@ -23,5 +24,9 @@ public sealed class FindTests(Chromium chromium, RunningApp app)
         await page.Keyboard.PressAsync("Enter");
 
         await page.WaitForURLAsync("**/heats/*");
+        await Assertions.Expect(page.Locator(".as-of")).ToHaveTextAsync(Age()); // every page says when it was read
     }
+
+    [GeneratedRegex("^As of [0-9]{1,2} [A-Z][a-z]+ [0-9]{4} [0-9]{2}:[0-9]{2}:[0-9]{2}$")]
+    private static partial Regex Age();
 }
