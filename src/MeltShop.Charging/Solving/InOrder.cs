@@ -9,7 +9,7 @@ internal static class InOrder
     /// <summary>How far the first may be missed when the second is sought, in its own scale.</summary>
     private const double Tolerance = 1e-9;
 
-    /// <summary>Solves twice; where the second solve finds nothing, what the first one found stands.</summary>
+    /// <summary>Solves twice; where the second solve finds nothing, what the first one found stands, without proof of the second.</summary>
     /// <param name="program">The program with its own costs.</param>
     /// <param name="first">Costs of the first objective, column by column; further columns have none.</param>
     /// <param name="budget">Time for both.</param>
@@ -21,7 +21,7 @@ internal static class InOrder
         var best = priced.Cost(least.Values[..program.Columns.Count]);
         var held = new Row("first objective", first, double.NegativeInfinity, best + Tolerance * Math.Max(1, Math.Abs(best)));
         var then = ProgramSolver.Solve(program.With(held), budget);
-        if (then.Values.Length == 0) return least;
-        return least.Status == PlanStatus.TimeLimit ? then with { Status = PlanStatus.TimeLimit } : then;
+        if (then.Values.Length == 0) return then.Status == PlanStatus.TimeLimit ? least with { Status = PlanStatus.TimeLimit, End = then.End } : least;
+        return least.Status == PlanStatus.TimeLimit ? then with { Status = PlanStatus.TimeLimit, End = least.End } : then;
     }
 }

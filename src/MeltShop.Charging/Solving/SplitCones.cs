@@ -46,7 +46,7 @@ internal sealed class SplitCones
             }
         }
 
-        return Solution.Without(PlanStatus.TimeLimit);
+        return Solution.Without(PlanStatus.TimeLimit) with { End = SearchEnd.Undecided };
     }
 
     private static IEnumerable<Row> Planes(SplitCones split, Cone cone, double[] at, int round)
