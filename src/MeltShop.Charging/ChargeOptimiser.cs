@@ -22,6 +22,14 @@ public static class ChargeOptimiser
         return PerTonne(MeltPlanner.Plan(melt, cancellation).Plan, problem);
     }
 
+    /// <summary>The same plan, with what all costs that it sits on: <see cref="ChargePlan.Bounds"/>, and <see cref="LimitOutcome.LoweredCost"/>. Where the plan is degenerate that takes two more small programs for each of them.</summary>
+    /// <inheritdoc cref="Plan"/>
+    public static ChargePlan Explained(ChargeProblem problem, CancellationToken cancellation = default)
+    {
+        var melt = MeltOf(problem);
+        return PerTonne(MeltPlanner.InTurn(melt, (formulation, budget) => MeltPlanner.Solve(formulation, budget, isExplained: true), cancellation).Plan, problem);
+    }
+
     /// <summary>Loads the native solver and starts a worker for whole pieces, so that nobody waits for them: to be called once when the app starts.</summary>
     public static void WarmUp()
     {

@@ -42,7 +42,12 @@ internal static class MeltPlanner
         }
     }
 
-    public static (ChargePlan Plan, double[] Kilograms) Solve(MeltFormulation formulation, Budget budget)
+    public static (ChargePlan Plan, double[] Kilograms) Solve(MeltFormulation formulation, Budget budget) => Solve(formulation, budget, isExplained: false);
+
+    /// <param name="formulation">What to solve.</param>
+    /// <param name="budget">Time for all of it.</param>
+    /// <param name="isExplained">With what all costs that the plan sits on: where it is degenerate, two more small programs for each.</param>
+    public static (ChargePlan Plan, double[] Kilograms) Solve(MeltFormulation formulation, Budget budget, bool isExplained)
     {
         var program = formulation.Whole();
         var solution = Undecided.OrWithout(() => WorthWeighing.Solve(program, formulation.Melt, budget));
@@ -57,7 +62,7 @@ internal static class MeltPlanner
         MeltCheck.Require(result);
         MeltCheck.RequireCost(result, program.Cost(solution.Values[..program.Columns.Count]) * formulation.CostScale, formulation.CostScale);
         using var prices = new MeltPrices(formulation, program, solution, result, budget);
-        var plan = PlanWriter.Write(solution.Status, result, prices);
+        var plan = PlanWriter.Write(solution.Status, result, prices, isExplained);
         return (solution.IsOptimal ? plan : PlanWriter.Unproven(plan, solution, formulation.CostScale), result.Kilograms);
     }
 }

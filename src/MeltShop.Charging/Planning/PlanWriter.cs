@@ -8,7 +8,7 @@ namespace MeltShop.Charging.Planning;
 /// <summary>Puts what was found into the words of a plan.</summary>
 internal static class PlanWriter
 {
-    public static ChargePlan Write(PlanStatus status, MeltResult result, MeltPrices prices) => new()
+    public static ChargePlan Write(PlanStatus status, MeltResult result, MeltPrices prices, bool isExplained) => new()
     {
         Status = status,
         TotalCost = result.Costs.Total,
@@ -20,9 +20,9 @@ internal static class PlanWriter
         Limits = [.. result.Melt.Limits.Select((_, i) =>
         {
             var binding = result.Binding(i);
-            return Limit(result, i) with { MarginalCost = prices.MarginalCost(i, binding), LoweredCost = prices.MarginalCost(i, binding, sign: -1) };
+            return Limit(result, i) with { MarginalCost = prices.MarginalCost(i, binding), LoweredCost = isExplained ? prices.MarginalCost(i, binding, sign: -1) : null };
         })],
-        Bounds = prices.Bounds(),
+        Bounds = isExplained ? prices.Bounds() : [],
         Materials = [.. result.Melt.Columns.Select((column, j) => (column, j)).Where(c => c.column.Material is not null)
             .Select(c => new MaterialOutcome(c.column.Name, result.Kilograms[c.j], prices.PriceToEnterPerTonne(c.j)))],
     };

@@ -34,7 +34,7 @@ public sealed record ChargePlan
 
     /// <summary>
     /// What the plan sits on beside its limits (stock, masses and shares of materials and groups, rooms, the liquid mass), and what that costs; empty with whole
-    /// pieces, where no derivative exists.
+    /// pieces, where no derivative exists, and where the plan was not explained.
     /// </summary>
     public IReadOnlyList<BoundOutcome> Bounds { get; init; } = [];
 

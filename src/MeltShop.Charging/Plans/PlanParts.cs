@@ -50,8 +50,8 @@ public sealed record LimitOutcome(string Quantity, double Value, double? Min, do
     public double StandardDeviation { get; init; }
 
     /// <summary>
-    /// Change of the total cost for −0.01 on the bound; null with pieces or where lowering it is impossible. Where the plan is degenerate it is not the opposite of
-    /// <see cref="MarginalCost"/>.
+    /// Change of the total cost for −0.01 on the bound; null with pieces, where lowering it is impossible, and where the plan was not explained. Where the plan is
+    /// degenerate it is not the opposite of <see cref="MarginalCost"/>.
     /// </summary>
     public double? LoweredCost { get; init; }
 

@@ -55,7 +55,7 @@ public sealed class PlanCharge(Recorder recorder, TimeProvider time, ChargePage 
             return command with { Solution = new Solution(data, problem, made.AsPlan, findings) { Misses = made.Checked.Misses.Count } };
         }
 
-        var answer = problem is null ? null : ChargeOptimiser.Plan(problem, cancellation);
+        var answer = problem is null ? null : ChargeOptimiser.Explained(problem, cancellation);
         if (answer is not null && answer.Status != PlanStatus.Optimal && answer.Lines.Count == 0) findings = [.. Clashes(answer)];
         return command with { Solution = new Solution(data, problem, answer, findings) };
     }

@@ -54,7 +54,7 @@ public class BoundsTests
         // 2 m³/t and 0.5 m³/t: a cubic metre more takes 1/1.5 t of the loose iron in the place of as much dense iron.
         var problem = Problem([Cheap, Dear]) with { Volumes = [new("bucket", 1.2)] };
 
-        Is(ChargeOptimiser.Plan(problem, TestContext.Current.CancellationToken), MissKind.Volume, "bucket", BindingBound.Max, 1.2, -200 / 1.5, 200 / 1.5);
+        Is(ChargeOptimiser.Explained(problem, TestContext.Current.CancellationToken), MissKind.Volume, "bucket", BindingBound.Max, 1.2, -200 / 1.5, 200 / 1.5);
     }
 
     [Fact]
@@ -81,7 +81,7 @@ public class BoundsTests
     {
         // 600 kg of cheap iron with 1 % bring the 0.6 % that are asked; its stock is 600 kg too: more cannot be had, and less is saved by nobody.
         ChargeMaterial cheap = Material("cheap", 100, (Element.C, 1)) with { AvailableKg = 600 };
-        var plan = ChargeOptimiser.Plan(Problem([cheap, Dear]) with { Limits = [Limit(Element.C, 0.6, null)] }, TestContext.Current.CancellationToken);
+        var plan = ChargeOptimiser.Explained(Problem([cheap, Dear]) with { Limits = [Limit(Element.C, 0.6, null)] }, TestContext.Current.CancellationToken);
 
         var limit = Assert.Single(plan.Limits);
         Assert.Equal(BindingBound.Min, limit.Binding);
@@ -94,7 +94,7 @@ public class BoundsTests
     public void Limit_OfAnUpperBound_LoweredCostsWhatRaisedSaves()
     {
         ChargeMaterial cheap = Material("cheap", 100, (Element.C, 1));
-        var plan = ChargeOptimiser.Plan(Problem([cheap, Dear]) with { Limits = [Limit(Element.C, null, 0.6)] }, TestContext.Current.CancellationToken);
+        var plan = ChargeOptimiser.Explained(Problem([cheap, Dear]) with { Limits = [Limit(Element.C, null, 0.6)] }, TestContext.Current.CancellationToken);
 
         Assert.Equal(-2, plan.Limits[0].MarginalCost!.Value, 1e-9);
         Assert.Equal(2, plan.Limits[0].LoweredCost!.Value, 1e-9);
@@ -107,8 +107,8 @@ public class BoundsTests
             with { WeighedKg = new Dictionary<string, double> { ["cheap"] = 500, ["dear"] = 200 }, Volumes = [new("bucket", 0.9)], MeltToleranceKg = 1000 };
 
         // Nothing is still to come but what is missing to 1000 kg, and nothing may come: all that was bounded is full and over.
-        Assert.Equal(PlanStatus.Infeasible, ChargeOptimiser.Plan(problem, TestContext.Current.CancellationToken).Status);
-        var plan = ChargeOptimiser.Plan(problem with { MeltKg = 700 }, TestContext.Current.CancellationToken);
+        Assert.Equal(PlanStatus.Infeasible, ChargeOptimiser.Explained(problem, TestContext.Current.CancellationToken).Status);
+        var plan = ChargeOptimiser.Explained(problem with { MeltKg = 700 }, TestContext.Current.CancellationToken);
         Assert.Equal([MissKind.LiquidKg], plan.Bounds.Select(bound => bound.Kind));
     }
 
@@ -121,7 +121,7 @@ public class BoundsTests
     private static ChargeProblem Problem(IReadOnlyList<ChargeMaterial> materials, params GroupLimit[] groups) => new() { MeltKg = 1000, Materials = materials, Limits = [], Groups = groups };
 
     private static ChargePlan Plan(IReadOnlyList<ChargeMaterial> materials, params GroupLimit[] groups) =>
-        ChargeOptimiser.Plan(Problem(materials, groups), TestContext.Current.CancellationToken);
+        ChargeOptimiser.Explained(Problem(materials, groups), TestContext.Current.CancellationToken);
 
     private static void Is(ChargePlan plan, MissKind kind, string name, BindingBound binding, double at, double? raised, double? lowered)
     {

@@ -58,7 +58,7 @@ public class SteelOrderTests
     [Fact]
     public void SteelOrder_TheScarceIron_IsSaidToBeWorthWhatOneTonneMoreSaves()
     {
-        var bound = Assert.Single(ChargeOptimiser.Plan(Order, TestContext.Current.CancellationToken).Bounds, b => b.Kind is MissKind.Stock);
+        var bound = Assert.Single(ChargeOptimiser.Explained(Order, TestContext.Current.CancellationToken).Bounds, b => b.Kind is MissKind.Stock);
 
         Assert.Equal(("iron 1", BindingBound.Max, 400_000), (bound.Name, bound.Binding, bound.Bound));
         Assert.Equal(-4.495, 1000 * bound.RaisedCost!.Value, 5e-4);

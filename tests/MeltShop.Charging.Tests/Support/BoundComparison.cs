@@ -15,7 +15,7 @@ internal static class BoundComparison
     public static (IReadOnlyDictionary<MissKind, int> Compared, IReadOnlyList<string> Faults) Of(int seed, double confidence, CancellationToken cancellation)
     {
         var problem = Tightened(RandomYard.Charge(seed, confidence: confidence), new Random(seed), cancellation);
-        var plan = ChargeOptimiser.Plan(problem, cancellation);
+        var plan = ChargeOptimiser.Explained(problem, cancellation);
         var faults = new List<string>();
         foreach (var bound in plan.Bounds)
         {

@@ -75,7 +75,7 @@ public sealed class LivePlan(TimeProvider clock) : IDisposable
     }
 
     private static PlannedCharge Plan(ChargeProblem problem, IReadOnlyList<ChosenMass>? byHand, CancellationToken cancellation) =>
-        new(problem, ChargeOptimiser.Plan(problem, cancellation))
+        new(problem, ChargeOptimiser.Explained(problem, cancellation))
         {
             Prices = PriceRanges.Of(problem, cancellation),
             ByHand = byHand is null ? null : HandCharge.Of(problem, byHand),
