@@ -1,4 +1,5 @@
 using System.Data;
+using MeltShop.Records.Heats;
 using MeltShop.Records.Keeping;
 using MeltShop.Records.Writing;
 using Microsoft.EntityFrameworkCore;
@@ -29,6 +30,14 @@ public sealed class PostgresRecords(DbContextOptions<PostgresRecords> options) :
 
     internal override Task<IDbContextTransaction> BeginReading(CancellationToken ct) =>
         Database.BeginTransactionAsync(IsolationLevel.RepeatableRead, ct);
+
+    /// <inheritdoc/>
+    protected override void OnModelCreating(ModelBuilder builder)
+    {
+        base.OnModelCreating(builder);
+        // By bytes, as SQLite sorts: by the rules of a language an index does not find what begins with something.
+        builder.Entity<Heat>().Property(h => h.Number).UseCollation("C");
+    }
 
     /// <inheritdoc/>
     protected override void ConfigureConventions(ModelConfigurationBuilder configurationBuilder)

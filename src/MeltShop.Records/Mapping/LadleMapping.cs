@@ -43,6 +43,7 @@ internal static class LadleMapping
             decision.Refers<CastingDecision, Sample>(d => d.SampleId);
             decision.Refers<CastingDecision, Grade>(d => d.GradeId);
             decision.HasIndex(d => d.TreatedLadleId);
+            decision.HasIndex(d => new { d.Verdict, d.TreatedLadleId });
         });
         model.Entity<LadleStep>(step =>
         {

@@ -112,7 +112,7 @@ public abstract class FindPageTests(Database database)
         var foundry = await Foundry.Found(database);
         for (var n = 0; n <= FindPage.Most; n++) await foundry.Heat(HeatState.Closed);
 
-        var found = await Page.Load("-", ct: Ct);
+        var found = await Page.Load(foundry.Site.Code + "-", ct: Ct);
 
         Assert.True(found.More);
         Assert.Equal(FindPage.Most, found.Rows.Count(row => row.Kind == FoundKind.Heat));

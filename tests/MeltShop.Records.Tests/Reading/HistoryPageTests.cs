@@ -67,7 +67,7 @@ public abstract class HistoryPageTests(Database database)
         HistoryFilter[] filters =
         [
             new(), new(foundry.Grade.Id), new(FurnaceId: foundry.Furnace.Id), new(State: HeatState.Closed),
-            new(From: Start, Before: Start.AddDays(1)), new(Number: "17"), new(foundry.Grade.Id, foundry.Furnace.Id, HeatState.Closed, Number: "17", From: Start),
+            new(From: Start, Before: Start.AddDays(1)), new(Verdict: CastingVerdict.Release), new(foundry.Grade.Id, foundry.Furnace.Id, HeatState.Closed, From: Start),
         ];
         foreach (var filter in filters)
         {
@@ -75,8 +75,48 @@ public abstract class HistoryPageTests(Database database)
 
             Assert.Matches(BoundedByAnIndex, plan);
             Assert.DoesNotMatch(SortedOrScanned, plan);
-            Assert.DoesNotContain("OFFSET", StatementOf(filter, middle), StringComparison.OrdinalIgnoreCase);
+            Assert.DoesNotContain("OFFSET", await StatementOf(filter, middle), StringComparison.OrdinalIgnoreCase);
         }
+
+        // What is rare is looked up and then sorted: it is few.
+        (HistoryFilter Filter, string Index)[] looked =
+        [
+            (new(Number: "170412"), "IX_Heats_Number"), (new(Number: foundry.Site.Code.ToLowerInvariant() + "-2026-17"), "IX_Heats_Number"),
+            (new(foundry.Grade.Id, State: HeatState.Closed, Number: "170412", From: Start), "IX_Heats_Number"),
+            (new(Verdict: CastingVerdict.Hold), "IX_CastingDecisions_Verdict"), (new(Verdict: CastingVerdict.Scrap, FurnaceId: foundry.Furnace.Id), "IX_CastingDecisions_Verdict"),
+        ];
+        foreach (var (filter, index) in looked)
+        {
+            var plan = await PlanOf(filter, middle);
+
+            Assert.Contains(index, plan, StringComparison.Ordinal);
+            Assert.DoesNotMatch(Scanned, plan);
+            Assert.DoesNotContain("OFFSET", await StatementOf(filter, middle), StringComparison.OrdinalIgnoreCase);
+        }
+
+        Assert.Equal(1 + 10 + 100 + 1000 + 10_000, await Count(new(foundry.Grade.Id, Number: "17"))); // 17, 170 to 179, and so on to 179,999
+        Assert.Equal(2000, await Count(new(foundry.Grade.Id, Verdict: CastingVerdict.Hold)));
+    }
+
+    [Fact]
+    public async Task History_Number_IsFoundByItsBeginningWithAndWithoutSiteAndYear()
+    {
+        var foundry = await Foundry.Found(database);
+        for (var n = 0; n < 12; n++) await foundry.Heat();
+        var site = foundry.Site.Code;
+        var year = (await foundry.Heat()).Number.Split('-')[1];
+        async Task<string[]> Of(string words) => [.. (await Found(new(foundry.Grade.Id, Number: words))).Select(r => r.Number).Order(StringComparer.Ordinal)];
+
+        Assert.Equal([$"{site}-{year}-0012"], await Of("0012"));
+        Assert.Equal([$"{site}-{year}-0012"], await Of("12"));
+        Assert.Equal([$"{site}-{year}-0012"], await Of($" {year}-0012 "));
+        Assert.Equal([$"{site}-{year}-0012"], await Of($"{site}-{year}-0012".ToLowerInvariant()));
+        Assert.Equal([$"{site}-{year}-0001", $"{site}-{year}-0010", $"{site}-{year}-0011", $"{site}-{year}-0012", $"{site}-{year}-0013"], await Of("001"));
+        Assert.Equal(13, (await Of($"{site}-")).Length);
+        Assert.Equal(13, (await Of(year)).Length);
+        Assert.Empty(await Of("0099"));
+        Assert.Empty(await Of("-0012"));
+        Assert.Empty(await Of("\0%_'"));
     }
 
     protected static DateTimeOffset Start { get; } = new(2025, 1, 1, 0, 0, 0, TimeSpan.Zero);
@@ -90,10 +130,19 @@ public abstract class HistoryPageTests(Database database)
     /// <summary>What it says where rows are sorted, or all of them read.</summary>
     protected abstract string SortedOrScanned { get; }
 
-    protected string StatementOf(HistoryFilter filter, HistoryPlace after)
+    /// <summary>What it says where all rows of a table are read.</summary>
+    protected abstract string Scanned { get; }
+
+    protected async Task<string> StatementOf(HistoryFilter filter, HistoryPlace after)
     {
-        using var db = database.Open();
-        return HistoryQuery.Of(db, filter, after).Take(HistoryPage.PageSize + 1).ToQueryString();
+        await using var db = database.Open();
+        return (await HistoryQuery.Of(db, filter, after, Ct)).Take(HistoryPage.PageSize + 1).ToQueryString();
+    }
+
+    private async Task<int> Count(HistoryFilter filter)
+    {
+        await using var db = database.Open();
+        return await (await HistoryQuery.Of(db, filter, null, Ct)).CountAsync(Ct);
     }
 
     private HistoryPage Page => new(database.Contexts);
@@ -105,12 +154,32 @@ public abstract class HistoryPageTests(Database database)
     {
         var first = await foundry.Heat();
         await using var db = database.Open();
-        var columns = db.Model.FindEntityType(typeof(Heat))!.GetProperties().Select(p => p.GetColumnName()).Where(c => c != "Id").ToList();
-        var values = columns.Select(c => c switch { "Number" => $"'{foundry.Site.Code}-' || n.i", "StartedAt" => StartOf("n.i"), _ => $"h.\"{c}\"" });
+        await Multiply(db, typeof(Heat), first.Id, count, c => c switch { "Number" => $"'{first.Number[..^4]}' || n.i", "StartedAt" => StartOf("n.i"), _ => null });
+        var heat = await db.Heats.Where(h => h.GradeId == foundry.Grade.Id && h.Id > first.Id).MinAsync(h => h.Id, Ct);
+        TreatedLadle ladle = new() { HeatId = first.Id, LadleId = foundry.Ladle.Id, Ordinal = 1, State = TreatedLadleState.Released };
+        await foundry.Write("TapLadle", (write, _) => write.Add(ladle));
+        await Multiply(db, typeof(TreatedLadle), ladle.Id, count, c => c == "HeatId" ? $"{heat} + n.i" : null);
+        CastingDecision decision = null!;
+        await foundry.Write("DecideCastings", (write, stamp) => write.Add(decision = stamp.Decision(ladle.Id, CastingVerdict.Release, null)));
+        // Of a hundred one is held, and of a thousand one was scrapped.
+        await Multiply(db, typeof(CastingDecision), decision.Id, count, c => c switch
+        {
+            "TreatedLadleId" => $"{ladle.Id} + 1 + n.i",
+            "Verdict" => "CASE WHEN n.i % 1000 = 1 THEN 'Scrap' WHEN n.i % 100 = 0 THEN 'Hold' ELSE 'Release' END",
+            _ => null,
+        });
+        await db.Send("ANALYZE");
+    }
+
+    /// <summary>So many rows like one of a table, with values of their own for some columns, in one statement.</summary>
+    private static async Task Multiply(RecordsContext db, Type type, long id, int count, Func<string, string?> own)
+    {
+        var entity = db.Model.FindEntityType(type)!;
+        var columns = entity.GetProperties().Select(p => p.GetColumnName()).Where(c => c != "Id").ToList();
         Assert.Equal(count, await db.Send($"""
             WITH RECURSIVE n(i) AS (SELECT 0 UNION ALL SELECT i + 1 FROM n WHERE i < {count - 1})
-            INSERT INTO "Heats" ({string.Join(", ", columns.Select(c => $"\"{c}\""))})
-            SELECT {string.Join(", ", values)} FROM n, "Heats" AS h WHERE h."Id" = {first.Id}
+            INSERT INTO "{entity.GetTableName()}" ({string.Join(", ", columns.Select(c => $"\"{c}\""))})
+            SELECT {string.Join(", ", columns.Select(c => own(c) ?? $"h.\"{c}\""))} FROM n, "{entity.GetTableName()}" AS h WHERE h."Id" = {id}
             """));
     }
 
@@ -138,8 +207,9 @@ public sealed class HistoryPageTestsOnSqlite(SqliteDatabase database) : HistoryP
 
     protected override string SortedOrScanned => "TEMP B-TREE|SCAN";
 
-    protected override Task<string> PlanOf(HistoryFilter filter, HistoryPlace after) =>
-        Plans.OfSqlite(database, StatementOf(filter, after));
+    protected override string Scanned => "SCAN";
+
+    protected override async Task<string> PlanOf(HistoryFilter filter, HistoryPlace after) => await Plans.OfSqlite(database, await StatementOf(filter, after));
 }
 
 public sealed class HistoryPageTestsOnPostgres(PostgresDatabase database) : HistoryPageTests(database), IClassFixture<PostgresDatabase>
@@ -150,6 +220,7 @@ public sealed class HistoryPageTestsOnPostgres(PostgresDatabase database) : Hist
 
     protected override string SortedOrScanned => "Sort|Seq Scan";
 
-    protected override Task<string> PlanOf(HistoryFilter filter, HistoryPlace after) =>
-        Plans.OfPostgres(database, StatementOf(filter, after));
+    protected override string Scanned => "Seq Scan";
+
+    protected override async Task<string> PlanOf(HistoryFilter filter, HistoryPlace after) => await Plans.OfPostgres(database, await StatementOf(filter, after), isAnalyzed: true);
 }

@@ -6,8 +6,8 @@ using Microsoft.EntityFrameworkCore;
 namespace MeltShop.Records.Reading.Finding;
 
 /// <summary>
-/// Looks for words in what people call things by: numbers, codes and names, a part of which is enough. A coin and a lot are found by all of
-/// what they are called: there are as many of them as there are samples and bags, and only an index finds one among them.
+/// Looks for words in what people call things by: numbers, codes and names, a part of which is enough. A heat is found by a beginning of its number or of the
+/// last part of it, a coin and a lot by all of what they are called: there are so many of them that only an index finds one among them.
 /// </summary>
 public sealed class FindPage(IDbContextFactory<RecordsContext> contexts)
 {
@@ -23,7 +23,7 @@ public sealed class FindPage(IDbContextFactory<RecordsContext> contexts)
         await using var db = await contexts.CreateDbContextAsync(ct);
 #pragma warning disable CA1304, CA1311, CA1862 // translated to SQL
         var upper = text.ToUpperInvariant();
-        var heats = await HistoryQuery.Of(db, new(Number: text), null).Take(Most + 1)
+        var heats = await (await HistoryQuery.Of(db, new(Number: text), null, ct)).Take(Most + 1)
             .Select(h => new Found(FoundKind.Heat, h.Id, h.Number, db.Grades.Single(g => g.Id == h.GradeId).Code)).ToListAsync(ct);
         var orders = await db.CastingOrders.Where(o => o.Number.ToUpper().Contains(upper) || o.Casting.ToUpper().Contains(upper)).OrderByDescending(o => o.DueOn).ThenBy(o => o.Number)
             .Take(Most + 1).Select(o => new Found(FoundKind.Order, o.Id, o.Number, o.Casting)).ToListAsync(ct);

@@ -13,7 +13,8 @@ public sealed class HistoryPage(IDbContextFactory<RecordsContext> contexts)
     public async Task<HistoryView> Load(HistoryFilter? filter = null, HistoryPlace? after = null, CancellationToken ct = default)
     {
         await using var db = await contexts.CreateDbContextAsync(ct);
-        var rows = await HistoryQuery.Of(db, filter ?? new(), after).Take(PageSize + 1).Select(h => new
+        var heats = await HistoryQuery.Of(db, filter ?? new(), after, ct);
+        var rows = await heats.Take(PageSize + 1).Select(h => new
         {
             h.Id, h.Number, h.State, h.StartedAt, h.ClosedAt,
             Grade = db.Grades.Single(g => g.Id == h.GradeId).Code,

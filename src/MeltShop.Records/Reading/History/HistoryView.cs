@@ -5,7 +5,7 @@ namespace MeltShop.Records.Reading.History;
 
 /// <summary>What to look for; null means whatever it is.</summary>
 /// <param name="Verdict">Heats with at least one ladle whose castings got this verdict last.</param>
-/// <param name="Number">Part of the heat number, whatever its case.</param>
+/// <param name="Number">A beginning of the heat number, whatever its case, or of its last part in any year.</param>
 /// <param name="From">Started at this instant or later.</param>
 /// <param name="Before">Started before this instant.</param>
 public sealed record HistoryFilter(

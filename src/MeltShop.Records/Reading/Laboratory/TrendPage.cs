@@ -18,7 +18,8 @@ public sealed class TrendPage(IDbContextFactory<RecordsContext> contexts)
     {
         ArgumentNullException.ThrowIfNull(filter);
         await using var db = await contexts.CreateDbContextAsync(ct);
-        var heats = await HistoryQuery.Of(db, new(filter.GradeId, filter.FurnaceId), after).Take(Most + 1).Select(h => new { h.Id, h.Number, h.StartedAt, h.GradeId }).ToListAsync(ct);
+        var found = await HistoryQuery.Of(db, new(filter.GradeId, filter.FurnaceId), after, ct);
+        var heats = await found.Take(Most + 1).Select(h => new { h.Id, h.Number, h.StartedAt, h.GradeId }).ToListAsync(ct);
         var rows = (await TrendQuery.Of(db, filter, heats.ConvertAll(h => h.Id)).ToListAsync(ct)).ToLookup(p => p.HeatId);
 
         // A heat is shown whole or left to the next page.
