@@ -8,7 +8,8 @@ namespace MeltShop.Operations.People;
 public sealed class AddApiKey(Recorder recorder, TimeProvider time) : Operation<AddApiKey.Command, long>(recorder, time)
 {
     /// <param name="Hash">See <see cref="ApiKeySecret.Hash"/>: the key itself never comes near the records.</param>
-    public sealed record Command(Guid EntryKey, DateTimeOffset ObservedAt, string Name, string Hash) : Operations.Command(EntryKey, ObservedAt);
+    /// <param name="ReadsRecords">Whether it may read all that was recorded.</param>
+    public sealed record Command(Guid EntryKey, DateTimeOffset ObservedAt, string Name, string Hash, bool ReadsRecords = false) : Operations.Command(EntryKey, ObservedAt);
 
     public override IReadOnlyList<string> Roles { get; } = [Role.Administrator];
 
@@ -20,7 +21,7 @@ public sealed class AddApiKey(Recorder recorder, TimeProvider time) : Operation<
 
     protected override async Task<Written<long>> Write(Writing writing, Command command, CancellationToken cancellation)
     {
-        var key = new ApiKey { Name = command.Name, Hash = command.Hash, CreatedAt = writing.Stamp.EnteredAt };
+        var key = new ApiKey { Name = command.Name, Hash = command.Hash, ReadsRecords = command.ReadsRecords, CreatedAt = writing.Stamp.EnteredAt };
         writing.Db.Add(key);
         await writing.Db.SaveChangesAsync(cancellation);
         return Done(key.Id, new ChangeNotice(ChangeKind.ApiKey, key.Id));

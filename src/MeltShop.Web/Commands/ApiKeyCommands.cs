@@ -11,12 +11,12 @@ namespace MeltShop.Web.Commands;
 /// <summary>Making, listing and ending keys from the shell: whoever may run the program on its data folder may do this.</summary>
 internal static class ApiKeyCommands
 {
-    public static async Task<int> AddAsync(IServiceProvider services, string name)
+    public static async Task<int> AddAsync(IServiceProvider services, string name, bool readsRecords)
     {
         await services.GetRequiredService<DatabasePreparation>().PrepareAsync(CancellationToken.None);
         var secret = ApiKeySecret.Make();
         var added = await services.GetRequiredService<AddApiKey>()
-            .Run(ProgramItself.Acting, new(Guid.NewGuid(), services.Now(), name, secret.Hash));
+            .Run(ProgramItself.Acting, new(Guid.NewGuid(), services.Now(), name, secret.Hash, readsRecords));
         if (!added.Succeeded) return await FailAsync(added.Findings.Select(Words.For));
         await Console.Error.WriteLineAsync($"A key for {name}. It is shown this once; only its hash is kept.");
         Console.WriteLine(secret.Text);
@@ -27,7 +27,7 @@ internal static class ApiKeyCommands
     {
         await services.GetRequiredService<DatabasePreparation>().PrepareAsync(CancellationToken.None);
         foreach (var key in await services.GetRequiredService<ApiKeys>().ListAsync(CancellationToken.None))
-            Console.WriteLine(string.Join('\t', key.Id, key.Name, Instant(key.CreatedAt), key.RevokedAt is { } end ? Instant(end) : "valid"));
+            Console.WriteLine(string.Join('\t', key.Id, key.Name, Instant(key.CreatedAt), key.RevokedAt is { } end ? Instant(end) : "valid", key.ReadsRecords ? "reader" : "machine"));
         return 0;
     }
 

@@ -13,7 +13,9 @@ internal static class CommandLine
 
           (no command)           serve; --urls http://127.0.0.1:5080 says where
           api-key add NAME       make a key for a machine; the last line printed is the key
-          api-key list           list the keys: number, name, made, revoked
+          api-key add NAME reader
+                                 the same for one that may also read all that was recorded
+          api-key list           list the keys: number, name, made, revoked, reader or not
           api-key revoke NAME    end every key of that name
           migrate                bring the database to the schema of this program
           verify                 check the trail and every record against it; the last line printed is its end
@@ -39,7 +41,8 @@ internal static class CommandLine
         if (words is [SolveCommand.Word]) return SolveCommand.Run();
         Func<IServiceProvider, Task<int>>? command = words switch
         {
-            ["api-key", "add", { Length: > 0 } name] => services => ApiKeyCommands.AddAsync(services, name),
+            ["api-key", "add", { Length: > 0 } name] => services => ApiKeyCommands.AddAsync(services, name, readsRecords: false),
+            ["api-key", "add", { Length: > 0 } name, "reader"] => services => ApiKeyCommands.AddAsync(services, name, readsRecords: true),
             ["api-key", "list"] => ApiKeyCommands.ListAsync,
             ["api-key", "revoke", { Length: > 0 } name] => services => ApiKeyCommands.RevokeAsync(services, name),
             ["migrate"] => MigrateAsync,

@@ -16,6 +16,12 @@ internal sealed class ApiKeyAuthentication(
     /// <summary>The policy of what machines may do.</summary>
     public const string Policy = "machine";
 
+    /// <summary>The policy of what only a machine may that reads the records.</summary>
+    public const string ReaderPolicy = "reader";
+
+    /// <summary>The claim of a key that may read all that was recorded.</summary>
+    public const string ReadsRecords = "reads-records";
+
     public const string HeaderScheme = "Bearer";
 
     /// <summary>No key is nearly so long: nothing longer is hashed.</summary>
@@ -29,6 +35,7 @@ internal sealed class ApiKeyAuthentication(
         var key = sent.Length is > 0 and <= LongestKey ? await keys.FindAsync(sent, Context.RequestAborted) : null;
         if (key is null) return AuthenticateResult.Fail("The key is not known or was revoked.");
         var identity = new ClaimsIdentity([new(ClaimTypes.Name, key.Name)], SchemeName);
+        if (key.ReadsRecords) identity.AddClaim(new(ReadsRecords, "yes"));
         return AuthenticateResult.Success(new(new ClaimsPrincipal(identity), SchemeName));
     }
 
@@ -41,6 +48,6 @@ internal sealed class ApiKeyAuthentication(
     }
 
     protected override Task HandleForbiddenAsync(AuthenticationProperties properties) => ProblemAnswers
-        .Refuse(StatusCodes.Status403Forbidden, "This key may not do that.", "What people do is done with their own sign-in.")
+        .Refuse(StatusCodes.Status403Forbidden, "This key may not do that.", "What people do is done with their own sign-in; what was recorded is read with a key of the command api-key add NAME reader.")
         .ExecuteAsync(Context);
 }

@@ -24,6 +24,9 @@ internal static class SignInServices
             .AddCookie(IdentityConstants.ApplicationScheme, SignInCookie.Configure);
         services.AddAuthorizationBuilder()
             .AddPolicy(ApiKeyAuthentication.Policy, policy => policy.AddAuthenticationSchemes(ApiKeyAuthentication.SchemeName).RequireAuthenticatedUser())
+            .AddPolicy(
+                ApiKeyAuthentication.ReaderPolicy,
+                policy => policy.AddAuthenticationSchemes(ApiKeyAuthentication.SchemeName).RequireClaim(ApiKeyAuthentication.ReadsRecords))
             .SetFallbackPolicy(new AuthorizationPolicyBuilder().RequireAuthenticatedUser().Build());
         services.AddIdentityCore<Person>(ConfigureIdentity)
             .AddRoles<IdentityRole<long>>()

@@ -19,18 +19,18 @@ public class WebApp : WebApplicationFactory<Program>
     public string DataFolder { get; } = Directory.CreateTempSubdirectory("meltshop-web-").FullName;
 
     /// <summary>A client that sends a valid key.</summary>
-    public async Task<HttpClient> CreateMachineAsync()
+    public async Task<HttpClient> CreateMachineAsync(bool readsRecords = false)
     {
         var client = CreateClient();
-        client.DefaultRequestHeaders.Authorization = new("Bearer", await AddKeyAsync("test"));
+        client.DefaultRequestHeaders.Authorization = new("Bearer", await AddKeyAsync("test", readsRecords));
         return client;
     }
 
     /// <summary>Makes a key as the command does.</summary>
-    public async Task<string> AddKeyAsync(string name)
+    public async Task<string> AddKeyAsync(string name, bool readsRecords = false)
     {
         var secret = ApiKeySecret.Make();
-        await DoAsync<AddApiKey, AddApiKey.Command, long>(new(Guid.NewGuid(), Now, name, secret.Hash));
+        await DoAsync<AddApiKey, AddApiKey.Command, long>(new(Guid.NewGuid(), Now, name, secret.Hash, readsRecords));
         return secret.Text;
     }
 

@@ -8,7 +8,7 @@ namespace MeltShop.Web.Api.Events;
 
 /// <summary>
 /// <c>GET /api/v1/events?after=0&amp;limit=100</c>: everything that was recorded, in its order, for other systems. Numbers have no gap and are never
-/// given later to an earlier event, so who asks for what comes after the last one that it has misses nothing.
+/// given later to an earlier event, so who asks for what comes after the last one that it has misses nothing. Only a key that was made to read the records may ask.
 /// </summary>
 internal static class EventEndpoint
 {
@@ -16,7 +16,7 @@ internal static class EventEndpoint
     private const int Most = 500;
 
     public static void MapEvents(this IEndpointRouteBuilder routes) =>
-        routes.MapGet("/api/v1/events", AnswerAsync).RequireAuthorization(ApiKeyAuthentication.Policy).ExcludeFromDescription();
+        routes.MapGet("/api/v1/events", AnswerAsync).RequireAuthorization(ApiKeyAuthentication.ReaderPolicy).ExcludeFromDescription();
 
     private static async Task<IResult> AnswerAsync(TrailPage page, string? after, string? limit, CancellationToken cancellation)
     {

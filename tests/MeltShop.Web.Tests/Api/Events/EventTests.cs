@@ -9,7 +9,7 @@ public sealed class EventTests(WebApp app) : IClassFixture<WebApp>
     [Fact]
     public async Task Events_PageByPage_ComeOnceEachInTheirOrderWithoutSecrets()
     {
-        using var machine = await app.CreateMachineAsync();
+        using var machine = await app.CreateMachineAsync(readsRecords: true);
         for (var n = 0; n < 5; n++) await app.AddPersonAsync($"p{Guid.NewGuid():N}", "melter");
 
         var (numbers, after, more) = (new List<long>(), 0L, true);
@@ -34,7 +34,7 @@ public sealed class EventTests(WebApp app) : IClassFixture<WebApp>
     [InlineData("?limit=501")]
     public async Task Events_QuestionWithoutSense_IsRefused(string query)
     {
-        using var machine = await app.CreateMachineAsync();
+        using var machine = await app.CreateMachineAsync(readsRecords: true);
 
         Assert.Equal(HttpStatusCode.BadRequest, (await Get(machine, query)).StatusCode);
     }
@@ -45,6 +45,27 @@ public sealed class EventTests(WebApp app) : IClassFixture<WebApp>
         using var nobody = app.CreateClient();
 
         Assert.Equal(HttpStatusCode.Unauthorized, (await Get(nobody, "")).StatusCode);
+    }
+
+    [Fact]
+    public async Task Events_AskedWithTheKeyOfAScale_AreRefused()
+    {
+        using var scale = await app.CreateMachineAsync();
+
+        var answer = await Get(scale, "?after=0");
+
+        Assert.Equal(HttpStatusCode.Forbidden, answer.StatusCode);
+        Assert.Contains("api-key add NAME reader", await answer.Content.ReadAsStringAsync(TestContext.Current.CancellationToken), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Events_AskedByAPersonWhoIsSignedIn_AreRefused()
+    {
+        var name = $"p{Guid.NewGuid():N}";
+        await app.AddPersonAsync(name, "administrator");
+        using var person = await app.SignedInAsync(name);
+
+        Assert.Equal(HttpStatusCode.Unauthorized, (await Get(person, "?after=0")).StatusCode);
     }
 
     private static Task<HttpResponseMessage> Get(HttpClient client, string query) =>
