@@ -7,7 +7,7 @@ using Microsoft.EntityFrameworkCore;
 
 namespace MeltShop.Operations.Charging;
 
-/// <summary>Starts a heat from a plan; the app gives its number. What is in the furnace is its heel.</summary>
+/// <summary>Starts a heat from a plan; the app gives its number. What was in the furnace when it started is its heel, also where the start arrives late.</summary>
 public sealed class StartHeat(Recorder recorder, TimeProvider time) : Operation<StartHeat.Command, StartHeat.Result>(recorder, time)
 {
     public sealed record Command(Guid EntryKey, DateTimeOffset ObservedAt, long PlanId) : Operations.Command(EntryKey, ObservedAt);
@@ -43,7 +43,7 @@ public sealed class StartHeat(Recorder recorder, TimeProvider time) : Operation<
             PlanId = plan.Id,
             State = HeatState.Charging,
             StartedAt = writing.Stamp.ObservedAt,
-            HeelKg = await db.InFurnace(plan.FurnaceId, cancellation),
+            HeelKg = await db.InFurnace(plan.FurnaceId, writing.Stamp.ObservedAt, cancellation),
         };
         db.Add(heat);
         await db.SaveChangesAsync(cancellation);

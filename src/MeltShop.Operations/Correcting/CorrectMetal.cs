@@ -61,11 +61,20 @@ public sealed class CorrectMetal(Recorder recorder, TimeProvider time) : Operati
         return Done(right.Id, wrong.HeatId is { } heat ? [.. notices, new(ChangeKind.Heat, heat)] : notices);
     }
 
-    /// <summary>What the ledger showed before the dip, kg. A dip that it is moved past takes up what it had booked.</summary>
-    private static async Task<double> Before(RecordsContext db, FurnaceMetal dip, DateTimeOffset at, CancellationToken cancellation)
+    /// <summary>
+    /// What the ledger showed before the dip, kg. A dip that it is moved past takes up what it had booked; what was entered after it for the same
+    /// microsecond came after it.
+    /// </summary>
+    internal static async Task<double> Before(RecordsContext db, FurnaceMetal dip, DateTimeOffset at, CancellationToken cancellation)
     {
-        var others = db.InForce<FurnaceMetal>().Where(m => m.FurnaceId == dip.FurnaceId && m.Id != dip.Id && m.ObservedAt <= at);
+        var others = db.InForce<FurnaceMetal>().AsNoTracking().Where(m => m.FurnaceId == dip.FurnaceId && m.Id != dip.Id && m.ObservedAt <= at);
         var kg = await others.SumAsync(m => m.Kg, cancellation);
+        if (at == dip.ObservedAt)
+        {
+            foreach (var line in await others.Where(m => m.ObservedAt == at).ToListAsync(cancellation))
+                if (await db.FirstOf(line, cancellation) > await db.FirstOf(dip, cancellation)) kg -= line.Kg;
+        }
+
         return await others.AnyAsync(m => m.Kind == FurnaceMetalKind.Dipped && m.ObservedAt > dip.ObservedAt, cancellation) ? kg + dip.Kg : kg;
     }
 

@@ -66,7 +66,8 @@ internal static class FurnaceCorrection
 
     /// <summary>Puts a heel right.</summary>
     public static Task Replace(
-        this Writing writing, Heel heel, double kg, DateTimeOffset observedAt, string? reason, long? sampleId, Analysis analysis, CancellationToken cancellation)
+        this Writing writing, Heel heel, double kg, DateTimeOffset observedAt, string? reason, long? sampleId, Analysis analysis, CancellationToken cancellation,
+        long? furnaceId = null)
     {
         writing.Db.Add(new Heel
         {
@@ -76,7 +77,7 @@ internal static class FurnaceCorrection
             EnteredAt = writing.Stamp.EnteredAt,
             SupersedesId = heel.Id,
             Reason = reason,
-            FurnaceId = heel.FurnaceId,
+            FurnaceId = furnaceId ?? heel.FurnaceId,
             FromHeatId = heel.FromHeatId,
             SampleId = sampleId,
             Kg = kg,
@@ -93,11 +94,16 @@ internal static class FurnaceCorrection
         await writing.TakeUp(await writing.DipAfter(line, line.Id, cancellation), line.Kg, reason: null, cancellation);
     }
 
-    private static Task<FurnaceMetal?> DipAfter(this Writing writing, FurnaceMetal line, long exceptId, CancellationToken cancellation) =>
-        writing.Db.InForce<FurnaceMetal>().AsNoTracking()
-            .Where(m => m.FurnaceId == line.FurnaceId && m.Kind == FurnaceMetalKind.Dipped && m.ObservedAt > line.ObservedAt && m.Id != exceptId)
-            .OrderBy(m => m.ObservedAt).ThenBy(m => m.Id)
-            .FirstOrDefaultAsync(cancellation);
+    /// <summary>The dip that showed the furnace after this line. What happened in the same microsecond happened in the order in which it was entered.</summary>
+    private static async Task<FurnaceMetal?> DipAfter(this Writing writing, FurnaceMetal line, long exceptId, CancellationToken cancellation)
+    {
+        var db = writing.Db;
+        var dips = db.InForce<FurnaceMetal>().AsNoTracking().OrderBy(m => m.ObservedAt).ThenBy(m => m.Id)
+            .Where(m => m.FurnaceId == line.FurnaceId && m.Kind == FurnaceMetalKind.Dipped && m.Id != exceptId);
+        foreach (var dip in await dips.Where(m => m.ObservedAt == line.ObservedAt).ToListAsync(cancellation))
+            if (await db.FirstOf(dip, cancellation) > await db.FirstOf(line, cancellation)) return dip;
+        return await dips.FirstOrDefaultAsync(m => m.ObservedAt > line.ObservedAt, cancellation);
+    }
 
     private static async Task TakeUp(this Writing writing, FurnaceMetal? dip, double changeKg, string? reason, CancellationToken cancellation)
     {

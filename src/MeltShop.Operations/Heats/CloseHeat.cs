@@ -38,7 +38,7 @@ public sealed class CloseHeat(Recorder recorder, TimeProvider time) : Operation<
         var bath = await BathNow.Load(db, heat, cancellation);
         var inFurnace = await db.InFurnace(heat.FurnaceId, cancellation);
         var left = inFurnace - command.PiggedKg;
-        var findings = Findings(heat, ladles, bath, inFurnace, command.PiggedKg, await db.Handled(heat, cancellation)).ToList();
+        var findings = Findings(heat, ladles, bath, inFurnace, command.PiggedKg, await db.AtMost(heat, inFurnace, cancellation)).ToList();
         if (findings.Count > 0) return Written<Result>.Refused(findings);
 
         if (command.PiggedKg > 0) await writing.Book(heat, FurnaceMetalKind.Pigged, -command.PiggedKg, cancellation);
@@ -62,7 +62,7 @@ public sealed class CloseHeat(Recorder recorder, TimeProvider time) : Operation<
     }
 
     private static IEnumerable<Finding> Findings(
-        Heat heat, List<TreatedLadle> ladles, BathNow? bath, double inFurnace, double piggedKg, double handledKg)
+        Heat heat, List<TreatedLadle> ladles, BathNow? bath, double inFurnace, double piggedKg, double atMostKg)
     {
         if (!heat.IsInFurnace()) yield return new Finding("heatId", "state.wrong", heat.State.ToString());
         foreach (var ladle in ladles.Where(l => l.State is TreatedLadleState.Prepared or TreatedLadleState.Tapped))
@@ -71,6 +71,6 @@ public sealed class CloseHeat(Recorder recorder, TimeProvider time) : Operation<
         }
 
         if (bath is null && inFurnace - piggedKg > FurnaceLedger.Dust) yield return new Finding("heatId", "heat.noBathSample");
-        if (piggedKg > inFurnace + FurnaceLedger.Uncertainty * handledKg) yield return new Finding("piggedKg", "furnace.short", inFurnace);
+        if (piggedKg > atMostKg) yield return new Finding("piggedKg", "furnace.short", inFurnace);
     }
 }

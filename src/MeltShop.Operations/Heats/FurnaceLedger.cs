@@ -29,17 +29,15 @@ public static class FurnaceLedger
         db.InForce<FurnaceMetal>().Where(m => m.FurnaceId == furnaceId && m.ObservedAt <= at).SumAsync(m => m.Kg, cancellation);
 
     /// <summary>
-    /// How far what is in the furnace may be off, kg: what a dip may be, and <see cref="Uncertainty"/> of what was charged or poured back
-    /// since, as independent errors (root of the sum of squares, JCGM 100:2008, Guide to the expression of uncertainty in measurement, 5.1.2).
-    /// Without a dip of which anybody said how good it is, <see cref="Uncertainty"/> of all that the heat has had.
+    /// How far what is in the furnace may be off, kg: what the last dip may be, and <see cref="Uncertainty"/> of what was charged or poured back
+    /// since, whatever heats lie between, as independent errors (root of the sum of squares, JCGM 100:2008, Guide to the expression of uncertainty
+    /// in measurement, 5.1.2). A dip of which nobody said how good it is may be off by <see cref="Uncertainty"/> of its level; without any dip it is
+    /// <see cref="Uncertainty"/> of all that ever came, which grows until somebody dips.
     /// </summary>
-    public static double PlusMinusKg(double heelKg, IReadOnlyList<MetalView> lines)
+    public static double PlusMinusKg(LedgerBasis basis)
     {
-        ArgumentNullException.ThrowIfNull(lines);
-        var standing = lines.Where(l => !l.Origin.IsCorrected).OrderBy(l => l.Origin.ObservedAt).ThenBy(l => l.Origin.FactId).ToList();
-        var dip = standing.FindLastIndex(l => l is { Kind: FurnaceMetalKind.Dipped, PlusMinusKg: not null });
-        var came = standing.Skip(dip + 1).Where(l => l.Kind is FurnaceMetalKind.Charged or FurnaceMetalKind.PouredBack).Sum(l => l.Kg);
-        return dip < 0 ? Uncertainty * (heelKg + came) : double.Hypot(standing[dip].PlusMinusKg!.Value, Uncertainty * came);
+        ArgumentNullException.ThrowIfNull(basis);
+        return double.Hypot(basis.PlusMinusKg ?? Uncertainty * basis.LevelKg, Uncertainty * basis.CameKg);
     }
 
     /// <summary>Adds a line to the ledger, whose furnace the caller keeps.</summary>
@@ -67,7 +65,13 @@ public static class FurnaceLedger
             .Where(m => m.HeatId == heat.Id && (m.Kind == FurnaceMetalKind.Charged || m.Kind == FurnaceMetalKind.PouredBack))
             .SumAsync(m => m.Kg, cancellation);
 
-    /// <summary>How much may leave the furnace, kg: what the ledger shows and what it may be off.</summary>
-    internal static async Task<double> AtMost(this RecordsContext db, Heat heat, double inFurnaceKg, CancellationToken cancellation) =>
-        inFurnaceKg + Uncertainty * await db.Handled(heat, cancellation);
+    /// <summary>
+    /// How much may leave the furnace, kg: what the ledger shows and what it may be off, and at least <see cref="Uncertainty"/> of what the heat
+    /// has had: what a scale shows is not refused for a dip that was read too well.
+    /// </summary>
+    internal static async Task<double> AtMost(this RecordsContext db, Heat heat, double inFurnaceKg, CancellationToken cancellation)
+    {
+        var basis = await LedgerBasis.Load(db, heat.FurnaceId, cancellation);
+        return inFurnaceKg + Math.Max(PlusMinusKg(basis), Uncertainty * await db.Handled(heat, cancellation));
+    }
 }

@@ -15,7 +15,7 @@ namespace MeltShop.Operations.Ladles;
 /// <summary>What the records know that a pocket card needs.</summary>
 /// <param name="Bath">Analysis of the bath now.</param>
 /// <param name="InFurnaceKg">Liquid in the furnace by its ledger, kg.</param>
-/// <param name="HandledKg">All metal that the heat has had, kg: what the ledger's uncertainty is a share of.</param>
+/// <param name="AtMostKg">How much may leave the furnace, kg: that and what the ledger may be off.</param>
 /// <param name="Alloy">The treatment alloy; null for grey iron, or where none was named or found.</param>
 public sealed record PocketFacts(
     IronFamily Family,
@@ -23,7 +23,7 @@ public sealed record PocketFacts(
     Ladle Ladle,
     Analysis Bath,
     double InFurnaceKg,
-    double HandledKg,
+    double AtMostKg,
     MaterialComposition? Alloy,
     long? AlloyMaterialId,
     long? AlloyAnalysisId,
@@ -59,6 +59,7 @@ public sealed record PocketFacts(
         RecordsContext db, Heat heat, Ladle ladle, BathNow bath, long? alloyMaterialId, long? inoculantMaterialId, PocketExtras extras,
         CancellationToken cancellation)
     {
+        var inFurnaceKg = await db.InFurnace(heat.FurnaceId, cancellation);
         var grade = await db.Grades.AsNoTracking().SingleAsync(g => g.Id == heat.GradeId, cancellation);
         var alloyCode = grade.Recipe?.TreatmentAlloyCode;
         var alloy = grade.Family == IronFamily.Grey ? null : await db.Materials.AsNoTracking().SingleOrDefaultAsync(
@@ -68,8 +69,8 @@ public sealed record PocketFacts(
             grade.Recipe,
             ladle,
             bath.Metal.Analysis,
-            await db.InFurnace(heat.FurnaceId, cancellation),
-            await db.Handled(heat, cancellation),
+            inFurnaceKg,
+            await db.AtMost(heat, inFurnaceKg, cancellation),
             alloy is null ? null : await db.CompositionOf(alloy.Id, RecoveryStage.Bath, cancellation),
             alloy?.Id,
             alloy?.AnalysisId,

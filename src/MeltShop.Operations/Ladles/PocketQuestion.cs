@@ -26,7 +26,7 @@ public static class PocketQuestion
         var fields = new FieldCheck();
         fields.Check(choice);
         if (fields.Findings.Count > 0) return (null, fields.Findings);
-        if (choice.PlannedKg > facts.InFurnaceKg + FurnaceLedger.Uncertainty * facts.HandledKg)
+        if (choice.PlannedKg > facts.AtMostKg)
         {
             fields.Add("plannedKg", "furnace.short", facts.InFurnaceKg);
         }

@@ -73,7 +73,7 @@ internal static class HeatMapping
             metal.Refers<FurnaceMetal, Heat>(m => m.HeatId);
             metal.Refers<FurnaceMetal, TreatedLadle>(m => m.TreatedLadleId);
             metal.Holds(m => m.Percents, (FurnaceMetalPercent p) => p.FurnaceMetalId);
-            metal.HasIndex(m => m.FurnaceId);
+            metal.HasIndex(m => new { m.FurnaceId, m.Kind, m.ObservedAt, m.Id });
             metal.HasIndex(m => m.HeatId);
         });
         model.Entity<FurnaceMetalPercent>(percent =>
@@ -86,6 +86,8 @@ internal static class HeatMapping
             correction.Refers<HeatCorrection, Heat>(c => c.HeatId);
             correction.Refers<HeatCorrection, Grade>(c => c.GradeId);
             correction.Refers<HeatCorrection, Grade>(c => c.FormerGradeId);
+            correction.Refers<HeatCorrection, Furnace>(c => c.FurnaceId);
+            correction.Refers<HeatCorrection, Furnace>(c => c.FormerFurnaceId);
             correction.HasIndex(c => c.HeatId);
         });
         model.Entity<HeatStep>(step =>

@@ -16,6 +16,22 @@ public static class Facts
         return db.Set<TFact>().Where(fact => !db.Set<TFact>().Any(later => later.SupersedesId == fact.Id));
     }
 
+    /// <summary>The fact that a fact goes back to by its corrections: among those of one microsecond it says which was entered first.</summary>
+    public static async Task<long> FirstOf<TFact>(this RecordsContext db, TFact fact, CancellationToken ct)
+        where TFact : Fact
+    {
+        ArgumentNullException.ThrowIfNull(db);
+        ArgumentNullException.ThrowIfNull(fact);
+        var (first, before) = (fact.Id, fact.SupersedesId);
+        while (before is { } id)
+        {
+            first = id;
+            before = await db.Set<TFact>().Where(f => f.Id == id).Select(f => f.SupersedesId).SingleAsync(ct);
+        }
+
+        return first;
+    }
+
     /// <summary>The facts in the order in which they happened, with their persons, corrected ones included; at most one more than <see cref="Most"/>.</summary>
     internal static Task<List<FactRow<TFact>>> Rows<TFact>(this RecordsContext db, IQueryable<TFact> which, CancellationToken ct)
         where TFact : Fact => db.Rows(which, null, ct);

@@ -28,7 +28,10 @@ public sealed partial class MetalCard
     [Parameter, EditorRequired]
     public bool IsOffered { get; set; }
 
-    private double PlusMinus => FurnaceLedger.PlusMinusKg(Heat.Heat.HeelKg, Heat.Metal);
+    [Inject]
+    private ShopSite Site { get; set; } = null!;
+
+    private double PlusMinus => FurnaceLedger.PlusMinusKg(Heat.Ledger);
 
     private IEnumerable<(FurnaceMetalKind Kind, double Kg)> Sums => Heat.Metal.Where(line => !line.Origin.IsCorrected)
         .GroupBy(line => line.Kind).OrderBy(kind => kind.Key).Select(kind => (kind.Key, kind.Sum(line => line.Kg)));
