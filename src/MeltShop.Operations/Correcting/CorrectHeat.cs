@@ -9,8 +9,8 @@ using Microsoft.EntityFrameworkCore;
 namespace MeltShop.Operations.Correcting;
 
 /// <summary>
-/// Puts the grade of a heat right, when it started or the heel that it started with. Castings that were released by the windows of the other grade are held again.
-/// Answers the heat's new version.
+/// Puts the grade of a heat right, its furnace, when it started or ended or the heel that it started with. The ledgers of both furnaces follow.
+/// Castings that were released by the windows of the other grade are held again. Answers the heat's new version.
 /// </summary>
 public sealed class CorrectHeat(Recorder recorder, TimeProvider time) : Operation<CorrectHeat.Command, Guid>(recorder, time)
 {
@@ -19,7 +19,14 @@ public sealed class CorrectHeat(Recorder recorder, TimeProvider time) : Operatio
     /// <param name="HeelKg">Liquid in the furnace when it started; null where that was right.</param>
     public sealed record Command(
         Guid EntryKey, DateTimeOffset ObservedAt, long HeatId, Guid Version, long GradeId, DateTimeOffset? StartedAt, string Reason, double? HeelKg = null)
-        : Operations.Command(EntryKey, ObservedAt);
+        : Operations.Command(EntryKey, ObservedAt)
+    {
+        /// <summary>The furnace that it was in; null where that was right.</summary>
+        public long? FurnaceId { get; init; }
+
+        /// <summary>When it ended; null where that was right, or it goes on.</summary>
+        public DateTimeOffset? ClosedAt { get; init; }
+    }
 
     public override IReadOnlyList<string> Roles { get; } = [Role.Metallurgist, Role.Supervisor];
 
@@ -28,6 +35,7 @@ public sealed class CorrectHeat(Recorder recorder, TimeProvider time) : Operatio
         fields.Text("reason", command.Reason, 500);
         if (command.HeelKg is { } heel) fields.MassOrZero("heelKg", heel);
         if (command.StartedAt > command.ObservedAt) fields.Add("startedAt", "time.future", command.StartedAt.Value);
+        if (command.ClosedAt > command.ObservedAt) fields.Add("closedAt", "time.future", command.ClosedAt.Value);
     }
 
     protected override async Task<Written<Guid>> Write(Writing writing, Command command, CancellationToken cancellation)
@@ -36,35 +44,57 @@ public sealed class CorrectHeat(Recorder recorder, TimeProvider time) : Operatio
         var heat = await db.Heats.FindAsync([command.HeatId], cancellation);
         if (heat is null) return Refuse("heatId", "heat.unknown");
         if (heat.Version != command.Version) return Stale(writing, heat, command.Version);
-        var families = await db.Grades.Where(g => g.Id == command.GradeId || g.Id == heat.GradeId).ToDictionaryAsync(g => g.Id, g => g.Family, cancellation);
-        if (!families.TryGetValue(command.GradeId, out var family)) return Refuse("gradeId", "grade.unknown");
-        var startedAt = command.StartedAt ?? heat.StartedAt;
-        if (heat.ClosedAt is { } closed && startedAt > closed) return Refuse("startedAt", "heat.endedBefore", closed);
-        var (heelKg, formerHeelKg) = (command.HeelKg ?? heat.HeelKg, heat.HeelKg);
-        if ((heat.GradeId, heat.StartedAt, heat.HeelKg) == (command.GradeId, startedAt, heelKg)) return Refuse("", "correction.nothing");
+        var former = HeatSaid.Of(heat);
+        var said = new HeatSaid(
+            command.GradeId, command.FurnaceId ?? heat.FurnaceId, command.StartedAt ?? heat.StartedAt, command.ClosedAt ?? heat.ClosedAt, command.HeelKg ?? heat.HeelKg);
+        if (said == former) return Refuse("", "correction.nothing");
         var ladles = await db.TreatedLadles.Where(l => l.HeatId == heat.Id && l.State != TreatedLadleState.Abandoned).Select(l => l.Id).ToListAsync(cancellation);
-        if (family != families[heat.GradeId] && ladles.Count > 0) return Refuse("gradeId", "grade.otherRoute");
+        await db.LockFurnaces(cancellation, former.FurnaceId, said.FurnaceId);
+        if (await HeatPlace.Against(db, heat, said, ladles.Count > 0, cancellation) is { } finding) return Written<Guid>.Refused(finding);
 
-        if (heelKg != formerHeelKg && await writing.CorrectHeel(heat, heelKg, command.Reason, cancellation) is { } finding) return Written<Guid>.Refused(finding);
-        db.Add(new HeatCorrection
+        if (said.FurnaceId != former.FurnaceId)
         {
-            EntryKey = writing.Stamp.EntryKey,
-            PersonId = writing.Stamp.PersonId,
-            ObservedAt = writing.Stamp.ObservedAt,
-            EnteredAt = writing.Stamp.EnteredAt,
-            Reason = command.Reason,
-            HeatId = heat.Id,
-            GradeId = command.GradeId,
-            FormerGradeId = heat.GradeId,
-            StartedAt = startedAt,
-            FormerStartedAt = heat.StartedAt,
-            HeelKg = heelKg,
-            FormerHeelKg = formerHeelKg,
-        });
-        if (heelKg != formerHeelKg) await writing.FollowHeel(heat, command.Reason, cancellation);
-        var held = heat.GradeId == command.GradeId ? [] : await writing.Hold(ladles, command.Reason, cancellation);
-        (heat.GradeId, heat.StartedAt) = (command.GradeId, startedAt);
+            await writing.MoveToFurnace(heat, said.FurnaceId, said.StartedAt, command.Reason, cancellation);
+            if (command.HeelKg is null) said = said with { HeelKg = heat.HeelKg };
+        }
+
+        heat.StartedAt = said.StartedAt;
+        if (said.HeelKg != heat.HeelKg && await writing.CorrectHeel(heat, said.HeelKg, command.Reason, cancellation) is { } full) return Written<Guid>.Refused(full);
+        if (said.ClosedAt is { } closedAt && closedAt != former.ClosedAt) await writing.MoveEnd(heat, closedAt, command.Reason, cancellation);
+        db.Add(Correction(writing.Stamp, heat.Id, said, former, command.Reason));
         await db.SaveChangesAsync(cancellation);
-        return Done(heat.Version, [new ChangeNotice(ChangeKind.Heat, heat.Id, heat.Version), new ChangeNotice(ChangeKind.Furnace, heat.FurnaceId), .. held]);
+        if (said.FurnaceId != former.FurnaceId) await writing.LeaveInFurnace(heat, command.Reason, cancellation);
+        else if ((said.ClosedAt, said.HeelKg) != (former.ClosedAt, former.HeelKg)) await writing.FollowHeel(heat, command.Reason, cancellation);
+        heat.GradeId = said.GradeId;
+        var held = said.GradeId == former.GradeId ? [] : await writing.Hold(ladles, command.Reason, cancellation);
+        await db.SaveChangesAsync(cancellation);
+        long[] furnaces = [former.FurnaceId, said.FurnaceId];
+        return Done(heat.Version, [new ChangeNotice(ChangeKind.Heat, heat.Id, heat.Version), .. furnaces.Distinct().Select(id => new ChangeNotice(ChangeKind.Furnace, id)), .. held]);
     }
+
+    private static HeatCorrection Correction(Stamp stamp, long heatId, HeatSaid said, HeatSaid former, string reason) => new()
+    {
+        EntryKey = stamp.EntryKey,
+        PersonId = stamp.PersonId,
+        ObservedAt = stamp.ObservedAt,
+        EnteredAt = stamp.EnteredAt,
+        Reason = reason,
+        HeatId = heatId,
+        GradeId = said.GradeId,
+        FormerGradeId = former.GradeId,
+        FurnaceId = said.FurnaceId,
+        FormerFurnaceId = former.FurnaceId,
+        StartedAt = said.StartedAt,
+        FormerStartedAt = former.StartedAt,
+        ClosedAt = said.ClosedAt,
+        FormerClosedAt = former.ClosedAt,
+        HeelKg = said.HeelKg,
+        FormerHeelKg = former.HeelKg,
+    };
+}
+
+/// <summary>What is said of a heat itself and may be wrong.</summary>
+internal sealed record HeatSaid(long GradeId, long FurnaceId, DateTimeOffset StartedAt, DateTimeOffset? ClosedAt, double HeelKg)
+{
+    public static HeatSaid Of(Heat heat) => new(heat.GradeId, heat.FurnaceId, heat.StartedAt, heat.ClosedAt, heat.HeelKg);
 }

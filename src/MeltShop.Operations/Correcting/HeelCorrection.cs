@@ -17,7 +17,9 @@ internal static class HeelCorrection
         if (kg > capacity) return new Finding("heelKg", "furnace.capacity", capacity);
 
         await db.LockFurnace(heat.FurnaceId, cancellation);
-        await writing.Insert(Line(writing, heat, kg, reason), cancellation);
+        // Before the heat, so that its own lines go on from the heel: to the microsecond, the finest that the records tell apart.
+        var at = heat.StartedAt.AddMicroseconds(-1);
+        await writing.Insert(Line(writing, heat.FurnaceId, at, kg - await db.InFurnace(heat.FurnaceId, at, cancellation), kg, reason), cancellation);
         var left = await db.InForce<Heel>().AsNoTracking().Include(h => h.Percents)
             .Where(h => h.FurnaceId == heat.FurnaceId && h.ObservedAt <= heat.StartedAt)
             .OrderByDescending(h => h.ObservedAt).ThenByDescending(h => h.Id).FirstOrDefaultAsync(cancellation);
@@ -26,17 +28,16 @@ internal static class HeelCorrection
         return null;
     }
 
-    /// <summary>Before the heat, so that its own lines go on from the heel: to the microsecond, the finest that the records tell apart.</summary>
-    private static FurnaceMetal Line(Writing writing, Heat heat, double kg, string reason) => new()
+    private static FurnaceMetal Line(Writing writing, long furnaceId, DateTimeOffset at, double changeKg, double levelKg, string reason) => new()
     {
         EntryKey = writing.Stamp.EntryKey,
         PersonId = writing.Stamp.PersonId,
-        ObservedAt = heat.StartedAt.AddMicroseconds(-1),
+        ObservedAt = at,
         EnteredAt = writing.Stamp.EnteredAt,
         Reason = reason,
-        FurnaceId = heat.FurnaceId,
+        FurnaceId = furnaceId,
         Kind = FurnaceMetalKind.Dipped,
-        Kg = kg - heat.HeelKg,
-        LevelKg = kg,
+        Kg = changeKg,
+        LevelKg = levelKg,
     };
 }

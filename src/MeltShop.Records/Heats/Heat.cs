@@ -20,7 +20,7 @@ public sealed class Heat : IVersioned
     public required string Number { get; init; }
 
     public required long SiteId { get; init; }
-    public required long FurnaceId { get; init; }
+    public required long FurnaceId { get; set; }
     public required long GradeId { get; set; }
     public required long PlanId { get; init; }
     public required HeatState State { get; set; }

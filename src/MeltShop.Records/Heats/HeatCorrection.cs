@@ -3,8 +3,8 @@ using MeltShop.Records.Keeping;
 namespace MeltShop.Records.Heats;
 
 /// <summary>
-/// That a heat was said to be of another grade, to have started at another time or over another heel than it did: what stands now beside
-/// what stood before, who put it right and why. <see cref="Heat.GradeId"/>, <see cref="Heat.StartedAt"/> and <see cref="Heat.HeelKg"/> are its projections.
+/// That a heat was said to be of another grade, to have been in another furnace, to have started or ended at another time or to have begun over
+/// another heel than it did: what stands now beside what stood before, who put it right and why. The fields of <see cref="Heat"/> are its projections.
 /// </summary>
 public sealed class HeatCorrection : Fact
 {
@@ -19,4 +19,16 @@ public sealed class HeatCorrection : Fact
 
     /// <summary>What was said before; null likewise.</summary>
     public double? FormerHeelKg { get; init; }
+
+    /// <summary>Null in what was recorded before furnaces were put right.</summary>
+    public long? FurnaceId { get; init; }
+
+    /// <summary>What was said before; null likewise.</summary>
+    public long? FormerFurnaceId { get; init; }
+
+    /// <summary>Null while the heat goes on, and in what was recorded before ends were put right.</summary>
+    public DateTimeOffset? ClosedAt { get; init; }
+
+    /// <summary>What was said before; null likewise.</summary>
+    public DateTimeOffset? FormerClosedAt { get; init; }
 }

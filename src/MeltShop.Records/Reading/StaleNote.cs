@@ -25,6 +25,9 @@ public enum StaleKind
     /// <summary>The grade of the heat.</summary>
     Grade,
 
+    /// <summary>The furnace of the heat.</summary>
+    Furnace,
+
     /// <summary>The heel, by the sample or the heat that it came from.</summary>
     Heel,
 }

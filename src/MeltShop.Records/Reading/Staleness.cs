@@ -20,7 +20,7 @@ internal static class Staleness
         var analyses = await Analyses(db, [.. view.Corrections.SelectMany(c => UsedIds.Of(c.Versions).AllAnalyses)], view.KnownAt, ct);
         return view with
         {
-            Plan = view.Plan with { Stale = [.. await OfPlan(db, view.Plan, view.KnownAt, ct), .. evidence.OfGrade(view.Plan.Origin.EnteredAt)] },
+            Plan = view.Plan with { Stale = [.. await OfPlan(db, view.Plan, view.KnownAt, ct), .. evidence.OfTheHeatItself(view.Plan.Origin.EnteredAt)] },
             Corrections = [.. view.Corrections.Select(c => c with { Stale = OfCorrection(c, evidence, analyses) })],
             Ladles = await Mark(db, view.Ladles, evidence, view.KnownAt, ct),
         };
@@ -49,7 +49,7 @@ internal static class Staleness
     [
         .. evidence.OfSample(correction.SampleId, correction.Origin.EnteredAt),
         .. evidence.OfAdditions(correction.SampleId, correction.Origin.EnteredAt),
-        .. evidence.OfGrade(correction.Origin.EnteredAt),
+        .. evidence.OfTheHeatItself(correction.Origin.EnteredAt),
         .. UsedIds.Of(correction.Versions).AllAnalyses.SelectMany(id => analyses[id]).Where(n => n.At > correction.Origin.EnteredAt),
     ];
 
@@ -60,7 +60,7 @@ internal static class Staleness
         [
             .. evidence.OfSample(used.BathSample, card.Origin.EnteredAt),
             .. evidence.OfAdditions(used.BathSample, card.Origin.EnteredAt),
-            .. evidence.OfGrade(card.Origin.EnteredAt),
+            .. evidence.OfTheHeatItself(card.Origin.EnteredAt),
             .. used.AllAnalyses.SelectMany(id => alloys[id]).Where(n => n.At > card.Origin.EnteredAt),
         ];
     }
@@ -115,9 +115,13 @@ internal sealed record Evidence(IReadOnlyList<SampleView> Samples, IReadOnlyList
             .Concat(Burns.Where(b => b.SampleId == sampleId && b.Origin.EnteredAt > madeAt)
                 .Select(b => new StaleNote(StaleKind.Burn, b.Origin.Person, b.Origin.EnteredAt, b.Origin.Reason)));
 
-    /// <summary>That the heat turned out to be of another grade after something was made for it.</summary>
-    public IEnumerable<StaleNote> OfGrade(DateTimeOffset madeAt) => OfTheHeat.Where(c => c.GradeCode != c.FormerGradeCode && c.Origin.EnteredAt > madeAt)
-        .Select(c => new StaleNote(StaleKind.Grade, c.Origin.Person, c.Origin.EnteredAt, c.Origin.Reason));
+    /// <summary>That the heat turned out to be of another grade or in another furnace after something was made for it.</summary>
+    public IEnumerable<StaleNote> OfTheHeatItself(DateTimeOffset madeAt)
+    {
+        var later = OfTheHeat.Where(c => c.Origin.EnteredAt > madeAt).ToList();
+        return later.Where(c => c.GradeCode != c.FormerGradeCode).Select(c => new StaleNote(StaleKind.Grade, c.Origin.Person, c.Origin.EnteredAt, c.Origin.Reason))
+            .Concat(later.Where(c => c.IsOtherFurnace).Select(c => new StaleNote(StaleKind.Furnace, c.Origin.Person, c.Origin.EnteredAt, c.Origin.Reason)));
+    }
 
     /// <summary>What became of the additions after the sample that were known when it was made, and those that were not known then: they came late, or from another heat.</summary>
     public IEnumerable<StaleNote> OfAdditions(long? sampleId, DateTimeOffset madeAt)

@@ -8,14 +8,24 @@ namespace MeltShop.Records.Reading.Heats;
 /// <summary>Takes back what the current states of a heat, its ladles and its burns learnt after the time that a view shows.</summary>
 internal static class AsKnown
 {
-    /// <summary>The grade, the start and the heel that the heat was said to have at some time: those that the first later correction replaced.</summary>
+    /// <summary>The grade, the furnace, the start, the end and the heel that the heat was said to have at some time: those that the first later correction replaced.</summary>
     public static async Task<HeatHeadView> Of(RecordsContext db, HeatHeadView head, DateTimeOffset known, CancellationToken ct)
     {
         var later = await db.HeatCorrections.AsNoTracking().Where(c => c.HeatId == head.Id && c.EnteredAt > known).OrderBy(c => c.Id).ToListAsync(ct);
         if (later is not [var first, ..]) return head;
+        var furnaceId = later.Select(c => c.FormerFurnaceId).FirstOrDefault(id => id is not null) ?? head.FurnaceId;
+        if (furnaceId != head.FurnaceId)
+        {
+            var furnace = await db.Furnaces.AsNoTracking().SingleAsync(f => f.Id == furnaceId, ct);
+            head = head with
+            {
+                FurnaceId = furnace.Id, FurnaceCode = furnace.Code, FurnaceName = furnace.Name, CapacityKg = furnace.CapacityKg, HighestC = furnace.HighestC,
+            };
+        }
+
         return head with
         {
-            GradeId = first.FormerGradeId, StartedAt = first.FormerStartedAt,
+            ClosedAt = later.Select(c => c.FormerClosedAt).FirstOrDefault(at => at is not null) ?? head.ClosedAt, GradeId = first.FormerGradeId, StartedAt = first.FormerStartedAt,
             HeelKg = later.Select(c => c.FormerHeelKg).FirstOrDefault(kg => kg is not null) ?? head.HeelKg,
         };
     }

@@ -64,11 +64,16 @@ internal static class HeatFacts
         var rows = await db.Rows(db.HeatCorrections.Where(c => c.HeatId == heatId), known, ct);
         if (rows.Count == 0) return [];
         var ids = rows.SelectMany(r => new[] { r.Fact.GradeId, r.Fact.FormerGradeId }).Distinct().ToList();
+        var furnaces = await db.Furnaces.Select(f => new { f.Id, f.Name }).ToDictionaryAsync(f => f.Id, f => f.Name, ct);
         var codes = await db.Grades.Where(g => ids.Contains(g.Id)).Select(g => new { g.Id, g.Code }).ToDictionaryAsync(g => g.Id, g => g.Code, ct);
         return
         [
             .. rows.Select(r => new HeatCorrectionView(
-                r.Origin, codes[r.Fact.GradeId], codes[r.Fact.FormerGradeId], r.Fact.StartedAt, r.Fact.FormerStartedAt, r.Fact.HeelKg, r.Fact.FormerHeelKg)),
+                r.Origin, codes[r.Fact.GradeId], codes[r.Fact.FormerGradeId], r.Fact.StartedAt, r.Fact.FormerStartedAt, r.Fact.HeelKg, r.Fact.FormerHeelKg)
+            {
+                FurnaceName = r.Fact.FurnaceId is { } furnace ? furnaces[furnace] : "", FormerFurnaceName = r.Fact.FormerFurnaceId is { } former ? furnaces[former] : "",
+                IsOtherFurnace = r.Fact.FurnaceId != r.Fact.FormerFurnaceId, ClosedAt = r.Fact.ClosedAt, FormerClosedAt = r.Fact.FormerClosedAt,
+            }),
         ];
     }
 

@@ -36,6 +36,7 @@ public sealed class HeatPage(IDbContextFactory<RecordsContext> contexts)
             [.. ladles.Take(Facts.Most)], [], more)
         {
             Metal = [.. metal.Take(Facts.Most)],
+            Ledger = await LedgerBasis.Load(db, head.FurnaceId, known, known is null ? null : head.ClosedAt, ct),
             BurnDecisions = await HeatFacts.BurnDecisions(db, heatId, known, ct),
             OfItself = await HeatFacts.OfItself(db, heatId, known, ct),
             Steps = await HeatFacts.Steps(db, heatId, known, ct),

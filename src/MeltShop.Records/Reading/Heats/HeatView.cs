@@ -19,6 +19,9 @@ public sealed record HeatView(
     /// <summary>Lines of the furnace's ledger that belong to the heat, corrected ones included.</summary>
     public IReadOnlyList<MetalView> Metal { get; init; } = [];
 
+    /// <summary>What the furnace's ledger rests on, whatever heats lie between.</summary>
+    public LedgerBasis Ledger { get; init; } = new(null, 0, null, 0);
+
     /// <summary>Burns that were set aside or taken back.</summary>
     public IReadOnlyList<BurnDecisionView> BurnDecisions { get; init; } = [];
 
@@ -67,7 +70,20 @@ public sealed record BurnDecisionView(Origin Origin, long SampleId, int Ordinal,
 
 /// <inheritdoc cref="HeatCorrection"/>
 public sealed record HeatCorrectionView(
-    Origin Origin, string GradeCode, string FormerGradeCode, DateTimeOffset StartedAt, DateTimeOffset FormerStartedAt, double? HeelKg, double? FormerHeelKg);
+    Origin Origin, string GradeCode, string FormerGradeCode, DateTimeOffset StartedAt, DateTimeOffset FormerStartedAt, double? HeelKg, double? FormerHeelKg)
+{
+    /// <summary>The heat was in another furnace than was said before.</summary>
+    public bool IsOtherFurnace { get; init; }
+
+    /// <summary>Empty where nothing was said of the furnace.</summary>
+    public string FurnaceName { get; init; } = "";
+
+    public string FormerFurnaceName { get; init; } = "";
+
+    public DateTimeOffset? ClosedAt { get; init; }
+
+    public DateTimeOffset? FormerClosedAt { get; init; }
+}
 
 /// <inheritdoc cref="HeatStep"/>
 public sealed record HeatStepView(Origin Origin, HeatState State);

@@ -69,6 +69,8 @@ public sealed partial class TimelineFact
     {
         fact.GradeCode == fact.FormerGradeCode ? null : Text["Fact.Grade", fact.GradeCode, fact.FormerGradeCode].Value,
         fact.StartedAt == fact.FormerStartedAt ? null : Text["Fact.Started", Site.DayAndTime(fact.StartedAt), Site.DayAndTime(fact.FormerStartedAt)].Value,
+        fact.ClosedAt == fact.FormerClosedAt ? null : Text["Fact.Ended", Site.DayAndTime(fact.ClosedAt!.Value), Site.DayAndTime(fact.FormerClosedAt!.Value)].Value,
+        fact.IsOtherFurnace ? Text["Fact.Furnace", fact.FurnaceName, fact.FormerFurnaceName].Value : null,
         fact is { HeelKg: { } heel, FormerHeelKg: { } former } && heel != former ? Text["Fact.Heel", MassText.ShowFully(heel), MassText.ShowFully(former)].Value : null,
     }.OfType<string>());
 
