@@ -33,6 +33,8 @@ public sealed class StartHeat(Recorder recorder, TimeProvider time) : Operation<
             .Where(h => h.FurnaceId == plan.FurnaceId)
             .FirstOrDefaultAsync(h => h.State == HeatState.Charging || h.State == HeatState.Bath || h.State == HeatState.Tapping, cancellation);
         if (before is not null) return Refuse("planId", "furnace.busy", before.Number);
+        if (!await db.Furnaces.AnyAsync(f => f.Id == plan.FurnaceId && f.IsActive, cancellation)) return Refuse("planId", "furnace.outOfUse");
+        if (!await db.Grades.AnyAsync(g => g.Id == plan.GradeId && g.IsActive, cancellation)) return Refuse("planId", "grade.outOfUse");
 
         var heat = new Heat
         {

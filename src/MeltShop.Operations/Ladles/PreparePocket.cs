@@ -55,16 +55,16 @@ public sealed class PreparePocket(Recorder recorder, TimeProvider time) : Operat
         if (!heat.IsInFurnace()) return Refuse("heatId", "state.wrong", heat.State.ToString());
         var ladle = await db.Ladles.FindAsync([command.LadleId], cancellation);
         if (ladle is null) return Refuse("ladleId", "ladle.unknown");
+        if (!ladle.IsActive) return Refuse("ladleId", "ladle.outOfUse");
         if (PouringVessel.Is(ladle.Process)) return Refuse("ladleId", "ladle.filledFromLadles");
         var earlier = await db.TreatedLadles
             .Where(l => l.LadleId == ladle.Id)
             .Where(l => l.State == TreatedLadleState.Prepared || l.State == TreatedLadleState.Tapped || l.State == TreatedLadleState.Pouring)
             .ToListAsync(cancellation);
         if (earlier.Any(l => l.State != TreatedLadleState.Pouring)) return Refuse("ladleId", "ladle.busy");
-        if (!await db.Materials.AnyAsync(m => m.Id == command.InoculantMaterialId, cancellation))
-        {
-            return Refuse("inoculantMaterialId", "material.unknown");
-        }
+        var inoculant = await db.Materials.AsNoTracking().SingleOrDefaultAsync(m => m.Id == command.InoculantMaterialId, cancellation);
+        if (inoculant is null) return Refuse("inoculantMaterialId", "material.unknown");
+        if (!inoculant.IsActive) return Refuse("inoculantMaterialId", "material.outOfUse");
 
         var bath = await BathNow.Load(db, heat, cancellation);
         if (bath is null) return Refuse("heatId", "heat.noBathSample");

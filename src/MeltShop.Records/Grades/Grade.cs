@@ -13,9 +13,9 @@ public sealed class Grade : IVersioned
     public long Id { get; init; }
 
     /// <summary>Designation after the standard, for example <c>EN-GJS-500-7</c>.</summary>
-    public required string Code { get; init; }
+    public required string Code { get; set; }
 
-    public required IronFamily Family { get; init; }
+    public required IronFamily Family { get; set; }
 
     /// <summary>Where the windows come from.</summary>
     public required string Source { get; set; }

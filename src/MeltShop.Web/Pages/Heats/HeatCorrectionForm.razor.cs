@@ -4,6 +4,7 @@ using MeltShop.Records.Reading.Grades;
 using MeltShop.Records.Reading.Heats;
 using MeltShop.Records.Reading.Sites;
 using MeltShop.Web.Components.Fields;
+using MeltShop.Web.Components.Reading;
 using Microsoft.AspNetCore.Components;
 
 namespace MeltShop.Web.Pages.Heats;

@@ -2,6 +2,7 @@ using MeltShop.Operations.Heats;
 using MeltShop.Records.Heats;
 using MeltShop.Records.Reading.Heats;
 using MeltShop.Records.Reading.Yard;
+using MeltShop.Web.Components.Reading;
 using Microsoft.AspNetCore.Components;
 
 namespace MeltShop.Web.Pages.Heats;

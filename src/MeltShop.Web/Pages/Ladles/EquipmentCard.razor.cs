@@ -1,5 +1,8 @@
+using MeltShop.Operations;
 using MeltShop.Operations.Ladles;
+using MeltShop.Operations.Sites;
 using MeltShop.Records.Reading.Ladles;
+using MeltShop.Web.Components.Fields;
 using Microsoft.AspNetCore.Components;
 
 namespace MeltShop.Web.Pages.Ladles;
@@ -22,4 +25,10 @@ public sealed partial class EquipmentCard
 
     [Parameter]
     public EventCallback Changed { get; set; }
+
+    [Inject]
+    private UseLadle Use { get; set; } = null!;
+
+    private Task<Outcome<Guid>> Say(EntryMade made, bool isActive) =>
+        Use.Run(made.By, new(made.Key, made.ObservedAt, Ladle.Ladle.Id, Ladle.Version, isActive));
 }

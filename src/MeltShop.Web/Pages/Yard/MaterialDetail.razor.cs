@@ -1,6 +1,8 @@
+using MeltShop.Operations;
 using MeltShop.Operations.Yard;
 using MeltShop.Records.Reading.Yard;
 using MeltShop.Records.Writing;
+using MeltShop.Web.Components.Fields;
 using Microsoft.AspNetCore.Components;
 
 namespace MeltShop.Web.Pages.Yard;
@@ -30,9 +32,15 @@ public sealed partial class MaterialDetail
     private CorrectAnalysis Analysis { get; set; } = null!;
 
     [Inject]
+    private UseMaterial Use { get; set; } = null!;
+
+    [Inject]
     private NavigationManager Addresses { get; set; } = null!;
 
     private string Query => new Uri(Addresses.Uri).Query;
+
+    private Task<Outcome<Guid>> Say(EntryMade made, bool isActive) =>
+        Use.Run(made.By, new(made.Key, made.ObservedAt, View!.Id, View.Version, isActive));
 
     protected override Task<MaterialView?> Read(CancellationToken ct) => Page.Material(Id, ct);
 

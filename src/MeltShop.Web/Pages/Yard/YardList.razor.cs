@@ -39,7 +39,7 @@ public sealed partial class YardList
 
     private string Query => new Uri(Addresses.Uri).Query;
 
-    private YardFilter InAddress => new(Enum.TryParse<MaterialKind>(KindInAddress, out var chosen) ? chosen : null, TextInAddress);
+    private YardFilter InAddress => new(Enum.TryParse<MaterialKind>(KindInAddress, out var chosen) ? chosen : null, TextInAddress, WithInactive: !string.IsNullOrWhiteSpace(TextInAddress));
 
     protected override async Task<YardView?> Read(CancellationToken ct)
     {

@@ -1,5 +1,6 @@
 using System.Net;
 using MeltShop.Web.Tests.Running;
+using MeltShop.Web.Tests.SignIn;
 
 namespace MeltShop.Web.Tests.Api.Events;
 
@@ -63,9 +64,11 @@ public sealed class EventTests(WebApp app) : IClassFixture<WebApp>
     {
         var name = $"p{Guid.NewGuid():N}";
         await app.AddPersonAsync(name, "administrator");
-        using var person = await app.SignedInAsync(name);
+        using var browser = new Browser(app);
+        using var signedIn = await browser.SignInAsync(name, WebApp.Password);
 
-        Assert.Equal(HttpStatusCode.Unauthorized, (await Get(person, "?after=0")).StatusCode);
+        Assert.Equal(HttpStatusCode.Redirect, signedIn.StatusCode);
+        Assert.Equal(HttpStatusCode.Unauthorized, (await Get(browser.Client, "?after=0")).StatusCode);
     }
 
     private static Task<HttpResponseMessage> Get(HttpClient client, string query) =>

@@ -33,6 +33,24 @@ public sealed class GradeDetailTests : GradeTest
         Assert.Equal(new WindowView(WindowStage.Furnace, "Mn", 0.1, null, 0.35, 0.02), await Window(WindowStage.Furnace, "Mn"));
     }
 
+    [Fact]
+    public async Task Grade_NamedAnewAndTakenOutOfUse_SaysSoAndIsTakenBack()
+    {
+        var page = Open(Role.Metallurgist);
+        page.Find("[data-testid=set-grade]").Click();
+        page.Find("[data-testid=grade-form] [data-field=code] input").Change("");
+        await page.Find("[data-testid=grade-form]").SubmitAsync();
+        page.WaitForAssertion(() => Assert.Equal("text.missing", page.Find("[data-testid=grade-form] [data-field=code] .field-error").GetAttribute("data-code")), Patience);
+        page.Find("[data-testid=grade-form] [data-field=code] input").Change("EN-GJS-500-7 thick");
+        await page.Find("[data-testid=grade-form]").SubmitAsync();
+        page.WaitForAssertion(() => Assert.Equal("EN-GJS-500-7 thick", page.Find("h1").TextContent), Patience);
+
+        await page.Find("[data-testid=use]").SubmitAsync();
+        page.WaitForAssertion(() => Assert.Contains("no longer used", page.Find(".page-head").TextContent, StringComparison.Ordinal), Patience);
+        await page.Find("[data-testid=use]").SubmitAsync();
+        page.WaitForAssertion(() => Assert.DoesNotContain("no longer used", page.Find(".page-head").TextContent, StringComparison.Ordinal), Patience);
+    }
+
     [Theory]
     [InlineData("least", "0.5", "window.crossed")]
     [InlineData("aim", "0.6", "window.aimOutside")]

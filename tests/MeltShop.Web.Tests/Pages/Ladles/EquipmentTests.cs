@@ -25,6 +25,18 @@ public sealed class EquipmentTests : LadleTest
     }
 
     [Fact]
+    public async Task Ladle_TakenOutOfUse_SaysSoAndIsTakenBack()
+    {
+        var page = Open(Role.Metallurgist);
+        string Card() => page.Find("[data-ladle=ladle-1000]").TextContent;
+
+        await page.InvokeAsync(() => page.Find("[data-ladle=ladle-1000] [data-testid=use]").Submit());
+        page.WaitForState(() => Card().Contains("no longer used", StringComparison.Ordinal), Patience);
+        await page.InvokeAsync(() => page.Find("[data-ladle=ladle-1000] [data-testid=use]").Submit());
+        page.WaitForState(() => !Card().Contains("no longer used", StringComparison.Ordinal), Patience);
+    }
+
+    [Fact]
     public async Task Figure_SaidAnewWithABandBesideIt_IsRefusedAtTheFieldAndThenTaken()
     {
         var page = Open(Role.Metallurgist);

@@ -30,6 +30,17 @@ public sealed class MaterialDetailTests : YardTest
         Assert.Contains("metallurgist", page.Find("[data-testid=read-only]").TextContent, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public async Task Material_TakenOutOfUse_SaysSoAndIsTakenBack()
+    {
+        var page = Open(Role.Metallurgist);
+
+        await page.Find("[data-testid=use]").SubmitAsync();
+        page.WaitForAssertion(() => Assert.Contains("no longer used", page.Find(".page-head").TextContent, StringComparison.Ordinal), Patience);
+        await page.Find("[data-testid=use]").SubmitAsync();
+        page.WaitForAssertion(() => Assert.DoesNotContain("no longer used", page.Find(".page-head").TextContent, StringComparison.Ordinal), Patience);
+    }
+
     [Theory]
     [InlineData("412.50")]
     [InlineData("412,50")]
