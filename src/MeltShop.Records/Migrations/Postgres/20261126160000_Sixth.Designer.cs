@@ -392,12 +392,12 @@ namespace MeltShop.Records.Migrations.Postgres
 
                     b.HasIndex("EntryKey");
 
-                    b.HasIndex("FurnaceId");
-
                     b.HasIndex("HeatId");
 
                     b.HasIndex("SupersedesId")
                         .IsUnique();
+
+                    b.HasIndex("FurnaceId", "Kind", "ObservedAt", "Id");
 
                     b.ToTable("FurnaceMetals");
                 });
@@ -450,7 +450,8 @@ namespace MeltShop.Records.Migrations.Postgres
 
                     b.Property<string>("Number")
                         .IsRequired()
-                        .HasColumnType("text");
+                        .HasColumnType("text")
+                        .UseCollation("C");
 
                     b.Property<long>("PlanId")
                         .HasColumnType("bigint");
@@ -499,11 +500,20 @@ namespace MeltShop.Records.Migrations.Postgres
 
                     NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<long>("Id"));
 
+                    b.Property<DateTimeOffset?>("ClosedAt")
+                        .HasColumnType("timestamp with time zone");
+
                     b.Property<DateTimeOffset>("EnteredAt")
                         .HasColumnType("timestamp with time zone");
 
                     b.Property<Guid>("EntryKey")
                         .HasColumnType("uuid");
+
+                    b.Property<DateTimeOffset?>("FormerClosedAt")
+                        .HasColumnType("timestamp with time zone");
+
+                    b.Property<long?>("FormerFurnaceId")
+                        .HasColumnType("bigint");
 
                     b.Property<long>("FormerGradeId")
                         .HasColumnType("bigint");
@@ -513,6 +523,9 @@ namespace MeltShop.Records.Migrations.Postgres
 
                     b.Property<DateTimeOffset>("FormerStartedAt")
                         .HasColumnType("timestamp with time zone");
+
+                    b.Property<long?>("FurnaceId")
+                        .HasColumnType("bigint");
 
                     b.Property<long>("GradeId")
                         .HasColumnType("bigint");
@@ -1740,6 +1753,8 @@ namespace MeltShop.Records.Migrations.Postgres
 
                     b.HasIndex("TreatedLadleId");
 
+                    b.HasIndex("Verdict", "TreatedLadleId");
+
                     b.ToTable("CastingDecisions");
                 });
 
@@ -2393,6 +2408,9 @@ namespace MeltShop.Records.Migrations.Postgres
                     b.Property<string>("Name")
                         .IsRequired()
                         .HasColumnType("text");
+
+                    b.Property<bool>("ReadsRecords")
+                        .HasColumnType("boolean");
 
                     b.Property<DateTimeOffset?>("RevokedAt")
                         .HasColumnType("timestamp with time zone");
@@ -3479,11 +3497,21 @@ namespace MeltShop.Records.Migrations.Postgres
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
 
+                    b.HasOne("MeltShop.Records.Sites.Furnace", null)
+                        .WithMany()
+                        .HasForeignKey("FormerFurnaceId")
+                        .OnDelete(DeleteBehavior.Restrict);
+
                     b.HasOne("MeltShop.Records.Grades.Grade", null)
                         .WithMany()
                         .HasForeignKey("FormerGradeId")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
+
+                    b.HasOne("MeltShop.Records.Sites.Furnace", null)
+                        .WithMany()
+                        .HasForeignKey("FurnaceId")
+                        .OnDelete(DeleteBehavior.Restrict);
 
                     b.HasOne("MeltShop.Records.Grades.Grade", null)
                         .WithMany()

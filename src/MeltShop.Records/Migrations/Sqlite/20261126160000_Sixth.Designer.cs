@@ -373,12 +373,12 @@ namespace MeltShop.Records.Migrations.Sqlite
 
                     b.HasIndex("EntryKey");
 
-                    b.HasIndex("FurnaceId");
-
                     b.HasIndex("HeatId");
 
                     b.HasIndex("SupersedesId")
                         .IsUnique();
+
+                    b.HasIndex("FurnaceId", "Kind", "ObservedAt", "Id");
 
                     b.ToTable("FurnaceMetals");
                 });
@@ -474,11 +474,20 @@ namespace MeltShop.Records.Migrations.Sqlite
                         .ValueGeneratedOnAdd()
                         .HasColumnType("INTEGER");
 
+                    b.Property<long?>("ClosedAt")
+                        .HasColumnType("INTEGER");
+
                     b.Property<long>("EnteredAt")
                         .HasColumnType("INTEGER");
 
                     b.Property<Guid>("EntryKey")
                         .HasColumnType("TEXT");
+
+                    b.Property<long?>("FormerClosedAt")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<long?>("FormerFurnaceId")
+                        .HasColumnType("INTEGER");
 
                     b.Property<long>("FormerGradeId")
                         .HasColumnType("INTEGER");
@@ -487,6 +496,9 @@ namespace MeltShop.Records.Migrations.Sqlite
                         .HasColumnType("REAL");
 
                     b.Property<long>("FormerStartedAt")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<long?>("FurnaceId")
                         .HasColumnType("INTEGER");
 
                     b.Property<long>("GradeId")
@@ -1665,6 +1677,8 @@ namespace MeltShop.Records.Migrations.Sqlite
 
                     b.HasIndex("TreatedLadleId");
 
+                    b.HasIndex("Verdict", "TreatedLadleId");
+
                     b.ToTable("CastingDecisions");
                 });
 
@@ -2298,6 +2312,9 @@ namespace MeltShop.Records.Migrations.Sqlite
                     b.Property<string>("Name")
                         .IsRequired()
                         .HasColumnType("TEXT");
+
+                    b.Property<bool>("ReadsRecords")
+                        .HasColumnType("INTEGER");
 
                     b.Property<long?>("RevokedAt")
                         .HasColumnType("INTEGER");
@@ -3352,11 +3369,21 @@ namespace MeltShop.Records.Migrations.Sqlite
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
 
+                    b.HasOne("MeltShop.Records.Sites.Furnace", null)
+                        .WithMany()
+                        .HasForeignKey("FormerFurnaceId")
+                        .OnDelete(DeleteBehavior.Restrict);
+
                     b.HasOne("MeltShop.Records.Grades.Grade", null)
                         .WithMany()
                         .HasForeignKey("FormerGradeId")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
+
+                    b.HasOne("MeltShop.Records.Sites.Furnace", null)
+                        .WithMany()
+                        .HasForeignKey("FurnaceId")
+                        .OnDelete(DeleteBehavior.Restrict);
 
                     b.HasOne("MeltShop.Records.Grades.Grade", null)
                         .WithMany()

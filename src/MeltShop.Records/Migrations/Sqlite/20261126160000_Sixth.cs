@@ -11,6 +11,10 @@ namespace MeltShop.Records.Migrations.Sqlite
         /// <inheritdoc />
         protected override void Up(MigrationBuilder migrationBuilder)
         {
+            migrationBuilder.DropIndex(
+                name: "IX_FurnaceMetals_FurnaceId",
+                table: "FurnaceMetals");
+
             migrationBuilder.AddColumn<double>(
                 name: "BathRecoveryPercent",
                 table: "MaterialPercents",
@@ -94,6 +98,63 @@ namespace MeltShop.Records.Migrations.Sqlite
                 table: "LotPlaces",
                 column: "SupersedesId",
                 unique: true);
+
+            migrationBuilder.AddColumn<long>(
+                name: "ClosedAt",
+                table: "HeatCorrections",
+                type: "INTEGER",
+                nullable: true);
+
+            migrationBuilder.AddColumn<long>(
+                name: "FormerClosedAt",
+                table: "HeatCorrections",
+                type: "INTEGER",
+                nullable: true);
+
+            migrationBuilder.AddColumn<long>(
+                name: "FormerFurnaceId",
+                table: "HeatCorrections",
+                type: "INTEGER",
+                nullable: true);
+
+            migrationBuilder.AddColumn<long>(
+                name: "FurnaceId",
+                table: "HeatCorrections",
+                type: "INTEGER",
+                nullable: true);
+
+            migrationBuilder.AddColumn<bool>(
+                name: "ReadsRecords",
+                table: "ApiKeys",
+                type: "INTEGER",
+                nullable: false,
+                defaultValue: false);
+
+            migrationBuilder.CreateIndex(
+                name: "IX_FurnaceMetals_FurnaceId_Kind_ObservedAt_Id",
+                table: "FurnaceMetals",
+                columns: new[] { "FurnaceId", "Kind", "ObservedAt", "Id" });
+
+            migrationBuilder.CreateIndex(
+                name: "IX_CastingDecisions_Verdict_TreatedLadleId",
+                table: "CastingDecisions",
+                columns: new[] { "Verdict", "TreatedLadleId" });
+
+            migrationBuilder.AddForeignKey(
+                name: "FK_HeatCorrections_Furnaces_FormerFurnaceId",
+                table: "HeatCorrections",
+                column: "FormerFurnaceId",
+                principalTable: "Furnaces",
+                principalColumn: "Id",
+                onDelete: ReferentialAction.Restrict);
+
+            migrationBuilder.AddForeignKey(
+                name: "FK_HeatCorrections_Furnaces_FurnaceId",
+                table: "HeatCorrections",
+                column: "FurnaceId",
+                principalTable: "Furnaces",
+                principalColumn: "Id",
+                onDelete: ReferentialAction.Restrict);
         }
 
         /// <inheritdoc />
@@ -114,9 +175,50 @@ namespace MeltShop.Records.Migrations.Sqlite
                 name: "IX_CoinsOnTheirWay_CoinNumber",
                 table: "CoinsOnTheirWay");
 
+            migrationBuilder.DropForeignKey(
+                name: "FK_HeatCorrections_Furnaces_FormerFurnaceId",
+                table: "HeatCorrections");
+
+            migrationBuilder.DropForeignKey(
+                name: "FK_HeatCorrections_Furnaces_FurnaceId",
+                table: "HeatCorrections");
+
+            migrationBuilder.DropIndex(
+                name: "IX_FurnaceMetals_FurnaceId_Kind_ObservedAt_Id",
+                table: "FurnaceMetals");
+
+            migrationBuilder.DropIndex(
+                name: "IX_CastingDecisions_Verdict_TreatedLadleId",
+                table: "CastingDecisions");
+
             migrationBuilder.DropColumn(
                 name: "BathRecoveryPercent",
                 table: "MaterialPercents");
+
+            migrationBuilder.DropColumn(
+                name: "ClosedAt",
+                table: "HeatCorrections");
+
+            migrationBuilder.DropColumn(
+                name: "FormerClosedAt",
+                table: "HeatCorrections");
+
+            migrationBuilder.DropColumn(
+                name: "FormerFurnaceId",
+                table: "HeatCorrections");
+
+            migrationBuilder.DropColumn(
+                name: "FurnaceId",
+                table: "HeatCorrections");
+
+            migrationBuilder.DropColumn(
+                name: "ReadsRecords",
+                table: "ApiKeys");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_FurnaceMetals_FurnaceId",
+                table: "FurnaceMetals",
+                column: "FurnaceId");
         }
     }
 }
