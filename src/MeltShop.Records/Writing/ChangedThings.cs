@@ -18,7 +18,7 @@ public static class ChangedThings
         ["Heels"] = (Furnace, "FurnaceId"), ["HeelPercents"] = (Furnace, ""),
         ["Ladles"] = (Ladle, "Id"), ["LadleFigures"] = (Ladle, "LadleId"),
         ["Materials"] = (Material, "Id"), ["MaterialAnalyses"] = (Material, "MaterialId"), ["MaterialPercents"] = (Material, ""),
-        ["Prices"] = (Material, "MaterialId"), ["StockFacts"] = (Material, "MaterialId"),
+        ["Prices"] = (Material, "MaterialId"), ["StockFacts"] = (Material, "MaterialId"), ["LotPlaces"] = (Material, "MaterialId"),
         ["Grades"] = (Grade, "Id"), ["GradeWindows"] = (Grade, "GradeId"),
         ["CastingOrders"] = (Order, "Id"),
         ["Plans"] = (Plan, "Id"),

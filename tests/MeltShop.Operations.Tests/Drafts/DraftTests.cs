@@ -4,6 +4,7 @@ using MeltShop.Operations.Tests.Shops;
 using MeltShop.Records;
 using MeltShop.Records.Laboratory;
 using MeltShop.Records.Reading.Drafts;
+using MeltShop.Records.Writing;
 
 namespace MeltShop.Operations.Tests.Drafts;
 
@@ -71,8 +72,11 @@ public sealed class DraftTests
         Assert.False((await Shop.Do(shop.Get<RecordSample>(), shop.Melter, sample)).Succeeded);
         Assert.Single(await shop.Get<DraftRows>().Load(subject, Cancellation));
 
+        await using var heard = shop.Get<ChangeNotices>().Listen(Cancellation).GetAsyncEnumerator(Cancellation);
         Assert.True((await Shop.Do(shop.Get<RecordSample>(), shop.Melter, sample with { EntryKey = Guid.NewGuid(), HeatId = heat.Id })).Succeeded);
         Assert.Empty(await shop.Get<DraftRows>().Load(subject, Cancellation));
+        Assert.True(await heard.MoveNextAsync());
+        Assert.Contains(heard.Current, change => change.Kind == ChangeKind.Draft); // other tablets at the coin take its texts away
     }
 
     [Theory]

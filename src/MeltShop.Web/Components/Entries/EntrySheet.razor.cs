@@ -97,7 +97,7 @@ public sealed partial class EntrySheet : IDisposable
     {
         await foreach (var changes in bundles)
         {
-            if (!changes.Any(change => change == ChangeNotice.Anything || change.Kind is ChangeKind.Draft or ChangeKind.Sample)) continue;
+            if (!changes.Any(change => change == ChangeNotice.Anything || change.Kind is ChangeKind.Draft)) continue;
             await InvokeAsync(async () =>
             {
                 await Lay();
