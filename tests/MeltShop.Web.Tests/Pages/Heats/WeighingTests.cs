@@ -98,7 +98,7 @@ public sealed class WeighingTests : HeatTest
         Assert.Matches(@"Cu will be 0\.49 %; the most is 0\.10 %, 0\.39 % too much\.", page.Find("[data-missed=Cu]").TextContent);
         Assert.Contains("do the least harm", page.Find("[data-testid=rest]").TextContent, StringComparison.Ordinal);
         Assert.NotEmpty(page.FindAll("tr[data-material=steel] [data-standing=open]"));
-        Assert.Matches(@"Cu\s*0\.49 to ", page.Find("[data-testid=still-possible] [data-reach=Cu]").TextContent);
+        Assert.Matches(@"Cu\s*0\.49 % to ", page.Find("[data-testid=still-possible] [data-reach=Cu]").TextContent);
     }
 
     [Fact]
