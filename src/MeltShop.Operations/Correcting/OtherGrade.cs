@@ -8,15 +8,20 @@ namespace MeltShop.Operations.Correcting;
 /// <param name="Cost">At the yard's prices.</param>
 /// <param name="Minutes">To bring the bath back to its temperature at rated power; null where the heat of an addition is not known.</param>
 /// <param name="Orders">Open orders of the grade that still need metal, the nearest due first.</param>
+/// <param name="IsSmaller">It takes less handled than the correction to the heat's own grade does, or that one cannot be reached.</param>
 /// <param name="PlannedKg">Metal of this grade that is planned and not started, kg.</param>
-public sealed record OtherGrade(GradeView Grade, double Kg, double Cost, double? Minutes, IReadOnlyList<OrderView> Orders, double PlannedKg)
+public sealed record OtherGrade(GradeView Grade, double Kg, double Cost, double? Minutes, IReadOnlyList<OrderView> Orders, double PlannedKg, bool IsSmaller)
 {
-    /// <summary>Those that can be reached, and the codes of those of which the search came to no end: first what is ordered, then what is planned, of each the cheapest first.</summary>
+    /// <summary>
+    /// Those that can be reached, and the codes of those of which the search came to no end: first what takes less than the heat's own grade, of that what is
+    /// ordered, then what is planned, of each the cheapest first.
+    /// </summary>
     public static GradesInReach Of(CorrectionFacts facts, CorrectionChoice choice, CancellationToken ct)
     {
         ArgumentNullException.ThrowIfNull(facts);
         ArgumentNullException.ThrowIfNull(choice);
         var bare = choice with { NearnessPrice = null }; // the smallest correction that is enough
+        var ownKg = Own(facts, bare, ct);
         var (reached, notDecided) = (new List<OtherGrade>(), new List<string>());
         foreach (var grade in facts.View.OtherGrades)
         {
@@ -24,13 +29,25 @@ public sealed record OtherGrade(GradeView Grade, double Kg, double Cost, double?
             var proposal = CorrectionProposal.For(facts, choice, problem, ct);
             if (!proposal.IsReached && !proposal.IsImpossible) notDecided.Add(grade.Code);
             if (!proposal.IsReached) continue;
+            var kg = Handled(proposal);
             reached.Add(new(
-                grade, proposal.Plan.TapOffKg + proposal.Plan.Plan.Lines.Sum(line => line.Kg), proposal.Cost, proposal.Minutes,
-                [.. facts.View.ToPour.Where(order => order.GradeId == grade.Id)], facts.View.PlannedKg.GetValueOrDefault(grade.Id)));
+                grade, kg, proposal.Cost, proposal.Minutes, [.. facts.View.ToPour.Where(order => order.GradeId == grade.Id)],
+                facts.View.PlannedKg.GetValueOrDefault(grade.Id), IsSmaller: kg == 0 || kg < ownKg));
         }
 
-        return new([.. reached.OrderBy(r => r.Orders.Count == 0).ThenBy(r => r.PlannedKg == 0).ThenBy(r => r.Cost).ThenBy(r => r.Kg)], notDecided);
+        return new(
+            [.. reached.OrderBy(r => !r.IsSmaller).ThenBy(r => r.Orders.Count == 0).ThenBy(r => r.PlannedKg == 0).ThenBy(r => r.Cost).ThenBy(r => r.Kg)], notDecided);
     }
+
+    /// <summary>What the heat's own grade takes: more than anything where it cannot be reached, null where the search came to no end.</summary>
+    private static double? Own(CorrectionFacts facts, CorrectionChoice bare, CancellationToken ct)
+    {
+        if (CorrectionQuestion.Build(facts, bare).Problem is not { } problem) return null;
+        var own = CorrectionProposal.For(facts, bare, problem, ct);
+        return own.IsReached ? Handled(own) : own.IsImpossible ? double.PositiveInfinity : null;
+    }
+
+    private static double Handled(CorrectionProposal proposal) => proposal.Plan.TapOffKg + proposal.Plan.Plan.Lines.Sum(line => line.Kg);
 }
 
 /// <summary>What a bath could become, and the codes of grades of which the search came to no end: of them nothing is known.</summary>

@@ -13,14 +13,17 @@ public sealed record FirstSampleHits(int Hits, int Judged, int Unjudged)
     /// <summary>Share of the judged ones, %; null where there is none.</summary>
     public double? Percent => Judged == 0 ? null : 100.0 * Hits / Judged;
 
-    public static FirstSampleHits Of(IReadOnlyList<FirstSample> firsts, IReadOnlyList<GradeView> grades)
+    /// <param name="firsts">The first coin of each heat.</param>
+    /// <param name="grades">Their grades as they are now.</param>
+    /// <param name="changes">What was changed since the earliest of the coins: each is held against the window of its time.</param>
+    public static FirstSampleHits Of(IReadOnlyList<FirstSample> firsts, IReadOnlyList<GradeView> grades, IReadOnlyList<WindowChange> changes)
     {
         ArgumentNullException.ThrowIfNull(firsts);
-        var windows = grades.ToDictionary(g => g.Id, g => g.At(WindowStage.Furnace).Select(w => new GradeWindow { Stage = w.Stage, Quantity = w.Quantity, Least = w.Least, Most = w.Most }).ToList());
+        var byId = grades.ToDictionary(g => g.Id);
         var (hits, judged, unjudged) = (0, 0, 0);
         foreach (var first in firsts)
         {
-            var verdicts = windows.TryGetValue(first.GradeId, out var window) ? WindowVerdict.Of(window, first.Means) : [];
+            var verdicts = byId.TryGetValue(first.GradeId, out var grade) ? WindowVerdict.Of(Then(grade, first.At, changes), first.Means) : [];
             if (verdicts.Count == 0 || verdicts.Any(v => v.Standing is WindowStanding.NotMeasured or WindowStanding.NotJudged)) unjudged++;
             else
             {
@@ -31,4 +34,7 @@ public sealed record FirstSampleHits(int Hits, int Judged, int Unjudged)
 
         return new(hits, judged, unjudged);
     }
+
+    private static IEnumerable<GradeWindow> Then(GradeView grade, DateTimeOffset at, IReadOnlyList<WindowChange> changes) =>
+        grade.At(WindowStage.Furnace, at, changes).Select(w => new GradeWindow { Stage = w.Stage, Quantity = w.Quantity, Least = w.Least, Most = w.Most });
 }

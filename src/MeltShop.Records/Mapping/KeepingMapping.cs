@@ -1,5 +1,6 @@
 using MeltShop.Records.Keeping;
 using MeltShop.Records.People;
+using MeltShop.Records.Reading.Grades;
 using MeltShop.Records.Writing;
 using Microsoft.EntityFrameworkCore;
 
@@ -20,6 +21,8 @@ internal static class KeepingMapping
             row.HasKey(r => r.Number);
             row.Property(r => r.Number).ValueGeneratedNever();
             row.HasIndex(r => r.EntryKey).IsUnique();
+            // A handful of a shop's entries: a whole trail would be read for them otherwise.
+            row.HasIndex(r => r.EnteredAt).HasFilter($"\"{nameof(TrailRow.Operation)}\" = '{WindowChanges.Operation}'").HasDatabaseName("IX_TrailRows_ChangeWindow");
         });
         model.Entity<TrailHead>(head =>
         {

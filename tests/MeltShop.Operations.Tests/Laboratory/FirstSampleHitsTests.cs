@@ -25,7 +25,7 @@ public sealed class FirstSampleHitsTests
                 First(("C", 3.65), ("Si", 1.5)), First(("C", 3.60), ("Si", 1.6)), First(("C", 3.59), ("Si", 1.5)), First(("C", 3.65), ("Si", 1.61)),
                 First(("C", 3.65)), First(("Si", 1.5)), First(("C", 3.65), ("Si", 1.5)) with { GradeId = 9 },
             ],
-            [Grade]);
+            [Grade], []);
 
         Assert.Equal(new FirstSampleHits(2, 4, 3), hits);
         Assert.Equal(50, hits.Percent);
@@ -34,9 +34,21 @@ public sealed class FirstSampleHitsTests
     [Fact]
     public void Percent_WhereNoHeatCanBeJudged_IsNoneAndNotZero()
     {
-        Assert.Null(FirstSampleHits.Of([], [Grade]).Percent);
-        Assert.Null(FirstSampleHits.Of([First(("Si", 1.5))], [Grade]).Percent);
-        Assert.Equal(0, FirstSampleHits.Of([First(("C", 3.9), ("Si", 1.5))], [Grade]).Percent);
+        Assert.Null(FirstSampleHits.Of([], [Grade], []).Percent);
+        Assert.Null(FirstSampleHits.Of([First(("Si", 1.5))], [Grade], []).Percent);
+        Assert.Equal(0, FirstSampleHits.Of([First(("C", 3.9), ("Si", 1.5))], [Grade], []).Percent);
+    }
+
+    /// <summary>Carbon was asked from 3.50 on until the change: the coin before it was inside, the same coin after it is not.</summary>
+    [Fact]
+    public void Percent_OfACoinFromBeforeAChange_IsByTheWindowOfItsTime()
+    {
+        var change = new WindowChange(1, DateTimeOffset.UnixEpoch.AddDays(1), WindowStage.Furnace, "C", new(WindowStage.Furnace, "C", 3.50, null, 3.70, 0));
+        var coin = First(("C", 3.55), ("Si", 1.5));
+
+        Assert.Equal(100, FirstSampleHits.Of([coin], [Grade], [change]).Percent);
+        Assert.Equal(0, FirstSampleHits.Of([coin with { At = DateTimeOffset.UnixEpoch.AddDays(2) }], [Grade], [change]).Percent);
+        Assert.Equal(0, FirstSampleHits.Of([coin], [Grade], [change with { Stage = WindowStage.Poured }, change with { GradeId = 2 }]).Percent);
     }
 
     private static FirstSample First(params (string Element, double Percent)[] means) =>

@@ -68,6 +68,12 @@ namespace MeltShop.Records.Migrations.Postgres
                 });
 
             migrationBuilder.CreateIndex(
+                name: "IX_TrailRows_ChangeWindow",
+                table: "TrailRows",
+                column: "EnteredAt",
+                filter: "\"Operation\" = 'ChangeWindow'");
+
+            migrationBuilder.CreateIndex(
                 name: "IX_StockFacts_Lot",
                 table: "StockFacts",
                 column: "Lot",
@@ -172,6 +178,10 @@ namespace MeltShop.Records.Migrations.Postgres
         {
             migrationBuilder.DropTable(
                 name: "LotPlaces");
+
+            migrationBuilder.DropIndex(
+                name: "IX_TrailRows_ChangeWindow",
+                table: "TrailRows");
 
             migrationBuilder.DropIndex(
                 name: "IX_StockFacts_Lot",

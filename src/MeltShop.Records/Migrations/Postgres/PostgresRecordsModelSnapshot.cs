@@ -1159,6 +1159,10 @@ namespace MeltShop.Records.Migrations.Postgres
 
                     b.HasKey("Number");
 
+                    b.HasIndex("EnteredAt")
+                        .HasDatabaseName("IX_TrailRows_ChangeWindow")
+                        .HasFilter("\"Operation\" = 'ChangeWindow'");
+
                     b.HasIndex("EntryKey")
                         .IsUnique();
 

@@ -67,6 +67,12 @@ namespace MeltShop.Records.Migrations.Sqlite
                 });
 
             migrationBuilder.CreateIndex(
+                name: "IX_TrailRows_ChangeWindow",
+                table: "TrailRows",
+                column: "EnteredAt",
+                filter: "\"Operation\" = 'ChangeWindow'");
+
+            migrationBuilder.CreateIndex(
                 name: "IX_StockFacts_Lot",
                 table: "StockFacts",
                 column: "Lot",
@@ -162,6 +168,10 @@ namespace MeltShop.Records.Migrations.Sqlite
         {
             migrationBuilder.DropTable(
                 name: "LotPlaces");
+
+            migrationBuilder.DropIndex(
+                name: "IX_TrailRows_ChangeWindow",
+                table: "TrailRows");
 
             migrationBuilder.DropIndex(
                 name: "IX_StockFacts_Lot",

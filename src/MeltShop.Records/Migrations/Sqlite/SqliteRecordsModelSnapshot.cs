@@ -1111,6 +1111,10 @@ namespace MeltShop.Records.Migrations.Sqlite
 
                     b.HasKey("Number");
 
+                    b.HasIndex("EnteredAt")
+                        .HasDatabaseName("IX_TrailRows_ChangeWindow")
+                        .HasFilter("\"Operation\" = 'ChangeWindow'");
+
                     b.HasIndex("EntryKey")
                         .IsUnique();
 

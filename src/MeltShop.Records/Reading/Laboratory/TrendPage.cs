@@ -1,5 +1,6 @@
 using MeltShop.Metallurgy.Elements;
 using MeltShop.Records.Laboratory;
+using MeltShop.Records.Reading.Grades;
 using MeltShop.Records.Reading.History;
 using Microsoft.EntityFrameworkCore;
 
@@ -29,9 +30,14 @@ public sealed class TrendPage(IDbContextFactory<RecordsContext> contexts)
         var points = shown.SelectMany(h => rows[h.Id].Select(p => p with { HeatNumber = h.Number })).ToList();
         var ids = points.ConvertAll(p => p.SampleId);
         var corrected = (await db.Samples.Where(s => s.SupersedesId != null && ids.Contains(s.SupersedesId.Value)).Select(s => s.SupersedesId!.Value).ToListAsync(ct)).ToHashSet();
+        var names = await db.Instruments.ToDictionaryAsync(i => i.Id, i => i.Name, ct);
+        var firsts = await Firsts(db, shown.ToDictionary(h => h.Id, h => h.GradeId), ct);
+        var standing = points.Where(p => !corrected.Contains(p.SampleId)).Select(p => p with { Instrument = names.GetValueOrDefault(p.InstrumentId) }).ToList();
         return new(
-            [.. points.Where(p => !corrected.Contains(p.SampleId)).OrderBy(p => p.At).ThenBy(p => p.SampleId)],
-            await Firsts(db, shown.ToDictionary(h => h.Id, h => h.GradeId), ct),
+            [.. standing.Where(p => filter.InstrumentId is not { } one || p.InstrumentId == one).OrderBy(p => p.At).ThenBy(p => p.SampleId)],
+            firsts,
+            [.. standing.Select(p => new TrendInstrument(p.InstrumentId, p.Instrument)).Distinct().OrderBy(i => i.Name, StringComparer.Ordinal)],
+            firsts.Count == 0 ? [] : await WindowChanges.Since(db, firsts[0].At, ct),
             fits < heats.Count ? new(shown[^1].StartedAt, shown[^1].Id) : null);
     }
 

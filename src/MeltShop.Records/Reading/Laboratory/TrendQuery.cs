@@ -25,6 +25,7 @@ internal static class TrendQuery
                 || db.Instruments.Any(i => i.Id == r.sample.InstrumentId && i.Kind == InstrumentKind.Combustion));
         }
 
-        return rows.Select(r => new TrendPoint(r.sample.Id, r.sample.HeatId, "", r.sample.ObservedAt, r.sample.Kind, r.sample.CoinNumber, r.mean.Percent));
+        return rows.Select(r => new TrendPoint(
+            r.sample.Id, r.sample.HeatId, "", r.sample.ObservedAt, r.sample.Kind, r.sample.CoinNumber, r.mean.Percent, r.sample.InstrumentId ?? TrendFilter.NoInstrument, null));
     }
 }

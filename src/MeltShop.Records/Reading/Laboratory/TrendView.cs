@@ -1,20 +1,30 @@
 using MeltShop.Metallurgy.Elements;
 using MeltShop.Records.Laboratory;
+using MeltShop.Records.Reading.Grades;
 using MeltShop.Records.Reading.History;
 
 namespace MeltShop.Records.Reading.Laboratory;
 
 /// <summary>What a trend is drawn of.</summary>
+/// <param name="InstrumentId">One instrument; <see cref="NoInstrument"/> for coins of which nobody said it; null for all.</param>
 /// <param name="Treated">Iron after the treatment; else of the furnace.</param>
-public sealed record TrendFilter(Element Element, long? GradeId = null, long? FurnaceId = null, bool Treated = false);
+public sealed record TrendFilter(Element Element, long? GradeId = null, long? FurnaceId = null, bool Treated = false, long? InstrumentId = null)
+{
+    public const long NoInstrument = 0;
+}
 
 /// <summary>Samples of one element, by the heats in the order in which they were started.</summary>
 /// <param name="Points">In order of time.</param>
 /// <param name="Firsts">The first bath sample of each heat that is shown, whatever element the trend is of.</param>
+/// <param name="Instruments">Those that read the points of the heats shown, whichever is chosen: by name, null for coins of which nobody said it.</param>
+/// <param name="Changes">Windows that were changed since the earliest first coin.</param>
 /// <param name="Next">Where older ones begin; null where there are none.</param>
-public sealed record TrendView(IReadOnlyList<TrendPoint> Points, IReadOnlyList<FirstSample> Firsts, HistoryPlace? Next);
+public sealed record TrendView(IReadOnlyList<TrendPoint> Points, IReadOnlyList<FirstSample> Firsts, IReadOnlyList<TrendInstrument> Instruments, IReadOnlyList<WindowChange> Changes, HistoryPlace? Next);
 
-public sealed record TrendPoint(long SampleId, long HeatId, string HeatNumber, DateTimeOffset At, SampleKind Kind, string? Coin, double Percent);
+/// <param name="Id"><see cref="TrendFilter.NoInstrument"/> where nobody said which.</param>
+public sealed record TrendInstrument(long Id, string? Name);
+
+public sealed record TrendPoint(long SampleId, long HeatId, string HeatNumber, DateTimeOffset At, SampleKind Kind, string? Coin, double Percent, long InstrumentId, string? Instrument);
 
 /// <param name="Means">By element; without the carbon of a grey coin.</param>
 public sealed record FirstSample(long HeatId, long GradeId, DateTimeOffset At, Analysis Means);

@@ -12,12 +12,12 @@ internal static class TrendEndpoint
         routes.MapGet("/laboratory/trends.csv", AnswerAsync).RequireAuthorization().ExcludeFromDescription();
 
     private static async Task<IResult> AnswerAsync(
-        string? element, string? step, long? grade, long? furnace, string? after, TrendPage page, CancellationToken cancellation)
+        string? element, string? step, long? grade, long? furnace, long? instrument, string? after, TrendPage page, CancellationToken cancellation)
     {
         var asked = Element.TryParse(element, out var known) && known != Element.Fe ? known : Element.C;
-        var trend = await page.Load(new(asked, grade, furnace, step == "poured"), HistoryAddress.ReadPlace(after), cancellation);
-        var text = new StringBuilder(Csv.Line("heat", "takenAtUtc", "sample", "coin", "element", "percent"));
-        foreach (var point in trend.Points) text.Append(Csv.Line(point.HeatNumber, point.At, point.Kind.ToString(), point.Coin, asked.Symbol, point.Percent));
+        var trend = await page.Load(new(asked, grade, furnace, step == "poured", instrument), HistoryAddress.ReadPlace(after), cancellation);
+        var text = new StringBuilder(Csv.Line("heat", "takenAtUtc", "sample", "coin", "instrument", "element", "percent"));
+        foreach (var point in trend.Points) text.Append(Csv.Line(point.HeatNumber, point.At, point.Kind.ToString(), point.Coin, point.Instrument, asked.Symbol, point.Percent));
         return TypedResults.File(Encoding.UTF8.GetBytes(text.ToString()), "text/csv; charset=utf-8", $"trend-{asked.Symbol}.csv");
     }
 }

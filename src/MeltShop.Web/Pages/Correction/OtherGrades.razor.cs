@@ -23,6 +23,8 @@ public sealed partial class OtherGrades
     [Parameter, EditorRequired]
     public EventCallback Look { get; set; }
 
+    private OtherGrade? FirstLarger => Found?.Found.FirstOrDefault(other => !other.IsSmaller);
+
     private string Words(OtherGrade other) => other.Kg == 0
         ? Text["MeetsAlready"]
         : Text["MeetsAfter", MassText.Show(other.Kg), NumberText.Show(other.Cost, 2), Currency, other.Minutes is { } minutes ? Text["WayMinutes", NumberText.Show(minutes, 1)] : Text["WayMinutesUnknown"]];

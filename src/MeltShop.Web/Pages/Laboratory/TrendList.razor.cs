@@ -19,12 +19,13 @@ public sealed partial class TrendList
 {
     private const string Treated = "poured", Furnace = "furnace";
 
-    private readonly TextEntry element, step, grade, furnace;
+    private readonly TextEntry element, step, grade, furnace, instrument;
 
     public TrendList()
     {
         var form = new EntryForm();
-        (element, step, grade, furnace) = (form.Choice("element", isRequired: true), form.Choice("step", isRequired: true), form.Choice("grade"), form.Choice("furnace"));
+        (element, step, grade, furnace, instrument) =
+            (form.Choice("element", isRequired: true), form.Choice("step", isRequired: true), form.Choice("grade"), form.Choice("furnace"), form.Choice("instrument"));
     }
 
     [SupplyParameterFromQuery(Name = "element")]
@@ -38,6 +39,9 @@ public sealed partial class TrendList
 
     [SupplyParameterFromQuery(Name = "furnace")]
     public long? FurnaceInAddress { get; set; }
+
+    [SupplyParameterFromQuery(Name = "instrument")]
+    public long? InstrumentInAddress { get; set; }
 
     [SupplyParameterFromQuery(Name = "after")]
     public string? PlaceInAddress { get; set; }
@@ -58,7 +62,7 @@ public sealed partial class TrendList
     private NavigationManager Addresses { get; set; } = null!;
 
     private TrendFilter Filter => new(
-        Element.TryParse(ElementInAddress, out var asked) && asked != Element.Fe ? asked : Element.C, GradeInAddress, FurnaceInAddress, StepInAddress == Treated);
+        Element.TryParse(ElementInAddress, out var asked) && asked != Element.Fe ? asked : Element.C, GradeInAddress, FurnaceInAddress, StepInAddress == Treated, InstrumentInAddress);
 
     private IReadOnlySet<RunRule> Rules => ChartRules.Read(RulesInAddress);
 
@@ -70,8 +74,15 @@ public sealed partial class TrendList
 
     private WindowView? Window => View!.Grade?.At(Filter.Treated ? WindowStage.Poured : WindowStage.Furnace).FirstOrDefault(window => window.Quantity == Filter.Element.Symbol);
 
-    /// <summary>Neither grades nor furnaces are mixed under one pair of limits: null until one of each is chosen.</summary>
-    private TrendControl? Control => View!.Grade is null || FurnaceInAddress is null ? null : TrendControl.Of(View.Trend.Points, Rules);
+    private IEnumerable<Choice> Instruments => View!.Trend.Instruments.Select(one => new Choice(Name(one.Id)!, one.Name ?? Text["NoInstrument"]));
+
+    private bool IsMixed => View!.Grade is null || FurnaceInAddress is null;
+
+    /// <summary>Two instruments differ by more than either scatters.</summary>
+    private bool IsOfSeveral => View!.Trend.Points.DistinctBy(point => point.InstrumentId).Skip(1).Any();
+
+    /// <summary>Neither grades nor furnaces nor instruments are mixed under one pair of limits: null until one of each is chosen.</summary>
+    private TrendControl? Control => IsMixed || IsOfSeveral ? null : TrendControl.Of(View!.Trend.Points, Rules);
 
     private ControlLimits? Limits { get; set; }
 
@@ -95,11 +106,12 @@ public sealed partial class TrendList
         step.Showing(Filter.Treated ? Treated : Furnace);
         grade.Showing(Name(GradeInAddress));
         furnace.Showing(Name(FurnaceInAddress));
+        instrument.Showing(Name(InstrumentInAddress));
         var trend = await Page.Load(Filter, HistoryAddress.ReadPlace(PlaceInAddress), ct);
         var choices = await Choices.Load(ct);
         var grades = (await Grades.Load(ct)).Grades;
         return new(
-            trend, FirstSampleHits.Of(trend.Firsts, grades), grades.FirstOrDefault(one => one.Id == GradeInAddress),
+            trend, FirstSampleHits.Of(trend.Firsts, grades, trend.Changes), grades.FirstOrDefault(one => one.Id == GradeInAddress),
             [.. choices.Grades.Select(Line)], [.. choices.Furnaces.Select(Line)]);
     }
 
@@ -107,7 +119,7 @@ public sealed partial class TrendList
     {
         var control = Control;
         Limits = control?.Limits;
-        LimitWords = control is null ? Text["MixedGrades"] : Text[Limits is null ? "FewFirsts" : "FirstsOnly", control.Firsts.Count, ControlSeries.Baseline];
+        LimitWords = control is null ? Text[IsMixed ? "MixedGrades" : "MixedInstruments"] : Text[Limits is null ? "FewFirsts" : "FirstsOnly", control.Firsts.Count, ControlSeries.Baseline];
         RangeLimits = Limits is null ? null : ControlLimits.OfMovingRanges(control!.Moving);
         Points =
         [
@@ -125,7 +137,7 @@ public sealed partial class TrendList
 
     private void Ask() => Addresses.NavigateTo(Addresses.GetUriWithQueryParameters(new Dictionary<string, object?>
     {
-        ["element"] = element.Value, ["step"] = step.Value, ["grade"] = grade.Value, ["furnace"] = furnace.Value, ["after"] = null,
+        ["element"] = element.Value, ["step"] = step.Value, ["grade"] = grade.Value, ["furnace"] = furnace.Value, ["instrument"] = instrument.Value, ["after"] = null,
     }));
 
     private static Choice Line(NamedRow row) => new(Name(row.Id)!, row.Name);

@@ -38,7 +38,7 @@ public sealed class TrendEndpointTests(ScaleShop app) : IClassFixture<ScaleShop>
         var lines = (await answer.Content.ReadAsStringAsync(TestContext.Current.CancellationToken)).Split("\r\n", StringSplitOptions.RemoveEmptyEntries);
         var at = taken.ToString("yyyy-MM-dd'T'HH:mm:ss'Z'", CultureInfo.InvariantCulture);
         Assert.Equal(
-            ["heat,takenAtUtc,sample,coin,element,percent", $"{app.HeatNumber},{at},Bath,\"'=K;1\",C,3.61", $"{app.HeatNumber},{at},Bath,\"'=K;1\",C,3.62"], lines);
+            ["heat,takenAtUtc,sample,coin,instrument,element,percent", $"{app.HeatNumber},{at},Bath,\"'=K;1\",Spectrometer,C,3.61", $"{app.HeatNumber},{at},Bath,\"'=K;1\",Spectrometer,C,3.62"], lines);
         Assert.Equal(2, (await Lines(browser, "?element=Si")).Count(line => line.EndsWith(",Si,1.5", StringComparison.Ordinal)));
         Assert.Single(await Lines(browser, "?element=C&step=poured")); // the headings
         Assert.Single(await Lines(browser, "?element=C&grade=999"));

@@ -174,7 +174,7 @@ public sealed class LaboratoryTests : HeatTest
     public void TrendControl_OfSeveralCoinsAHeat_TakesTheFirstOfEach()
     {
         var points = Enumerable.Range(0, 20).SelectMany(heat => new[] { heat % 2 == 0 ? 1.50 : 1.54, 1.80 }.Select((percent, coin) => new TrendPoint(
-            heat * 2 + coin, heat, $"H{heat}", DateTimeOffset.UnixEpoch.AddHours(heat).AddMinutes(coin), SampleKind.Bath, null, percent))).ToList();
+            heat * 2 + coin, heat, $"H{heat}", DateTimeOffset.UnixEpoch.AddHours(heat).AddMinutes(coin), SampleKind.Bath, null, percent, 1, "Spark"))).ToList();
         var control = TrendControl.Of(points, RunRules.Usual);
 
         Assert.Equal(1.52, control.Limits!.Centre, 9);
@@ -195,6 +195,25 @@ public sealed class LaboratoryTests : HeatTest
         Assert.Contains("choose a grade and a furnace", page.Find("[data-testid=limit-words]").TextContent, StringComparison.Ordinal);
 
         The<NavigationManager>().NavigateTo($"/laboratory/trends?element=Si&grade={GradeId}&furnace={FurnaceId}");
+        page = Render<TrendList>();
+        page.WaitForState(() => page.FindAll("[data-testid=limit-words]").Count > 0, Patience);
+        Assert.Contains("Heats: 1; none before 20", page.Find("[data-testid=limit-words]").TextContent, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Trend_OfTwoInstruments_HasLimitsOfOneAlone()
+    {
+        await GoodSample();
+        var (instrument, _) = await Set();
+        await The<RecordSample>().Run(Founder, new(Guid.NewGuid(), Now, HeatId, null, SampleKind.Bath, [[Read("Si", 1.48)]]) { InstrumentId = instrument }, Cancellation);
+        SignIn(Role.Supervisor);
+        The<NavigationManager>().NavigateTo($"/laboratory/trends?element=Si&grade={GradeId}&furnace={FurnaceId}");
+        var page = Render<TrendList>();
+        page.WaitForState(() => page.FindAll("[data-testid=limit-words]").Count > 0, Patience);
+        Assert.Contains("of one instrument", page.Find("[data-testid=limit-words]").TextContent, StringComparison.Ordinal);
+        Assert.Equal(["all", "instrument not said", "Spark"], page.FindAll("[data-field=instrument] option").Select(option => option.TextContent));
+
+        The<NavigationManager>().NavigateTo($"/laboratory/trends?element=Si&grade={GradeId}&furnace={FurnaceId}&instrument={instrument}");
         page = Render<TrendList>();
         page.WaitForState(() => page.FindAll("[data-testid=limit-words]").Count > 0, Patience);
         Assert.Contains("Heats: 1; none before 20", page.Find("[data-testid=limit-words]").TextContent, StringComparison.Ordinal);
