@@ -17,7 +17,7 @@ postgres_start() {
   mkdir "$home"
   [ "$(id -u)" -ne 0 ] || chown postgres "$home"
   if ! postgres_as test -x "$home"; then
-    echo "The user postgres cannot enter $home: set TMPDIR to a folder that everyone may enter, such as /tmp." >&2
+    echo "The user postgres cannot enter $home: set MELTSHOP_TEST_SCRATCH to a folder that everyone may enter, such as /tmp." >&2
     return 1
   fi
   postgres_as "$programs/initdb" --pgdata "$home/data" --auth trust --username postgres --no-sync \
