@@ -77,6 +77,24 @@ public class BoundsTests
     }
 
     [Fact]
+    public void Mass_ThatIsFixedAtAllOfTheStock_CanOnlyBeLowered()
+    {
+        Is(Plan([Cheap with { AvailableKg = 400, MinKg = 400, MaxKg = 400 }, Dear]), MissKind.MaterialKg, "cheap", BindingBound.Both, 400, null, 0.2);
+    }
+
+    [Fact]
+    public void Plan_ThatIsNotExplained_SaysNothingOfItsBounds()
+    {
+        var problem = Problem([Material("cheap", 100, (Element.C, 1)) with { AvailableKg = 900 }, Dear]) with { Limits = [Limit(Element.C, null, 0.6)] };
+        var plan = ChargeOptimiser.Plan(problem, TestContext.Current.CancellationToken);
+
+        Assert.Empty(plan.Bounds);
+        Assert.Null(plan.Limits[0].LoweredCost);
+        Assert.Equal(-2, plan.Limits[0].MarginalCost!.Value, 1e-9);
+        Assert.Equal([MissKind.LiquidKg], ChargeOptimiser.Explained(problem, TestContext.Current.CancellationToken).Bounds.Select(bound => bound.Kind)); // 600 of 900 kg
+    }
+
+    [Fact]
     public void Limit_WhoseBoundIsReachedByChance_CostsMoreThanItSaves()
     {
         // 600 kg of cheap iron with 1 % bring the 0.6 % that are asked; its stock is 600 kg too: more cannot be had, and less is saved by nobody.
