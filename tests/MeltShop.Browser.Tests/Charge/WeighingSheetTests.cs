@@ -1,5 +1,4 @@
-using System.Text;
-using System.Text.RegularExpressions;
+using MeltShop.Browser.Tests.Looking;
 using MeltShop.Browser.Tests.Running;
 using Microsoft.Playwright;
 
@@ -10,15 +9,13 @@ namespace MeltShop.Browser.Tests.Charge;
 public sealed class WeighingSheetTests(Chromium chromium, RunningApp app)
 {
     [Fact]
-    public async Task Sheet_Printed_IsOneSheet()
+    public async Task Sheet_Printed_IsOneSheetWithTheHeatAndItsNumberAtTheFoot()
     {
         await using var context = await chromium.DeskAsync(app.Address);
         var page = await context.SignInAsync("tilda");
-        await page.OpenAsync("/heats/1/weighing");
-        await page.WaitForSelectorAsync("[data-testid=loading-sheet]");
+        await OpenAsync(page);
 
-        var paper = Encoding.Latin1.GetString(await page.PdfAsync(new() { Format = "A4", PreferCSSPageSize = true }));
-        Assert.Single(Regex.Matches(paper, @"/Type\s*/Page\b(?!s)"));
+        foreach (var format in Paper.Formats) Assert.Matches(Foot(1, 1), Assert.Single(await page.PrintAsync(format)));
 
         // As on the screen below: figures of 10 mm, while the charge is of few materials. On paper a pixel is a 96th of an inch.
         await page.EmulateMediaAsync(new() { Media = Media.Print });
@@ -28,38 +25,50 @@ public sealed class WeighingSheetTests(Chromium chromium, RunningApp app)
             Assert.True(await kg.EvaluateAsync<double>("e => parseFloat(getComputedStyle(e).fontSize)") * 0.7 * 25.4 / 96 >= 10);
     }
 
-    [Theory]
-    [InlineData(8, true)]
-    [InlineData(9, false)]
-    [InlineData(11, true)]
-    [InlineData(12, false)]
-    [InlineData(16, false)]
-    public async Task Sheet_OfManyMaterialsOrWithWordsOnTheRest_IsOneSheetToo(int rows, bool hasRest)
+    [Fact]
+    public async Task Record_OfAHeat_SaysOnEachSheetWhichHeatAndWhichOfHowManySheetsItIs()
     {
         await using var context = await chromium.DeskAsync(app.Address);
         var page = await context.SignInAsync("tilda");
-        await page.OpenAsync("/heats/1/weighing");
-        await page.WaitForSelectorAsync("[data-testid=loading-sheet]");
-        await page.EvaluateAsync("""
-            rows => {
-                const body = document.querySelector('.loading-order tbody');
-                while (body.rows.length < rows) body.append(body.rows[0].cloneNode(true));
-            }
-            """, rows);
-        if (hasRest)
-        {
-            // As long as the news of the rest get where the plan's heel and the ledger's are apart and the furnace might be too small.
-            await page.EvaluateAsync("""
-                () => {
-                    const words = 'Heel: one figure, another figure, and what the rest is planned with, as long as two lines of the paper that the card hangs on. ';
-                    document.querySelector('.loading-order').insertAdjacentHTML('beforebegin',
-                        `<div data-testid="rest"><p class="quiet">${words}</p><p class="caution">${words}${words}</p><p class="caution">${words}</p></div>`);
-                }
-                """);
-        }
+        await page.OpenAsync("/heats/1");
 
-        Assert.Equal(rows, await page.Locator(".loading-order tbody tr").CountAsync());
-        Assert.Single(Regex.Matches(Encoding.Latin1.GetString(await page.PdfAsync(new() { Format = "A4", PreferCSSPageSize = true })), @"/Type\s*/Page\b(?!s)"));
+        foreach (var format in Paper.Formats)
+        {
+            var sheets = await page.PrintAsync(format);
+            Assert.InRange(sheets.Count, 2, 12);
+            Assert.All(sheets.Index(), sheet => Assert.Matches(Foot(sheet.Index + 1, sheets.Count), sheet.Item));
+        }
+    }
+
+    [Fact]
+    public async Task Sheet_OfManyMaterialsOrWithWordsOnTheRest_IsOneSheetToo()
+    {
+        await using var context = await chromium.DeskAsync(app.Address);
+        var page = await context.SignInAsync("tilda");
+        foreach (var (rows, hasRest) in new[] { (8, true), (9, false), (11, true), (12, false), (16, false) })
+        {
+            await OpenAsync(page);
+            await page.EvaluateAsync("""
+                rows => {
+                    const body = document.querySelector('.loading-order tbody');
+                    while (body.rows.length < rows) body.append(body.rows[0].cloneNode(true));
+                }
+                """, rows);
+            if (hasRest)
+            {
+                // As long as the news of the rest get where the plan's heel and the ledger's are apart and the furnace might be too small.
+                await page.EvaluateAsync("""
+                    () => {
+                        const words = 'Heel: one figure, another figure, and what the rest is planned with, as long as two lines of the paper that the card hangs on. ';
+                        document.querySelector('.loading-order').insertAdjacentHTML('beforebegin',
+                            `<div data-testid="rest"><p class="quiet">${words}</p><p class="caution">${words}${words}</p><p class="caution">${words}</p></div>`);
+                    }
+                    """);
+            }
+
+            Assert.Equal(rows, await page.Locator(".loading-order tbody tr").CountAsync());
+            foreach (var format in Paper.Formats) Assert.True((await page.PrintAsync(format)).Count == 1, $"{rows} rows on {format}");
+        }
     }
 
     [Fact]
@@ -67,8 +76,7 @@ public sealed class WeighingSheetTests(Chromium chromium, RunningApp app)
     {
         await using var context = await chromium.TabletAsync(app.Address);
         var page = await context.SignInAsync("tilda");
-        await page.OpenAsync("/heats/1/weighing");
-        await page.WaitForSelectorAsync("[data-testid=loading-sheet]");
+        await OpenAsync(page);
 
         // ISO 9241-303, Ergonomics of human-system interaction: requirements for electronic visual displays (International Organization for
         // Standardization, 2011), Latin characters at least 16 minutes of arc high (from memory): 9.3 mm at two metres. A tablet of 1180 px is some
@@ -84,6 +92,15 @@ public sealed class WeighingSheetTests(Chromium chromium, RunningApp app)
         await page.VisitAsync("/parts");
         Assert.All(await Minutes(page, ".loading-now .loading-name, .loading-now .loading-left"), minutes => Assert.InRange(minutes, 16, 60));
         Assert.All(await Minutes(page, ".loading-now .from-lots"), minutes => Assert.InRange(minutes, 10, 60));
+    }
+
+    /// <summary>Of the demo's heat, as of when, and which of how many sheets.</summary>
+    private static string Foot(int sheet, int sheets) => $@"OTF-\d{{4}}-0001, As of \d\d:\d\d:\d\d\W+{sheet} ?/ ?{sheets}\b";
+
+    private static async Task OpenAsync(IPage page)
+    {
+        await page.OpenAsync("/heats/1/weighing");
+        await page.WaitForSelectorAsync("[data-testid=loading-sheet]");
     }
 
     /// <summary>How high the capitals of each place are, minutes of arc at two metres.</summary>

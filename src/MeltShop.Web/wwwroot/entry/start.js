@@ -7,6 +7,7 @@ import "./notice.js";
 import "./idle.js";
 import "./typed.js";
 import "./find.js";
+import "./foot.js";
 import { fetchTicket, send } from "./sending.js";
 
 if (document.querySelector("[data-live]")) {
