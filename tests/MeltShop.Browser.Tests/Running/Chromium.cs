@@ -52,6 +52,7 @@ public sealed class Chromium : IAsyncLifetime
             TimezoneId = zone,
         });
         context.SetDefaultTimeout(Patience);
+        SignedIn.At(address, context);
         return context;
     }
 }

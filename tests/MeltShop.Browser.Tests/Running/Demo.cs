@@ -7,15 +7,18 @@ internal static class Demo
 {
     public const string Password = "ottersfehn-demo";
 
+    /// <summary>A page of this person, who has signed in. It is the page after the form, or a blank one where they went through the form before.</summary>
     public static async Task<IPage> SignInAsync(this IBrowserContext context, string name, bool isShared = false)
     {
         var page = await context.NewPageAsync();
+        if (!isShared && await SignedIn.TakeOverAsync(context, name)) return page;
         await page.GotoAsync("/sign-in");
         await page.FillAsync("input[name=name]", name);
         await page.FillAsync("input[name=password]", Password);
         if (isShared) await page.CheckAsync("input[name=shared]");
         await page.ClickAsync("button[type=submit]");
         await page.WaitForSelectorAsync("[data-state=ready]");
+        if (!isShared) await SignedIn.RememberAsync(context, name);
         return page;
     }
 

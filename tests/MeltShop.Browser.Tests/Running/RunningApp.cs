@@ -32,7 +32,13 @@ public sealed class RunningApp : IAsyncLifetime
     public async ValueTask InitializeAsync() => await StartAsync();
 
     /// <summary>Starts the program, with more settings where a test needs them: <c>MeltShop__KeepCircuitSeconds</c>.</summary>
-    public async Task StartAsync(params (string Name, string Value)[] settings)
+    public Task StartAsync(params (string Name, string Value)[] settings)
+    {
+        var laysItself = settings.Any(setting => setting.Name is "MeltShop__Demo" or "MeltShop__Database") || File.Exists(Database);
+        return laysItself ? RunAsync(settings) : LaidDemo.StartAsync(dataFolder, () => RunAsync(settings));
+    }
+
+    private async Task RunAsync((string Name, string Value)[] settings)
     {
         var start = Program(["--urls", Address.ToString()], settings);
         process = Process.Start(start) ?? throw new InvalidOperationException("The program did not start.");
