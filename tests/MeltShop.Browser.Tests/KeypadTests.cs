@@ -24,6 +24,15 @@ public sealed class KeypadTests(Chromium chromium, RunningApp app)
         Assert.True(await page.EvaluateAsync<int>("() => Math.min(...[...document.querySelectorAll('.key:not([hidden])')].map(key => Math.min(key.offsetWidth, key.offsetHeight)))") >= 72);
         await Assertions.Expect(page.Locator("[data-key='<']")).ToBeHiddenAsync();
         await page.KeepAsync("parts-tablet-keypad");
+        Assert.Empty(await page.FaultsAsync());
+        foreach (var width in new[] { 390, 360 })
+        {
+            await page.SetViewportSizeAsync(width, 844);
+            Assert.Empty(await page.FaultsAsync());
+        }
+
+        await page.KeepAsync("parts-phone-keypad");
+        await page.SetViewportSizeAsync(1180, 820);
         foreach (var key in new[] { "1", "2", ".", "5", "5", "back" }) await PressAsync(key);
         await Assertions.Expect(field).ToHaveValueAsync("12.5");
         await PressAsync("next");

@@ -21,6 +21,16 @@ internal static class AxeFindings
     /// <summary>What another look of the same page can change: contrast. After <see cref="AllAsync"/>.</summary>
     public static Task<string[]> ContrastAsync(IPage page) => FindAsync(page, "color-contrast");
 
+    /// <summary>Both themes of a page that is light and stays so: all rules in the light, in the dark what it can change.</summary>
+    public static async Task<IReadOnlyList<string>> InBothThemesAsync(IPage page)
+    {
+        var light = await AllAsync(page);
+        await page.EmulateMediaAsync(new() { ColorScheme = ColorScheme.Dark });
+        var dark = await ContrastAsync(page);
+        await page.EmulateMediaAsync(new() { ColorScheme = ColorScheme.Light });
+        return [.. light, .. dark.Select(fault => $"dark: {fault}")];
+    }
+
     private static Task<string[]> FindAsync(IPage page, params string[] rules) => page.EvaluateAsync<string[]>(
         """
         async rules => {

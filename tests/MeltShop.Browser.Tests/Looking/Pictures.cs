@@ -9,17 +9,21 @@ internal static class Pictures
     private static readonly string Folder = Directory.CreateDirectory(
         Path.GetFullPath(Path.Combine(RunningApp.WebFolder, "..", "..", "TestResults", "pictures"))).FullName;
 
-    /// <summary>A state that a story came to: on the tablet, light and dark, and at the desk.</summary>
+    /// <summary>A state that a story came to, on the tablet, light and dark, and at the desk: kept, measured and read by axe as any page is.</summary>
     public static async Task KeepStateAsync(this IPage page, string name)
     {
         await page.KeepAsync(name + "-tablet-light");
+        var faults = new List<string>([.. await page.FaultsAsync(), .. await AxeFindings.AllAsync(page)]);
         await page.EmulateMediaAsync(new() { ColorScheme = ColorScheme.Dark });
         await page.KeepAsync(name + "-tablet-dark");
+        faults.AddRange((await AxeFindings.ContrastAsync(page)).Select(fault => $"dark: {fault}"));
         await page.EmulateMediaAsync(new() { ColorScheme = ColorScheme.Light });
         var tablet = page.ViewportSize!;
         await page.SetViewportSizeAsync(1440, 900);
         await page.KeepAsync(name + "-desk");
+        faults.AddRange((await page.FaultsAsync()).Select(fault => $"desk: {fault}"));
         await page.SetViewportSizeAsync(tablet.Width, tablet.Height);
+        Assert.True(faults.Count == 0, string.Join('\n', faults));
     }
 
     public static Task KeepAsync(this IPage page, string name) =>

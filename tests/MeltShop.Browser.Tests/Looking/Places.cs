@@ -9,12 +9,24 @@ internal static partial class Places
     /// <summary>Pages in a state that only a fuller address gives.</summary>
     private static readonly string[] Fuller = ["/charge?furnace=furnace-1&grade=EN-GJS-500-7&kg=6000", "/heats/999999", "/sign-in?problem=wrong"];
 
+    /// <summary>Pages of the administrator, who only reads the others.</summary>
+    private static readonly string[] Administered = ["/furnaces", "/people", "/shop", "/trail"];
+
     public static IReadOnlyList<string> All { get; } =
     [
         .. Directory.EnumerateFiles(RunningApp.WebFolder, "*.razor", SearchOption.AllDirectories)
             .SelectMany(file => Route().Matches(File.ReadAllText(file)).Select(match => Parameter().Replace(match.Groups[1].Value, "1")))
             .Concat(Fuller).Distinct().Order(StringComparer.Ordinal),
     ];
+
+    /// <summary>The forms of all pages, read from the pages as well, but for those of plain documents, which have no name.</summary>
+    public static IReadOnlyList<string> Forms { get; } =
+    [
+        .. Directory.EnumerateFiles(Path.Combine(RunningApp.WebFolder, "Pages"), "*.razor", SearchOption.AllDirectories)
+            .SelectMany(file => Form().Matches(File.ReadAllText(file)).Select(match => match.Groups[1].Value)).Distinct().Order(StringComparer.Ordinal),
+    ];
+
+    public static bool IsAdministered(string path) => Administered.Any(page => path.StartsWith(page, StringComparison.Ordinal));
 
     /// <summary>The page's name for a file.</summary>
     public static string Name(string path) => path == "/" ? "floor" : Unsaid().Replace(path.Trim('/'), "-");
@@ -24,6 +36,9 @@ internal static partial class Places
 
     [GeneratedRegex(@"\{[^}]*\}")]
     private static partial Regex Parameter();
+
+    [GeneratedRegex("(?:<form [^>]*data-testid|<EntrySheet [^>]*TestId)=\"([a-z-]+)\"")]
+    private static partial Regex Form();
 
     [GeneratedRegex("[^a-zA-Z0-9]+")]
     private static partial Regex Unsaid();

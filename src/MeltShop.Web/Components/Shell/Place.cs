@@ -15,8 +15,8 @@ public sealed record Place(string Address, string Word, string Icon, params IRea
     /// <summary>So many, search and "More" fit on a tablet that lies on its side, with who is signed in below them.</summary>
     private const int MostDaily = 7;
 
-    /// <summary>So many, search and "More" are wide enough for a finger on a phone.</summary>
-    public const int MostOnAPhone = 4;
+    /// <summary>So many, search and "More" are wide enough for a finger on a phone, with room between them.</summary>
+    public const int MostOnAPhone = 3;
 
     public static IReadOnlyList<Place> All { get; } =
     [
