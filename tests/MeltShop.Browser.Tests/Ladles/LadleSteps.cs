@@ -44,7 +44,7 @@ internal static class LadleSteps
     public static async Task PrepareLadleAsync(this IPage page, string heat, string? ladle = null, string kg = "800")
     {
         await page.OpenAsync(heat + "/ladle");
-        if (ladle is not null) await page.SelectOptionAsync("[data-field=ladleId] select", new SelectOptionValue { Label = ladle });
+        if (ladle is not null) await page.SelectOptionAsync("[data-field=ladleId] select", ladle);
         await page.EnterAsync("[data-field=plannedKg] input", kg);
         await page.EnterAsync("[data-field=temperatureC] input", "1490");
         await page.WaitForSelectorAsync("[data-testid=stop-weight]");
