@@ -19,13 +19,6 @@ internal static partial class Places
             .Concat(Fuller).Distinct().Order(StringComparer.Ordinal),
     ];
 
-    /// <summary>The forms of all pages, read from the pages as well, but for those of plain documents, which have no name.</summary>
-    public static IReadOnlyList<string> Forms { get; } =
-    [
-        .. Directory.EnumerateFiles(Path.Combine(RunningApp.WebFolder, "Pages"), "*.razor", SearchOption.AllDirectories)
-            .SelectMany(file => Form().Matches(File.ReadAllText(file)).Select(match => match.Groups[1].Value)).Distinct().Order(StringComparer.Ordinal),
-    ];
-
     public static bool IsAdministered(string path) => Administered.Any(page => path.StartsWith(page, StringComparison.Ordinal));
 
     /// <summary>The page's name for a file.</summary>
@@ -36,9 +29,6 @@ internal static partial class Places
 
     [GeneratedRegex(@"\{[^}]*\}")]
     private static partial Regex Parameter();
-
-    [GeneratedRegex("(?:<form [^>]*data-testid|<EntrySheet [^>]*TestId)=\"([a-z-]+)\"")]
-    private static partial Regex Form();
 
     [GeneratedRegex("[^a-zA-Z0-9]+")]
     private static partial Regex Unsaid();
