@@ -30,22 +30,11 @@ internal static class LadleSteps
         return heat;
     }
 
-    /// <summary>Sends a coin on its way, on the page of its heat.</summary>
-    public static async Task SendCoinAsync(this IPage page)
-    {
-        await page.TapAsync("[data-testid=send-coin]");
-        await page.HasFocusAsync("[data-testid=coin-form]");
-        await page.EnterAsync("[data-testid=coin-form] [data-field=coinNumber] input", "C 17");
-        await page.TapAsync("[data-testid=coin-form] button[type=submit]");
-        await page.WaitForSelectorAsync("[data-opens=lost-form]");
-    }
-
-    /// <summary>Loads the pocket for 800 kg, or of another ladle for more, and stays on the page of the ladle.</summary>
-    public static async Task PrepareLadleAsync(this IPage page, string heat, string? ladle = null, string kg = "800")
+    /// <summary>Loads the pocket for 800 kg and stays on the page of the ladle.</summary>
+    public static async Task PrepareLadleAsync(this IPage page, string heat)
     {
         await page.OpenAsync(heat + "/ladle");
-        if (ladle is not null) await page.SelectOptionAsync("[data-field=ladleId] select", ladle);
-        await page.EnterAsync("[data-field=plannedKg] input", kg);
+        await page.EnterAsync("[data-field=plannedKg] input", "800");
         await page.EnterAsync("[data-field=temperatureC] input", "1490");
         await page.WaitForSelectorAsync("[data-testid=stop-weight]");
         foreach (var check in await page.Locator("[data-check]").AllAsync()) await check.CheckAsync();
