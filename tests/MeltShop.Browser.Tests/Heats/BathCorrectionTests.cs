@@ -1,4 +1,3 @@
-using MeltShop.Browser.Tests.Looking;
 using MeltShop.Browser.Tests.Running;
 using Microsoft.Playwright;
 
@@ -25,7 +24,6 @@ public sealed class BathCorrectionTests(Chromium chromium, RunningApp app)
         var additions = await page.Locator("[data-testid=additions] tr[data-material]").EvaluateAllAsync<string[]>("rows => rows.map(row => row.dataset.material)");
         Assert.NotEmpty(additions);
         await Assertions.Expect(page.Locator("[data-testid=proposal] [data-verdict=low], [data-testid=proposal] [data-verdict=high]")).ToHaveCountAsync(0);
-        await page.KeepStateAsync("correction-proposal");
         await page.TapAsync("[data-testid=accept]");
 
         await page.WaitForSelectorAsync("[data-testid=correction][data-done=false]");
@@ -34,7 +32,6 @@ public sealed class BathCorrectionTests(Chromium chromium, RunningApp app)
             var row = page.Locator($"[data-testid=correction] tr[data-material='{material}']");
             await row.Locator("button").TapAsync();
             var target = (await row.Locator("td").First.InnerTextAsync()).Split(' ')[^2];
-            if (material == additions[0]) await page.KeepStateAsync("heat-correction-weigh");
             await page.FillAsync("[data-testid=correction-weigh] input", target);
             await page.TapAsync("[data-testid=correction-weigh] button[type=submit]");
             await Assertions.Expect(page.Locator("[data-testid=correction-weigh]")).ToHaveCountAsync(0);
