@@ -29,9 +29,9 @@ internal static class ChargeLimits
         var limits = new List<QuantityLimit>();
         foreach (var row in rows)
         {
-            var choice = row.IsCurved ? null : choices.FirstOrDefault(c => c.Quantity == row.Name);
+            var choice = row.IsCurved || row.IsAdded ? null : choices.FirstOrDefault(c => c.Quantity == row.Name);
             var (least, most) = (choice?.Least ?? row.Bounds.Least, choice?.Most ?? row.Bounds.Most);
-            if (row.IsCurved ? least is null && most is null : !Check(row.Name, least, most, fields)) continue;
+            if (row.IsCurved || row.IsAdded ? least is null && most is null : !Check(row.Name, least, most, fields)) continue;
             limits.Add(new QuantityLimit(row.Quantity, least, most, row.Margin) { Nearness = IsPriced(row) ? Near(row.Bounds.Aim, least, most, nearnessPrice) : null });
         }
 
@@ -48,7 +48,7 @@ internal static class ChargeLimits
     }
 
     /// <returns>False where it binds nothing: an aim alone.</returns>
-    private static bool Check(string quantity, double? least, double? most, FieldCheck fields)
+    internal static bool Check(string quantity, double? least, double? most, FieldCheck fields)
     {
         var path = $"limits.{quantity}";
         if (WindowQuantity.Find(quantity) is { } known)

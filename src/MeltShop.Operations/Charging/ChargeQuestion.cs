@@ -26,6 +26,7 @@ public static class ChargeQuestion
         var grade = data.Grades.SingleOrDefault(g => g.Id == choice.GradeId);
         if (furnace is null) fields.Add("furnaceId", "furnace.unknown");
         if (grade is null) fields.Add("gradeId", "grade.unknown");
+        else fields.CheckAdded(grade, choice);
         CheckNames(data, choice, fields);
         if (furnace is null || grade is null || fields.Findings.Count > 0) return (null, fields.Findings);
 

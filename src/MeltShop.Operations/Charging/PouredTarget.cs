@@ -20,12 +20,13 @@ internal static class PouredTarget
         var poured = ChargeLimits.Chosen(grade.At(WindowStage.Poured), choice.Limits, fields).SelectMany(TargetRow.Of).ToList();
         if (poured.Count == 0) fields.Add("target", "grade.noPouredWindow", grade.Code);
         if (Route(data, grade, choice, fields) is not { } route || poured.Count == 0) return [];
+        poured.AddRange(AddedLimits.Poured(grade, choice, fields));
         var window = FurnaceWindow.For(route, [.. poured.Select(row => new QuantityBounds(row.Quantity, row.Bounds))]);
         foreach (var finding in window.Findings) fields.Add("target", finding.Code, [.. finding.Arguments]);
         List<TargetRow> rows =
         [
             .. window.Rows.Select(row => poured.FirstOrDefault(asked => asked.Name == row.Quantity.Name) is { } asked && !IsRoutes(row, route)
-                ? new TargetRow(row.Quantity, row.Bounds, asked.Margin, asked.Window)
+                ? new TargetRow(row.Quantity, row.Bounds, asked.Margin, asked.Window) { IsAdded = asked.IsAdded }
                 : new TargetRow(row.Quantity, row.Bounds, 0, null)),
         ];
         var furnace = grade.At(WindowStage.Furnace).Where(row => rows.All(turned => turned.Name != row.Quantity));

@@ -17,6 +17,9 @@ public sealed record TargetRow(LinearQuantity Quantity, Bounds Bounds, double Ma
     /// <summary>Whether it comes from the window of the poured iron.</summary>
     public bool IsPoured => Window is null or { Stage: WindowStage.Poured };
 
+    /// <summary>Whether a person limits it for this charge alone, in the iron as poured.</summary>
+    public bool IsAdded { get; init; }
+
     /// <summary>Whether it stands for a quantity that is not linear, by rows of its own at each bound.</summary>
     public bool IsCurved => IsCurve(Name);
 

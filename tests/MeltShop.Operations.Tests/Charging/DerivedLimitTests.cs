@@ -80,6 +80,48 @@ public sealed class DerivedLimitTests(OneShop one) : IClassFixture<OneShop>, IAs
         Assert.Equal(free + 0.01, WindowQuantity.Find("Sc")!.Value(Plan(data, choice with { Limits = [new("Sc", Least: free + 0.01)] }).Analysis), 6);
     }
 
+    [Fact]
+    public void Derived_OfAGradeAndATarget_AreThoseThatMeanSomethingThere()
+    {
+        var (ductile, grey) = (data.Grades.Single(grade => grade.Id == shop.DuctileId), data.Grades.Single(grade => grade.Id == shop.GreyId));
+        static string Names(GradeView grade, ChargeTarget target) => string.Join(' ', AddedLimits.Derived(grade, target).Select(quantity => quantity.Name));
+
+        Assert.Equal("CE CEL liquidusC alloyedLiquidusC Sc manganeseBalance freeNitrogen", Names(ductile, ChargeTarget.Furnace));
+        Assert.Equal("CE CEL liquidusC alloyedLiquidusC Sc manganeseBalance pearliteFactor ferritePercent traceFactor freeNitrogen", Names(ductile, ChargeTarget.Poured));
+        Assert.Equal("CE CEL liquidusC alloyedLiquidusC Sc manganeseBalance freeNitrogen normalStrengthMPa", Names(grey, ChargeTarget.Poured));
+    }
+
+    [Theory]
+    [InlineData("ferritePercent", ChargeTarget.Furnace, "quantity.pouredOnly")]
+    [InlineData("normalStrengthMPa", ChargeTarget.Poured, "quantity.untreatedOnly")]
+    public void Added_WhereItMeansNothing_IsRefusedAtItsField(string name, ChargeTarget target, string code)
+    {
+        var (problem, findings) = ChargeQuestion.Build(data, choice with { Target = target, LadleId = shop.LadleId, Limits = [new("S", Most: 0.015), new(name, Least: 300)] });
+
+        Assert.Null(problem);
+        Assert.Contains(($"limits.{name}.most", code), findings.Select(finding => (finding.Path, finding.Code)));
+    }
+
+    [Theory]
+    [InlineData("ferritePercent", 1.02, true)]
+    [InlineData("pearliteFactor", 0.98, false)]
+    public void Added_ToThePouredIron_BindsTheCastingAndNotTheFurnace(string name, double tighter, bool isLeast)
+    {
+        var poured = choice with { Target = ChargeTarget.Poured, LadleId = shop.LadleId };
+        LimitChoice Limit(double bound) => isLeast ? new(name, Least: bound) : new(name, Most: bound);
+        LimitOutcome Told(double bound) => Assert.Single(Plan(data, poured with { Limits = [new("S", Most: 0.015), Limit(bound)] }).Told(), limit => limit.Quantity == name);
+        var free = Told(isLeast ? 0.001 : 900).Value;
+
+        // A grade that says the same in its poured window gets the same charge.
+        var bound = isLeast ? Math.Min(99, free * tighter) : free * tighter;
+        var asked = Told(bound);
+        double? most = isLeast ? null : bound;
+        var same = Assert.Single(
+            Plan(With(new WindowView(WindowStage.Poured, name, isLeast ? bound : null, null, most, 0)), poured with { Limits = [new("S", Most: 0.015)] }).Told(), limit => limit.Quantity == name);
+        Assert.Equal((same.Min, same.Max), (asked.Min, asked.Max));
+        Assert.Equal(same.Value, asked.Value, 6);
+    }
+
     /// <summary>More ferrite in the casting takes less manganese in the furnace: less steel, more pig iron.</summary>
     [Fact]
     public void Poured_LeastFerrite_IsKeptByTheChargeOfTheFurnace()

@@ -24,7 +24,7 @@ public sealed partial class LimitChoices
         ? Text[Row?.IsPoured == true ? "PouredSays" : "GradeSays", $"{NumberText.Show(Math.Round(QuantityText.Shown(Quantity, number), QuantityText.Decimals(Quantity) + 1))} {QuantityText.Unit(Quantity)}".TrimEnd()] : Text["GradeOpen"];
 
     /// <summary>What the target says; of a curved quantity the grade's own, since its rows hold the margin.</summary>
-    private double? Bound(bool isLeast) => Row is { IsCurved: true, Window: { } window } ? (isLeast ? window.Least : window.Most) : (isLeast ? Row?.Bounds.Least : Row?.Bounds.Most);
+    private double? Bound(bool isLeast) => Row is { IsAdded: true } ? null : Row is { IsCurved: true, Window: { } window } ? (isLeast ? window.Least : window.Most) : (isLeast ? Row?.Bounds.Least : Row?.Bounds.Most);
 
     private Task Clear()
     {

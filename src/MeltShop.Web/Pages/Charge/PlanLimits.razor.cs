@@ -3,6 +3,7 @@ using MeltShop.Charging.Problems;
 using MeltShop.Metallurgy.Formulas;
 using MeltShop.Metallurgy.Route;
 using MeltShop.Operations.Charging;
+using MeltShop.Records.Reading.Grades;
 using MeltShop.Web.Components.Fields;
 using MeltShop.Web.Components.Limits;
 using Microsoft.AspNetCore.Components;
@@ -21,6 +22,10 @@ public sealed partial class PlanLimits
     /// <summary>What the target asks.</summary>
     [Parameter, EditorRequired]
     public IReadOnlyList<TargetRow> Rows { get; set; } = [];
+
+    /// <summary>The chosen grade; null before one is chosen.</summary>
+    [Parameter, EditorRequired]
+    public GradeView? Grade { get; set; }
 
     [Parameter, EditorRequired]
     public ChargeDraft Draft { get; set; } = null!;
@@ -45,12 +50,20 @@ public sealed partial class PlanLimits
     private void Turn(string quantity) => open = open == quantity ? null : quantity;
 
     /// <summary>What the yard brings and the target does not limit: it can be limited for this charge alone.</summary>
-    private IEnumerable<Choice> Others => Planned.Problem.Materials.SelectMany(material => material.Composition.Analysis.Select(percent => percent.Key)).Distinct().Order()
-        .Select(element => element.Symbol).Where(name => RowOf(name) is null).Select(name => new Choice(name, name));
+    private IEnumerable<Choice> Others =>
+    [
+        .. WindowQuantity.Derived.Where(quantity => RowOf(quantity.Name) is null && (Offered.Contains(quantity.Name) || Draft.Limit(quantity.Name).IsChanged))
+            .Select(quantity => new Choice(quantity.Name, Text[AddedLimits.IsOfThePoured(quantity.Name) ? "OfThePoured" : "OfTheFurnace", QuantityText.Name(LimitText, quantity.Name)])),
+        .. Planned.Problem.Materials.SelectMany(material => material.Composition.Analysis.Select(percent => percent.Key)).Distinct().Order()
+            .Select(element => element.Symbol).Where(name => RowOf(name) is null).Select(name => new Choice(name, name)),
+    ];
+
+    private HashSet<string> Offered =>
+        Grade is { } grade ? [.. AddedLimits.Derived(grade, Draft.IsPoured ? ChargeTarget.Poured : ChargeTarget.Furnace).Select(quantity => quantity.Name)] : [];
 
     private bool Clashes(string quantity) => Planned.Plan.Conflicts.Any(clash => clash.Quantity == quantity);
 
-    private TargetRow? RowOf(string quantity) => Rows.FirstOrDefault(row => row.Name == quantity);
+    private TargetRow? RowOf(string quantity) => Rows.FirstOrDefault(row => row.Name == quantity && !row.IsAdded);
 
     private string Words(LimitRow row) => string.Join(" ", new[]
     {

@@ -227,6 +227,20 @@ public sealed class WhyTests : ChargeTest
     }
 
     [Fact]
+    public void Quantity_DerivedFromTheAnalysis_CanBeLimitedInItsUnit()
+    {
+        var page = OpenWhy();
+        Assert.DoesNotContain(Field(page, "otherLimit").QuerySelectorAll("option"), option => option.GetAttribute("value") == "ferritePercent"); // of the poured iron only
+        Field(page, "otherLimit").QuerySelector("select")!.Change("liquidusC");
+        page.WaitForElement("[data-field=\"limits.liquidusC.most\"] input", Patience).Change("1300");
+
+        page.WaitForState(() => page.FindAll("[data-limit=liquidusC] .limit").Count > 0, Patience);
+        Assert.Contains("°C", page.Find("[data-limit=liquidusC]").TextContent, StringComparison.Ordinal);
+        Field(page, "limits.liquidusC.most").QuerySelector("input")!.Change("9000");
+        page.WaitForAssertion(() => Assert.Equal("number.tooLarge", Field(page, "limits.liquidusC.most").QuerySelector(".field-error")!.GetAttribute("data-code")), Patience);
+    }
+
+    [Fact]
     public void Costs_UnderAWish_AreNotCalledMoneyAlone()
     {
         var page = OpenWhy();
