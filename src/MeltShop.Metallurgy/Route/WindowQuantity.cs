@@ -28,6 +28,9 @@ public sealed partial record WindowQuantity
     /// <summary><c>%</c>, <c>°C</c>, <c>MPa</c>, or <c>1</c> for a pure number.</summary>
     public string Unit { get; private init; } = "%";
 
+    /// <summary>Its figures are temperatures, which a shop may read in another unit.</summary>
+    public bool IsTemperature => Unit == "°C";
+
     /// <summary>Decimals that are customary.</summary>
     public int Decimals { get; private init; } = 2;
 

@@ -1,5 +1,6 @@
 using System.Globalization;
 using MeltShop.Metallurgy;
+using MeltShop.Web.Components.Limits;
 using MeltShop.Web.Components.Reading;
 using Microsoft.Extensions.Localization;
 
@@ -32,9 +33,17 @@ internal static class FindingWords
     public static string Of(IStringLocalizer<Texts.Findings> words, Finding finding, ShopSite? site = null) =>
         words[finding.Code, [.. finding.Arguments.Select(argument => argument switch
         {
+            double number when finding.Arguments[0] is string quantity && Groups.GetValueOrDefault(finding.Code) == "Quantity" => Bound(finding, quantity, number),
             double number => new FindingNumber(number),
             DateTimeOffset instant => site?.DayAndTime(instant) ?? instant.ToString("u", CultureInfo.CurrentCulture),
             string name when Groups.TryGetValue(finding.Code, out var group) && words[$"{group}.{name}"] is { ResourceNotFound: false } said => said.Value,
             _ => argument,
         })]];
+
+    /// <summary>In the unit of the quantity, and told apart from the others that the finding names.</summary>
+    private static string Bound(Finding finding, string quantity, double number)
+    {
+        var other = finding.Arguments.OfType<double>().Where(one => one != number).Select(one => (double?)one).FirstOrDefault();
+        return QuantityText.Show(quantity, number, other);
+    }
 }

@@ -28,14 +28,15 @@ public static class QuantityText
     /// <summary>Decimals customary for it.</summary>
     public static int Decimals(string quantity) => WindowQuantity.Find(quantity)?.Decimals ?? 2;
 
-    public static Dimension Dimension(string? quantity) => WindowQuantity.Find(quantity)?.Unit == "°C" ? Units.Dimension.Temperature : Units.Dimension.Plain;
+    public static Dimension Dimension(string? quantity) => WindowQuantity.Find(quantity) is { IsTemperature: true } ? Units.Dimension.Temperature : Units.Dimension.Plain;
 
     /// <summary>The unit in which it is shown and typed; nothing for a pure number.</summary>
-    public static string Unit(string? quantity) => WindowQuantity.Find(quantity)?.Unit switch
+    public static string Unit(string? quantity) => WindowQuantity.Find(quantity) switch
     {
-        "1" => "",
-        "°C" => ShopUnits.Current.Temperature.Sign,
-        var unit => unit ?? "%",
+        null => "%",
+        { IsTemperature: true } => ShopUnits.Current.Temperature.Sign,
+        { Unit: "1" } => "",
+        var known => known.Unit,
     };
 
     /// <summary>A value or bound in the shop's unit.</summary>
