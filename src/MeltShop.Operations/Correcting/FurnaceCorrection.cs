@@ -13,9 +13,14 @@ namespace MeltShop.Operations.Correcting;
 /// </summary>
 internal static class FurnaceCorrection
 {
-    /// <summary>The line in force that was written with a fact, by the command that both share.</summary>
-    public static Task<FurnaceMetal> LineOf(this RecordsContext db, Guid entryKey, FurnaceMetalKind kind, CancellationToken cancellation) =>
-        db.FurnaceMetals.AsNoTracking().Include(m => m.Percents).SingleAsync(m => m.EntryKey == entryKey && m.Kind == kind, cancellation);
+    /// <summary>The line in force that was written with a fact, by the command that both share; where its heat was put into another furnace since, the line there.</summary>
+    public static async Task<FurnaceMetal> LineOf(this RecordsContext db, Guid entryKey, FurnaceMetalKind kind, CancellationToken cancellation)
+    {
+        var lines = db.FurnaceMetals.AsNoTracking().Include(m => m.Percents);
+        var line = await lines.SingleAsync(m => m.EntryKey == entryKey && m.Kind == kind, cancellation);
+        while (await lines.SingleOrDefaultAsync(m => m.SupersedesId == line.Id, cancellation) is { } later) line = later;
+        return line;
+    }
 
     /// <summary>Keeps the ledgers of furnaces to this transaction, always in the same order, so that two corrections cannot wait for each other.</summary>
     public static async Task LockFurnaces(this RecordsContext db, CancellationToken cancellation, params IEnumerable<long> furnaceIds)

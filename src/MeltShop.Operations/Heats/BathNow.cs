@@ -49,18 +49,16 @@ public sealed record BathNow(Metal Metal, long SampleId, DateTimeOffset SampledA
         double Kg(DateTimeOffset time) => firstKg + since.Where(m => m.ObservedAt <= time).Sum(m => m.Kg);
     }
 
-    // The line of the furnace and the weighing behind it were written by one command and share its entry key.
+    // The line of the furnace and the weighing behind it were written by one command and share its entry key; where the heat was put into
+    // another furnace since, the line stands there for one that shares it.
     private static async Task<List<MetalChange>> Changes(
         RecordsContext db, Heat heat, List<FurnaceMetal> lines, CancellationToken cancellation)
     {
-        var keys = lines.Where(l => l.Kind == FurnaceMetalKind.Charged).Select(l => l.EntryKey).ToList();
-        var weighings = await db.Weighings.AsNoTracking()
-            .Where(w => w.HeatId == heat.Id && keys.Contains(w.EntryKey))
-            .ToDictionaryAsync(w => w.EntryKey, cancellation);
+        var weighings = await db.Weighings.AsNoTracking().Where(w => w.HeatId == heat.Id).ToDictionaryAsync(w => w.EntryKey, cancellation);
         var changes = new List<MetalChange>();
         foreach (var line in lines)
         {
-            var weighing = line.Kind == FurnaceMetalKind.Charged ? weighings.GetValueOrDefault(line.EntryKey) : null;
+            var weighing = line.Kind == FurnaceMetalKind.Charged ? await Behind(db, line, weighings, cancellation) : null;
             var composition = weighing is null ? null : await db.CompositionOf(weighing.MaterialId, weighing.Stage, cancellation);
             changes.Add(new MetalChange(
                 line.ObservedAt, line.Kind, line.Kg, composition is null ? null : (composition, weighing!.Kg),
@@ -68,5 +66,17 @@ public sealed record BathNow(Metal Metal, long SampleId, DateTimeOffset SampledA
         }
 
         return changes;
+    }
+
+    private static async Task<Weighing?> Behind(RecordsContext db, FurnaceMetal line, Dictionary<Guid, Weighing> weighings, CancellationToken cancellation)
+    {
+        var (weighing, before) = (weighings.GetValueOrDefault(line.EntryKey), line.SupersedesId);
+        while (weighing is null && before is { } id)
+        {
+            var earlier = await db.FurnaceMetals.Where(m => m.Id == id).Select(m => new { m.EntryKey, m.SupersedesId }).SingleAsync(cancellation);
+            (weighing, before) = (weighings.GetValueOrDefault(earlier.EntryKey), earlier.SupersedesId);
+        }
+
+        return weighing;
     }
 }

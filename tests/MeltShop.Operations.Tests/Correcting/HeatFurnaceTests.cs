@@ -1,3 +1,4 @@
+using MeltShop.Metallurgy.Elements;
 using MeltShop.Operations.Charging;
 using MeltShop.Operations.Correcting;
 using MeltShop.Operations.Heats;
@@ -54,6 +55,39 @@ public sealed class HeatFurnaceTests
         Assert.False(await db.InForce<Heel>().AnyAsync(h => h.FurnaceId == shop.FurnaceId, Soon));
         var before = (await shop.Get<HeatPage>().LoadAsKnown(heat.Id, known, Soon))!;
         Assert.Equal(("Furnace 1", 0d, 1000d), (before.Heat.FurnaceName, before.Heat.HeelKg, Math.Round(before.Heat.LiquidKg, 6)));
+        Assert.True((await shop.Get<TrailCheck>().Run(Soon)).Holds);
+    }
+
+    [Theory]
+    [MemberData(nameof(Shop.Databases), MemberType = typeof(Shop))]
+    public async Task Furnace_PutRightTwice_KeepsWhatWasAddedAfterTheSampleAndLetsWeighingAndTapBeCorrected(RecordsProvider provider)
+    {
+        await using var shop = await Shop.Open(provider);
+        var (second, third) = (await SecondFurnace(shop), (await Shop.Do(shop.Get<AddFurnace>(), shop.Administrator, new(Guid.NewGuid(), shop.Now, "F3", "Furnace 3", 3000, 1800))).Value);
+        var heat = await shop.Bath();
+        var ladle = await shop.Poured(heat, 900);
+        var rest = await shop.InFurnace();
+        shop.Clock.Advance(5);
+        var weighing = await shop.WeighIn(heat, shop.SteelId, 500, intoBath: true);
+        Assert.True((await shop.Close(await shop.Heat(heat.Id))).Succeeded);
+        shop.Clock.Advance(5);
+
+        foreach (var furnace in new[] { second, third }) Assert.True((await Correct(shop, heat, c => c with { FurnaceId = furnace })).Succeeded);
+
+        // 97 % of 500 kg steel with 0.2 % Si melted into the bath with 1.5 % Si.
+        var heel = await HeelOf(shop, heat);
+        Assert.Equal((third, Math.Round(rest + 485, 6)), (heel.FurnaceId, Math.Round(heel.Kg, 6)));
+        Assert.Equal((rest * 1.5 + 485 * 0.2) / (rest + 485), heel.Percents.Single(p => p.Element == Element.Si).Percent, 6);
+
+        Assert.True((await Shop.Do(shop.Get<CorrectWeighing>(), shop.Melter, new(Guid.NewGuid(), shop.Now, weighing, heat.Id, shop.SteelId, 300, true, "the other line"))).Succeeded);
+        heel = await HeelOf(shop, heat);
+        Assert.Equal(rest + 291, heel.Kg, 6);
+        Assert.Equal((rest * 1.5 + 291 * 0.2) / (rest + 291), heel.Percents.Single(p => p.Element == Element.Si).Percent, 6);
+
+        var tap = (await View(shop, heat)).Ladles.Single(l => l.Id == ladle.Id).Taps.Single().Origin.FactId;
+        Assert.True((await Shop.Do(shop.Get<CorrectTap>(), shop.Melter, new(Guid.NewGuid(), shop.Now, tap, 800, null, "scale"))).Succeeded);
+        Assert.Equal(rest + 291 + 100, await InFurnace(shop, third), 6);
+        Assert.Equal((0d, 0d), (Math.Round(await InFurnace(shop, second), 6), Math.Round(await shop.InFurnace(), 6)));
         Assert.True((await shop.Get<TrailCheck>().Run(Soon)).Holds);
     }
 
@@ -159,6 +193,12 @@ public sealed class HeatFurnaceTests
 
     private static async Task<long> SecondFurnace(Shop shop) =>
         (await Shop.Do(shop.Get<AddFurnace>(), shop.Administrator, new(Guid.NewGuid(), shop.Now, "F2", "Furnace 2", 3000, 1800))).Value;
+
+    private static async Task<Heel> HeelOf(Shop shop, Heat heat)
+    {
+        await using var db = shop.Db();
+        return await db.InForce<Heel>().Include(h => h.Percents).SingleAsync(h => h.FromHeatId == heat.Id, Soon);
+    }
 
     private static Task<Outcome<double>> Dip(Shop shop, long furnaceId, double kg) =>
         Shop.Do(shop.Get<DipFurnace>(), shop.Melter, new(Guid.NewGuid(), shop.Now, furnaceId, kg, null, "load cell", 20));
