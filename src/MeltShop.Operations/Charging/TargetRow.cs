@@ -17,6 +17,9 @@ public sealed record TargetRow(LinearQuantity Quantity, Bounds Bounds, double Ma
     /// <summary>Whether it comes from the window of the poured iron.</summary>
     public bool IsPoured => Window is null or { Stage: WindowStage.Poured };
 
+    /// <summary>Whether its bounds and its value are numbers of the poured iron; those of an element are turned back to the furnace iron.</summary>
+    public bool IsCountedPoured => Window is { Stage: WindowStage.Poured } && WindowQuantity.Derived.Any(quantity => quantity.Name == Name);
+
     /// <summary>Whether a person limits it for this charge alone, in the iron as poured.</summary>
     public bool IsAdded { get; init; }
 

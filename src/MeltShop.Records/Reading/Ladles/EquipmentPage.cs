@@ -10,15 +10,18 @@ public sealed class EquipmentPage(IDbContextFactory<RecordsContext> contexts)
     public async Task<EquipmentView> Load(CancellationToken ct = default)
     {
         await using var db = await contexts.CreateDbContextAsync(ct);
-        var ladles = await db.Ladles.AsNoTracking().OrderBy(l => l.Code).Take(Facts.Most).ToListAsync(ct);
+        var ladles = await db.Ladles.AsNoTracking().OrderBy(l => l.Code).Take(Facts.Most + 1).ToListAsync(ct);
+        var isMore = ladles.Count > Facts.Most;
+        if (isMore) ladles.RemoveAt(Facts.Most);
         var used = await LastUsed(db, ct);
         var ids = ladles.Select(l => l.Id).ToList();
-        var figures = (await db.Rows(db.LadleFigures.Where(f => ids.Contains(f.LadleId)), ct))
-            .GroupBy(r => (r.Fact.LadleId, r.Fact.Kind)).Select(g => g.MaxBy(r => r.Fact.Id)!).ToLookup(r => r.Fact.LadleId);
+        // The last of each kind alone: what was said before it would count towards the most that is read.
+        var last = db.LadleFigures.Where(f => ids.Contains(f.LadleId) && !db.LadleFigures.Any(later => later.LadleId == f.LadleId && later.Kind == f.Kind && later.Id > f.Id));
+        var figures = (await db.Rows(last, ct)).ToLookup(r => r.Fact.LadleId);
         return new([.. ladles.Select(l => new EquipmentLadle(
-            LadleEquipment.Of(l, used.TryGetValue(l.Id, out var last) ? last : null), l.Version, l.HasLid, l.IsActive,
+            LadleEquipment.Of(l, used.TryGetValue(l.Id, out var time) ? time : null), l.Version, l.HasLid, l.IsActive,
             [.. figures[l.Id].OrderBy(r => r.Fact.Kind).Select(r => new LadleFigureView(
-                r.Origin, r.Fact.Kind, r.Fact.Value, r.Fact.Least, r.Fact.Most, r.Fact.Standing, r.Fact.Source))]))]);
+                r.Origin, r.Fact.Kind, r.Fact.Value, r.Fact.Least, r.Fact.Most, r.Fact.Standing, r.Fact.Source))]))], isMore);
     }
 
     /// <summary>When each ladle was tapped into last.</summary>
@@ -29,7 +32,8 @@ public sealed class EquipmentPage(IDbContextFactory<RecordsContext> contexts)
         select new { taps.Key, Last = taps.Max() }).ToDictionaryAsync(t => t.Key, t => t.Last, ct);
 }
 
-public sealed record EquipmentView(IReadOnlyList<EquipmentLadle> Ladles);
+/// <param name="IsMore">There are more ladles than are listed.</param>
+public sealed record EquipmentView(IReadOnlyList<EquipmentLadle> Ladles, bool IsMore);
 
 /// <param name="Figures">The last of each kind that somebody said.</param>
 public sealed record EquipmentLadle(LadleEquipment Ladle, Guid Version, bool? HasLid, bool IsActive, IReadOnlyList<LadleFigureView> Figures);

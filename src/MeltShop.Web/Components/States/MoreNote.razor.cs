@@ -10,4 +10,8 @@ public sealed partial class MoreNote
 
     [Parameter, EditorRequired]
     public int Shown { get; set; }
+
+    /// <summary>Whether the list can be narrowed where it stands.</summary>
+    [Parameter]
+    public bool HasSearch { get; set; } = true;
 }

@@ -1,3 +1,6 @@
+using MeltShop.Metallurgy.Elements;
+using MeltShop.Metallurgy.Formulas;
+using MeltShop.Metallurgy.Treatment;
 using MeltShop.Operations;
 using MeltShop.Operations.Castings;
 using MeltShop.Web.Components.Fields;
@@ -40,6 +43,13 @@ public sealed partial class CertificateCard
 
     [Inject]
     private ShopSite Shop { get; set; } = null!;
+
+    /// <summary>Of what the last sample is judged by, on the certificate and in the words of a decision.</summary>
+    private IReadOnlyList<Formula> Formulas =>
+    [
+        .. View.Verdicts.Any(verdict => verdict.Quantity == Element.Mg.Symbol) ? [MagnesiumFloor.Formula] : Array.Empty<Formula>(),
+        .. QuantityFormulas.Of(View.Verdicts.Select(verdict => verdict.Quantity)),
+    ];
 
     private async Task Issue()
     {

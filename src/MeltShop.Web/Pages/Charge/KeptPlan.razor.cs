@@ -24,7 +24,11 @@ public sealed partial class KeptPlan
     [Inject]
     private ILogger<KeptPlan> Log { get; set; } = null!;
 
-    private bool IsPoured => View is { } plan && StoredChoice.Of(plan)?.Target is ChargeTarget.Poured;
+    private ChargeChoice? Choice => View is { } plan ? StoredChoice.Of(plan) : null;
+
+    private bool IsPoured => Choice?.Target is ChargeTarget.Poured;
+
+    private IReadOnlyList<string> LeftOutBins => Choice?.LeftOutBins ?? [];
 
     private string Confidence(double percent) => percent > 50 ? Text["Confidence", NumberText.Show(percent)] : Text["OnAverage"];
 

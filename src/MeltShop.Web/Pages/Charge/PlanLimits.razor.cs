@@ -67,7 +67,8 @@ public sealed partial class PlanLimits
 
     private string Words(LimitRow row) => string.Join(" ", new[]
     {
-        row.Row is { IsPoured: true, Window: { } window } ? Text["FromPoured", Bounds(row.Quantity, window.Least, window.Most)].Value : null,
+        row.Row is { IsCountedPoured: true } ? Text["InPoured"].Value : null,
+        row.Row is { IsPoured: true, IsCountedPoured: false, Window: { } window } ? Text["FromPoured", Bounds(row.Quantity, window.Least, window.Most)].Value : null,
         row.Row is { IsPoured: true, Window: null } ? Text["FromRoute"].Value : null,
         ScatterText.Of(row.Outcome, Text),
         IsWhyShown && row.Outcome.StandardDeviation == 0 ? Text["NoScatter"].Value : null,

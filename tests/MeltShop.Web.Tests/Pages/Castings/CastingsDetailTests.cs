@@ -26,6 +26,7 @@ public sealed class CastingsDetailTests : DemoShopTest
         Assert.Equal("NotTested", page.Find("[data-property=ElongationPercent]").GetAttribute("data-standing"));
         Assert.Equal("VI", page.Find("[data-property=GraphiteForm] td").TextContent);
 
+        Assert.NotNull(page.Find("[data-testid=certificates] [data-formula=magnesium-floor]"));
         await Issue(page, "Otto Demo Pumps", "4711", "12 pump housings");
         page.WaitForElement("[data-testid=certificate]");
         var (id, sha, bytes) = await Certificate();

@@ -51,6 +51,16 @@ public sealed class KeptPlanTests : MeltingShop
     }
 
     [Fact]
+    public async Task Plan_ThatLeftBinsOut_NamesThem()
+    {
+        Assert.Empty(Open(await Keep()).FindAll("[data-testid=left-out-bins]"));
+        var id = (await The<PlanCharge>().Run(
+            Founder, new(Guid.NewGuid(), Now, new ChargeChoice(FurnaceId, GradeId, 2000) { LeftOutBins = ["4", "7"] }), Cancellation)).Value.PlanId;
+
+        Assert.Equal("Bins left out, as if nothing lay in them: 4, 7", Open(id).Find("[data-testid=left-out-bins]").TextContent);
+    }
+
+    [Fact]
     public async Task Plan_Kept_SaysInWordsWhatMadeIt()
     {
         var words = Open(await Keep()).Find("[data-testid=versions]").TextContent;

@@ -189,7 +189,7 @@ public sealed class WhyTests : ChargeTest
     {
         await The<AddGrade>().Run(Founder, new(
             Guid.NewGuid(), Now, "EN-GJL-250", IronFamily.Grey, "Test figures",
-            [new(WindowStage.Furnace, "C", 3.2, 3.3, 3.45, 0.02), new(WindowStage.Furnace, "Mn", null, 0.4, 0.6, 0.02), new(WindowStage.Poured, "C", 3.15, 3.3, 3.45), new(WindowStage.Poured, "Si", 1.7, 1.9, 2.2)],
+            [new(WindowStage.Furnace, "C", 3.2, 3.3, 3.45, 0.02), new(WindowStage.Furnace, "Mn", null, 0.4, 0.6, 0.02), new(WindowStage.Poured, "C", 3.15, 3.3, 3.45), new(WindowStage.Poured, "Si", 1.7, 1.9, 2.2), new(WindowStage.Poured, "CE", 3.5, 3.9, 4.4)],
             new(null, null, null, null, "inoculant", 0.2, null)), Cancellation);
         await Add("inoculant", MaterialKind.Inoculant, 2100, 100, new MaterialPercentInput("Si", 72));
         SignIn(Role.Metallurgist);
@@ -199,9 +199,16 @@ public sealed class WhyTests : ChargeTest
         Field(page, "target").QuerySelector("select")!.Change("Poured");
         page.WaitForState(() => page.FindAll("[data-limit=Si]").Count > 0, Patience);
 
-        Assert.Contains("Poured: least 1.70 % · most 2.20 %.", page.Find("[data-limit=Si]").TextContent, StringComparison.Ordinal);
+        Assert.DoesNotContain("Counted in the poured iron", page.Find("[data-limit=Si]").TextContent, StringComparison.Ordinal);
+        Assert.Contains("In the furnace iron; poured: least 1.70 % · most 2.20 %.", page.Find("[data-limit=Si]").TextContent, StringComparison.Ordinal);
         Assert.Contains("1.56", page.Find("[data-limit=Si] .limit-figures").TextContent, StringComparison.Ordinal); // 1.7 · 1.002 − 0.2 · 0.72
-        Assert.DoesNotContain("Poured", page.Find("[data-limit=Mn] .limit-words").TextContent, StringComparison.Ordinal);
+        Assert.StartsWith("Counted in the poured iron.", page.Find("[data-limit=CE] .limit-words").TextContent, StringComparison.Ordinal);
+        Assert.Contains("most 4.40", page.Find("[data-limit=CE] .limit-figures").TextContent, StringComparison.Ordinal);
+        Change(page, "CE");
+        Assert.Contains("the grade says 4.4 % of the poured iron", Field(page, "limits.CE.most").TextContent, StringComparison.Ordinal);
+        Change(page, "Si");
+        Assert.Contains("% of the furnace iron, turned back from the poured window", Field(page, "limits.Si.most").TextContent, StringComparison.Ordinal);
+        Assert.DoesNotContain("oured", page.Find("[data-limit=Mn] .limit-words").TextContent, StringComparison.Ordinal);
     }
 
     [Fact]

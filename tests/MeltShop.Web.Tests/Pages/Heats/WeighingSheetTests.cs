@@ -1,5 +1,6 @@
 using Bunit;
 using MeltShop.Records.People;
+using MeltShop.Web.Components.Weighing;
 using MeltShop.Web.Pages.Heats;
 using MeltShop.Web.Tests.Texts;
 using MeltShop.Web.Texts;
@@ -29,6 +30,14 @@ public sealed class WeighingSheetTests : HeatTest
         foreach (var word in new[] { "wet", "sealed", "Oily", "galvanised", "Bridging", "Carburiser", "hot bath", "preheated pieces", "overfill", "Local codes" })
             Assert.Contains(word, cautions.TextContent, StringComparison.Ordinal);
         Assert.Empty(cautions.QuerySelectorAll("button, input, details, a"));
+    }
+
+    [Fact]
+    public void Name_WithTheDesignationOfAGrade_IsNotTornApartAtItsHyphens()
+    {
+        var name = Render<WholeWords>(parameters => parameters.Add(p => p.Text, "Returns of EN-GJS-400-18-LT, sorted"));
+
+        name.MarkupMatches("""Returns of <span class="whole">EN-GJS-400-18-LT,</span> sorted""");
     }
 
     [Fact]

@@ -2,6 +2,7 @@ using Bunit;
 using MeltShop.Metallurgy.Statistics;
 using MeltShop.Operations.Drafts;
 using MeltShop.Operations.Laboratory;
+using MeltShop.Records;
 using MeltShop.Records.Laboratory;
 using MeltShop.Records.People;
 using MeltShop.Records.Reading.Drafts;
@@ -11,6 +12,7 @@ using MeltShop.Web.Pages.History;
 using MeltShop.Web.Pages.Laboratory;
 using MeltShop.Web.Tests.Pages.Heats;
 using Microsoft.AspNetCore.Components;
+using Microsoft.EntityFrameworkCore;
 using Element = MeltShop.Metallurgy.Elements.Element;
 
 namespace MeltShop.Web.Tests.Pages.Laboratory;
@@ -49,6 +51,24 @@ public sealed class LaboratoryTests : HeatTest
         page.WaitForElement(".read-only", Patience);
 
         Assert.Empty(page.FindAll("[data-testid=add-instrument], [data-testid=add-reference]"));
+    }
+
+    [Fact]
+    public async Task Laboratory_WithMoreThanItLists_SaysSoOfEachList()
+    {
+        await using (var db = await The<IDbContextFactory<RecordsContext>>().CreateDbContextAsync(Cancellation))
+        {
+            db.AddRange(Enumerable.Range(0, 501).Select(number => new Instrument { Code = $"i-{number}", Name = $"Spark {number}", Kind = InstrumentKind.Spark, Version = Guid.NewGuid() }));
+            db.AddRange(Enumerable.Range(0, 500).Select(number => new ReferenceMaterial { Code = $"r-{number}", Name = $"Iron {number}", Certificate = "invented for a test", Version = Guid.NewGuid() }));
+            await db.SaveChangesAsync(Cancellation);
+        }
+
+        SignIn(Role.Melter);
+        var page = Render<LaboratoryDesk>();
+        page.WaitForElement("[data-instrument]", Patience);
+
+        Assert.Equal("Only the first 500 are shown.", Assert.Single(page.FindAll("[data-testid=more]")).TextContent); // of instruments; all references are there
+        Assert.Equal((500, 500), (page.FindAll("[data-instrument]").Count, page.FindAll("[data-reference]").Count));
     }
 
     [Fact]

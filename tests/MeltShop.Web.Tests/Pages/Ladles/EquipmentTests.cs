@@ -1,9 +1,11 @@
 using Bunit;
 using MeltShop.Operations.Sites;
+using MeltShop.Records;
 using MeltShop.Records.People;
 using MeltShop.Records.Reading.Ladles;
 using MeltShop.Records.Sites;
 using MeltShop.Web.Pages.Ladles;
+using Microsoft.EntityFrameworkCore;
 
 namespace MeltShop.Web.Tests.Pages.Ladles;
 
@@ -151,6 +153,41 @@ public sealed class EquipmentTests : LadleTest
         var version = (await The<EquipmentPage>().Load(Cancellation)).Ladles.Single(l => l.Ladle.Id == ladleId).Version;
         Assert.True((await The<SetLadleFigure>().Run(Founder, new(
             Guid.NewGuid(), Now, ladleId, version, kind, value, null, null, FigureStanding.Shop, "invented for a test"), Cancellation)).Succeeded);
+    }
+
+    [Fact]
+    public async Task Equipment_OfMoreLadlesThanAreListed_SaysSo()
+    {
+        Assert.Empty(Open(Role.Melter).FindAll("[data-testid=more]"));
+        await using (var db = await The<IDbContextFactory<RecordsContext>>().CreateDbContextAsync(Cancellation))
+        {
+            db.AddRange(Enumerable.Range(0, 500).Select(number => new Ladle
+            {
+                Code = $"more-{number}", Name = $"More {number}", Process = "sandwich", FillLimitKg = 900, PocketKg = 20, MgRecoveryPercent = 50,
+                MgFadePercentPerMinute = 0.001, HeatLossKPerMinute = 5, FiguresSource = "invented for a test", Version = Guid.NewGuid(),
+            }));
+            await db.SaveChangesAsync(Cancellation);
+        }
+
+        Assert.Equal("Only the first 500 are shown.", Open(Role.Melter).Find("[data-testid=more]").TextContent);
+    }
+
+    [Fact]
+    public async Task Figure_SaidMoreOftenThanAPageReads_IsStillTheLastOne()
+    {
+        var ladle = (await The<EquipmentPage>().Load(Cancellation)).Ladles.Single(l => l.Ladle.Code == "ladle-1000").Ladle.Id;
+        await using (var db = await The<IDbContextFactory<RecordsContext>>().CreateDbContextAsync(Cancellation))
+        {
+            var said = await db.LadleFigures.AsNoTracking().FirstAsync(Cancellation);
+            db.AddRange(Enumerable.Range(1, 502).Select(number => new LadleFigure
+            {
+                EntryKey = said.EntryKey, PersonId = said.PersonId, ObservedAt = Now.AddSeconds(number), EnteredAt = Now.AddSeconds(number),
+                LadleId = ladle, Kind = LadleFigureKind.MgRecovery, Value = number / 10d, Standing = FigureStanding.Shop, Source = "invented for a test",
+            }));
+            await db.SaveChangesAsync(Cancellation);
+        }
+
+        Assert.Equal(50.2, (await The<EquipmentPage>().Load(Cancellation)).Ladles.Single(l => l.Ladle.Id == ladle).Figures.Single(f => f.Kind == LadleFigureKind.MgRecovery).Value);
     }
 
     private IRenderedComponent<EquipmentList> Open(string role)

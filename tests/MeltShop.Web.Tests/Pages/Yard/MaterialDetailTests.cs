@@ -121,6 +121,7 @@ public sealed class MaterialDetailTests : YardTest
 
         var page = Open(Role.Melter);
         Assert.Equal(", bin 4", page.Find("[data-lot='S 1'] [data-testid=bin]").TextContent);
+        Assert.Equal(["Its castings", "Move"], page.FindAll("[data-lot='S 1'] > .presses > .press").Select(press => press.TextContent.Trim())); // apart from the words
         page.Find("[data-lot='S 1'] [data-testid=move]").Click();
         page.WaitForState(() => page.FindAll("[data-testid=move-form] button").Any(button => button.TextContent.Trim() == "7"), Patience);
         page.FindAll("[data-testid=move-form] button").Single(button => button.TextContent.Trim() == "7").Click();
