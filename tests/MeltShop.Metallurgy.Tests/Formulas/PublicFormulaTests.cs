@@ -36,6 +36,8 @@ public class PublicFormulaTests
         ["Arrival.ElementKg"] = "the mass balance's own figure",
         ["MaterialComposition.Recovery"] = "a datum of the material",
         ["LinearQuantity.Value"] = "whatever quantity it is made for",
+        ["WindowQuantity.Value"] = "whatever quantity it is made for",
+        ["WindowQuantity.Told"] = "the ferrite share's record, turned round",
         ["LiquidusCalibration.TemperatureC"] = "the line of the calibration's record",
         ["LiquidusCalibration.CarbonEquivalentPercent"] = "the line of the calibration's record, turned round",
         ["TemperatureBudget.LastMouldC"] = "the tapping temperature's record, turned round",

@@ -51,9 +51,9 @@ public sealed class ShellTests : ComponentTest
 
     [Theory]
     [InlineData(Role.Melter, "")]
-    [InlineData(Role.Metallurgist, "Yard Grades Ladles")]
-    [InlineData(Role.Supervisor, "Recall")]
-    [InlineData(Role.Inspector, "Trail")]
+    [InlineData(Role.Metallurgist, "Lab Yard Grades Ladles")]
+    [InlineData(Role.Supervisor, "Orders Recall")]
+    [InlineData(Role.Inspector, "Grades Trail")]
     public void Navigation_OnAPhone_HasDailyWorkForWhichThereIsNoRoomBehindThePress(string role, string behind)
     {
         var person = AddAuthorization().SetAuthorized("Test Person");
