@@ -61,7 +61,7 @@ public sealed class PouringStoryTests(Chromium chromium) : IAsyncLifetime
         await WaitUntilLateAsync(page);
         Assert.Equal("5 tones, 1 vibration of 9", await page.EvaluateAsync<string>("`${signals.tones} tones, ${signals.vibrations.length} vibration of ${signals.vibrations[0].length}`")); // at the limit
         await page.TapAsync("[data-testid=mould-poured]");
-        await Assertions.Expect(page.Locator("[data-mould='3'] [data-testid=held-mould]")).ToContainTextAsync("after the house's limit");
+        await Assertions.Expect(page.Locator("[data-mould='3'] [data-testid=held-mould]")).ToContainTextAsync("after the house’s limit");
         Assert.Equal(
             ["1:", "2:", "3:HouseRule"],
             (await app.ReadAsync($"SELECT Label || ':' || COALESCE(LateFor, '') FROM PouredMoulds WHERE TreatedLadleId = {ladle} ORDER BY Id")).Select(row => (string)row[0]));
