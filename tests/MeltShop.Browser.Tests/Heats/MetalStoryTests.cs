@@ -40,6 +40,7 @@ public sealed class MetalStoryTests(Chromium chromium) : IAsyncLifetime
 
         await PrepareAsync(page, heat);
         await page.TapAsync("text=This ladle will not be tapped");
+        await page.HasFocusAsync("[data-testid=abandon-form]");
         await page.EnterAsync("[data-testid=abandon-form] [data-field=reason] input", "hook broken");
         await page.TapAsync("[data-testid=abandon-form] button[type=submit]");
         await page.WaitForSelectorAsync("[data-ladle-state=Abandoned]");
@@ -66,6 +67,7 @@ public sealed class MetalStoryTests(Chromium chromium) : IAsyncLifetime
     private static async Task OpenAsync(IPage page, string button, string form, Dictionary<string, string> fields)
     {
         await page.Locator("[data-testid=metal] > .presses button", new() { HasText = button }).TapAsync();
+        await page.HasFocusAsync($"[data-testid={form}]");
         foreach (var (field, text) in fields) await page.EnterAsync($"[data-testid={form}] [data-field={field}] input", text);
     }
 

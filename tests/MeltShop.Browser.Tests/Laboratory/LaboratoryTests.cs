@@ -113,6 +113,7 @@ public sealed class LaboratoryTests(RunningApp app, Chromium chromium) : IClassF
     {
         await page.OpenAsync(instrument);
         await page.TapAsync("[data-testid=check-instrument]");
+        await page.HasFocusAsync("[data-testid=control-form]");
         await page.Locator("[data-testid=control-form] [data-field=referenceMaterialId] select").SelectOptionAsync(new SelectOptionValue { Label = "White iron block" });
         await page.EnterAsync("[data-testid=control-form] [data-cell='0.C']", carbon);
         await page.TapAsync("[data-testid=control-form] button[type=submit]");

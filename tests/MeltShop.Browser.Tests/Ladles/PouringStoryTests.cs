@@ -148,6 +148,7 @@ public sealed class PouringStoryTests(Chromium chromium) : IAsyncLifetime
     {
         await page.OpenAsync("/equipment");
         await page.TapAsync("[data-ladle=ladle-1000] [data-testid=say-figure]");
+        await page.HasFocusAsync("[data-testid=figure-form]");
         await page.SelectOptionAsync("[data-testid=figure-form] [data-field=kind] select", "HouseMinutes");
         await page.EnterAsync("[data-testid=figure-form] [data-field=value] input", HouseMinutes.ToString(System.Globalization.CultureInfo.InvariantCulture));
         await page.SelectOptionAsync("[data-testid=figure-form] [data-field=standing] select", "Shop");

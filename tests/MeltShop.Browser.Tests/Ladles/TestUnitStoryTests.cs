@@ -58,6 +58,7 @@ public sealed class TestUnitStoryTests(RunningApp app, Chromium chromium) : ICla
     {
         await page.TapAsync($"[data-unit={unit}] [data-testid=unit-open]");
         var form = $"[data-unit={unit}] [data-testid=unit-form]";
+        await page.HasFocusAsync(form);
         await page.SelectOptionAsync($"{form} [data-field=verdict] select", verdict);
         await page.EnterAsync($"{form} [data-field=reason] input", reason);
         if (verdict == "Release") await page.EnterAsync($"{form} [data-field=password] input", Demo.Password);

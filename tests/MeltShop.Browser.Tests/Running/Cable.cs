@@ -50,6 +50,7 @@ public sealed class Cable : IAsyncDisposable
 
     public async ValueTask DisposeAsync()
     {
+        SignedIn.Forget(Address);
         open.TrySetResult();
         Cut();
         listener.Stop();

@@ -72,6 +72,7 @@ public sealed class RunningApp : IAsyncLifetime
     public async ValueTask DisposeAsync()
     {
         await KillAsync();
+        SignedIn.Forget(Address);
         Directory.Delete(dataFolder, recursive: true);
     }
 

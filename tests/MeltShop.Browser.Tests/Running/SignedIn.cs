@@ -20,6 +20,12 @@ internal static class SignedIn
         if (Programs.TryGetValue(context, out var program)) Known[(program, name)] = await context.CookiesAsync();
     }
 
+    /// <summary>Another program may get its port.</summary>
+    public static void Forget(Uri program)
+    {
+        foreach (var known in Known.Keys.Where(known => known.Program == program)) Known.TryRemove(known, out _);
+    }
+
     /// <summary>Whether they had signed in there before, and the context is theirs now.</summary>
     public static async Task<bool> TakeOverAsync(IBrowserContext context, string name)
     {

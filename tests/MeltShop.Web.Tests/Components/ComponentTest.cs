@@ -38,6 +38,11 @@ public abstract class ComponentTest : BunitContext
     /// <summary>Draws and reads in these units from now on.</summary>
     protected static void Measure(ShopUnits units) => ShopUnits.Speak(() => units);
 
+    /// <summary>The press that opened a form is gone: the keyboard went on in the form, once.</summary>
+    protected void HasKeyboard<TComponent>(IRenderedComponent<TComponent> page)
+        where TComponent : Microsoft.AspNetCore.Components.IComponent =>
+        page.WaitForAssertion(() => JSInterop.VerifyFocusAsyncInvoke());
+
     protected override void Dispose(bool disposing)
     {
         CultureInfo.CurrentCulture = culture;

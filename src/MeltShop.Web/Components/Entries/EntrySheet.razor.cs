@@ -60,6 +60,9 @@ public sealed partial class EntrySheet : IDisposable
     [Inject]
     private ActingPerson Person { get; set; } = null!;
 
+    [Inject]
+    private ILogger<EntrySheet> Log { get; set; } = null!;
+
     private bool IsOffered => acting is null || Desk.May(acting, Entry);
 
     private IEnumerable<IGrouping<string, DraftView>> Others => board.Lying.Where(draft => draft.PersonId != acting?.PersonId).GroupBy(draft => draft.Person);
@@ -90,7 +93,20 @@ public sealed partial class EntrySheet : IDisposable
 
     private async Task Lay()
     {
-        if (Entry.DraftSubject is { } subject) board.Lay(await Drafts.Load(subject, leaving.Token));
+        if (Entry.DraftSubject is not { } subject) return;
+        try
+        {
+            board.Lay(await Drafts.Load(subject, leaving.Token));
+        }
+        catch (OperationCanceledException) when (leaving.IsCancellationRequested)
+        {
+        }
+#pragma warning disable CA1031 // whatever kept them from being read: the form goes on without, until somebody types again
+        catch (Exception fault)
+#pragma warning restore CA1031
+        {
+            Log.LogError(fault, "What others typed could not be read");
+        }
     }
 
     private async Task Follow(IAsyncEnumerable<IReadOnlyList<ChangeNotice>> bundles)

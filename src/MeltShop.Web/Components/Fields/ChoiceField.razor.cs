@@ -6,6 +6,7 @@ namespace MeltShop.Web.Components.Fields;
 public sealed partial class ChoiceField
 {
     private readonly string id = FieldFrame.NewId();
+    private ElementReference list;
 
     [Parameter, EditorRequired]
     public TextEntry Entry { get; set; } = null!;
@@ -25,6 +26,15 @@ public sealed partial class ChoiceField
 
     [Parameter]
     public EventCallback Changed { get; set; }
+
+    /// <summary>The first field of a form that a press opened: the keyboard goes on here.</summary>
+    [Parameter]
+    public bool TakesFocus { get; set; }
+
+    protected override async Task OnAfterRenderAsync(bool firstRender)
+    {
+        if (firstRender && TakesFocus) await list.FocusAsync();
+    }
 
     private Task Chosen(ChangeEventArgs chosen)
     {

@@ -16,6 +16,7 @@ public abstract class PageBase<TView> : ComponentBase, IDisposable
 {
     private readonly CancellationTokenSource leaving = new();
     private int reading;
+    private bool isAnother;
 
     [Inject]
     protected TimeProvider Clock { get; set; } = null!;
@@ -36,6 +37,9 @@ public abstract class PageBase<TView> : ComponentBase, IDisposable
     protected TView? View { get; private set; }
 
     protected ViewState State { get; private set; } = ViewState.Loading;
+
+    /// <summary><see cref="View"/> could not be read again: it stays, with what is typed and runs beside it, and is said to be old.</summary>
+    protected bool IsOld { get; private set; }
 
     /// <summary>When <see cref="View"/> was read, day and time of the site.</summary>
     protected string? AsOf { get; private set; }
@@ -69,7 +73,11 @@ public abstract class PageBase<TView> : ComponentBase, IDisposable
         _ = Follow(Notices.Listen(Leaving));
     }
 
-    protected sealed override Task OnParametersSetAsync() => Reload();
+    protected sealed override Task OnParametersSetAsync()
+    {
+        isAnother = true;
+        return Reload();
+    }
 
     /// <summary>Reads the view anew. Where two readings overtake each other the later question wins.</summary>
     protected Task Reload() => Reload(false);
@@ -83,6 +91,7 @@ public abstract class PageBase<TView> : ComponentBase, IDisposable
             var view = await Read(Leaving);
             if (mine != reading || Leaving.IsCancellationRequested) return;
             (View, AsOf) = (view, Site.DayAndClock(Clock.GetUtcNow()));
+            isAnother = IsOld = false;
             State = view is null ? ViewState.Missing : IsEmpty(view) ? ViewState.Empty : ViewState.Ready;
             if (view is not null) Arrived(view);
         }
@@ -94,7 +103,9 @@ public abstract class PageBase<TView> : ComponentBase, IDisposable
 #pragma warning restore CA1031
         {
             Loggers.CreateLogger(GetType()).LogError(fault, "The page could not be read");
-            if (mine == reading) State = ViewState.Failed;
+            if (mine != reading) return;
+            IsOld = View is not null && !isAnother; // of another address it would be the wrong record
+            if (!IsOld) State = ViewState.Failed;
         }
     }
 

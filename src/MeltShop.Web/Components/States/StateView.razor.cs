@@ -8,6 +8,10 @@ public sealed partial class StateView
     [Parameter, EditorRequired]
     public ViewState State { get; set; }
 
+    /// <summary>What is shown could not be read again: that is said above it, and it stays.</summary>
+    [Parameter, EditorRequired]
+    public bool IsOld { get; set; }
+
     /// <summary>When what is shown was read, as words; null hides it.</summary>
     [Parameter]
     public string? AsOf { get; set; }

@@ -15,6 +15,10 @@ public sealed partial class TestPieceFields
     [Parameter]
     public IReadOnlyList<string> Moulds { get; set; } = [];
 
+    /// <summary>A press opened the form that these begin: the keyboard goes on here.</summary>
+    [Parameter]
+    public bool TakesFocus { get; set; }
+
     private IEnumerable<Choice> Shapes => Enum.GetNames<TestPieceShape>().Select(name => new Choice(name, Text["Shape." + name]));
 
     private IEnumerable<Choice> SampleTypes => Enum.GetNames<SampleType>().Select(name => new Choice(name, Text["SampleType." + name]));

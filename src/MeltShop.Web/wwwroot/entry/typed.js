@@ -1,6 +1,6 @@
 // What was changed on this page and is not known to be heard by its circuit; and what was typed at all, for a page that is loaded anew
 // into the same place: there it is put back as soon as its fields are there. What lies as a draft, or was handed in, is left out.
-const keptFor = 20_000;
+const keptFor = 120_000; // a form that a press opens comes later; still later somebody has begun something else
 const stood = new WeakMap();
 const changes = new Map();
 
@@ -27,7 +27,13 @@ export function unheard(asks) {
   return open.map(([field]) => field);
 }
 
-const formOf = (field) => field.form?.dataset.testid ?? "";
+// The form of the same record: its version may have gone on.
+function formOf({ form }) {
+  const about = JSON.parse(form?.dataset.about ?? "{}");
+  delete about.version;
+  return `${form?.dataset.testid ?? ""} ${JSON.stringify(about)}`;
+}
+
 const pathOf = (field) => field.dataset.cell ?? field.closest("[data-field]")?.dataset.field;
 const isDraft = (field) => field.closest("form[data-subject]:not([data-subject=''])") && !field.closest("[data-aside]");
 const isText = (field) => field.matches("select, textarea, input:not([type=password], [type=file], [type=checkbox], [type=radio])");

@@ -55,6 +55,32 @@ public sealed class StateViewTests : ComponentTest
         Assert.Equal(1, loads);
     }
 
+    [Theory]
+    [InlineData(ViewState.Ready, true)]
+    [InlineData(ViewState.Empty, true)]
+    [InlineData(ViewState.Failed, false)]
+    [InlineData(ViewState.Loading, false)]
+    public void Age_OfWhatIsShown_IsSaidWhereNothingIsThereYetToo(ViewState state, bool isSaid)
+    {
+        var view = Render<StateView>(parameters => parameters
+            .Add(p => p.State, state).Add(p => p.AsOf, "2 Mar 2026 06:42:10").Add(p => p.Empty, "deliver something").Add(p => p.ChildContent, "the page"));
+
+        Assert.Equal(isSaid ? ["As of 2 Mar 2026 06:42:10"] : [], view.FindAll(".as-of").Select(age => age.TextContent));
+    }
+
+    [Fact]
+    public void Old_WhatIsShown_StaysBelowTheWordsAndIsReadAgain()
+    {
+        var loads = 0;
+        var view = Render<StateView>(parameters => parameters
+            .Add(p => p.State, ViewState.Ready).Add(p => p.IsOld, true).Add(p => p.Again, () => loads++).Add(p => p.ChildContent, "the page"));
+        Assert.Contains("what stands here is old", view.Find("[role=alert]").TextContent, StringComparison.Ordinal);
+        Assert.Contains("the page", view.Find(".state").TextContent, StringComparison.Ordinal);
+        view.Find("button").Click();
+
+        Assert.Equal(1, loads);
+    }
+
     private IRenderedComponent<StateView> Draw(ViewState state) => Render<StateView>(parameters => parameters
         .Add(p => p.State, state).Add(p => p.Empty, "deliver something").Add(p => p.ChildContent, "the page"));
 }

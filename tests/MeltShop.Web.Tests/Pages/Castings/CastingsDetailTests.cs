@@ -71,6 +71,7 @@ public sealed class CastingsDetailTests : DemoShopTest
         page.WaitForAssertion(() => Assert.Equal("Fails", page.Find("[data-property=TensileMPa]").GetAttribute("data-standing")));
 
         page.Find("[data-testid=downgrade-open]").Click();
+        HasKeyboard(page);
         page.Find("[data-testid=downgrade-form] [data-field=gradeId] select").Change(
             page.FindAll("[data-testid=downgrade-form] [data-field=gradeId] option").Single(o => o.TextContent == "EN-GJS-400-15").GetAttribute("value"));
         Type(page, "downgrade-form", ("reMarking", "400-15 beside the barred mark"), ("consent", "buyer, letter of 2 March"), ("reason", "too soft for 500-7"), ("password", "not this one"));
@@ -99,6 +100,7 @@ public sealed class CastingsDetailTests : DemoShopTest
         Assert.NotNull(page.Find("[data-property=TensileMPa] [data-testid=remembered]"));
 
         page.Find("[data-testid=correct-piece]").Click();
+        HasKeyboard(page);
         Type(page, "piece-correction", ("wallMm", "25"), ("reason", "read from the drawing"));
         await page.Find("[data-testid=piece-correction]").SubmitAsync();
         page.WaitForAssertion(() => Assert.Empty(page.FindAll("[data-property=TensileMPa] [data-testid=remembered]")));

@@ -17,6 +17,7 @@ public sealed class UnitCardTests : DemoShopTest
         var id = await db.TreatedLadles.Where(l => l.Ordinal == 3).Select(l => l.Id).SingleAsync(Cancellation);
         var page = Render<CastingsDetail>(parameters => parameters.Add(p => p.Id, id));
         await page.InvokeAsync(() => page.WaitForElement("[data-testid=unit-open]", Patience).Click());
+        HasKeyboard(page);
         page.WaitForElement("[data-testid=unit-form]", Patience);
 
         await page.InvokeAsync(() => page.Find("[data-testid=unit-form]").Submit());

@@ -37,19 +37,24 @@ public abstract class MeltingShop : ShopTest
     }
 
     /// <summary>Takes a table away, as a failing disk would.</summary>
-    protected async Task Break(string table)
-    {
-        await using var db = await The<IDbContextFactory<RecordsContext>>().CreateDbContextAsync(Cancellation);
-#pragma warning disable EF1002 // the name of a table cannot be a parameter; it comes from the tests alone
-        await db.Database.ExecuteSqlRawAsync($"ALTER TABLE {table} RENAME TO Gone", Cancellation);
-#pragma warning restore EF1002
-    }
+    protected Task Break(string table) => Rename(table, "Gone");
+
+    /// <summary>Gives the table back.</summary>
+    protected Task Mend(string table) => Rename("Gone", table);
 
     /// <summary>Leaves a material without an analysis, as an older file of records may have it.</summary>
     protected async Task Forget(string code)
     {
         await using var db = await The<IDbContextFactory<RecordsContext>>().CreateDbContextAsync(Cancellation);
         await db.Materials.Where(m => m.Code == code).ExecuteUpdateAsync(set => set.SetProperty(m => m.AnalysisId, (long?)null), Cancellation);
+    }
+
+    private async Task Rename(string table, string name)
+    {
+        await using var db = await The<IDbContextFactory<RecordsContext>>().CreateDbContextAsync(Cancellation);
+#pragma warning disable EF1002 // the name of a table cannot be a parameter; it comes from the tests alone
+        await db.Database.ExecuteSqlRawAsync($"ALTER TABLE {table} RENAME TO {name}", Cancellation);
+#pragma warning restore EF1002
     }
 
     protected async Task Add(string code, MaterialKind kind, decimal price, double? yield, params MaterialPercentInput[] percents)

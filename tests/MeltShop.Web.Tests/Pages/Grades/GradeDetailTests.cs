@@ -38,6 +38,7 @@ public sealed class GradeDetailTests : GradeTest
     {
         var page = Open(Role.Metallurgist);
         page.Find("[data-testid=set-grade]").Click();
+        HasKeyboard(page);
         page.Find("[data-testid=grade-form] [data-field=code] input").Change("");
         await page.Find("[data-testid=grade-form]").SubmitAsync();
         page.WaitForAssertion(() => Assert.Equal("text.missing", page.Find("[data-testid=grade-form] [data-field=code] .field-error").GetAttribute("data-code")), Patience);

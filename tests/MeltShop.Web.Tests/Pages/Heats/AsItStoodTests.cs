@@ -71,6 +71,7 @@ public sealed class AsItStoodTests : HeatTest
     {
         var page = Open(Role.Supervisor);
         await page.InvokeAsync(() => page.Find("[data-testid=correct-heat]").Click());
+        HasKeyboard(page);
         Type(page, "heat-correction", "startedAt", "25");
         Type(page, "heat-correction", "reason", "forgotten to press");
         await page.Find("[data-testid=heat-correction]").SubmitAsync();

@@ -1,5 +1,6 @@
 using Bunit;
 using MeltShop.Records.People;
+using MeltShop.Records.Writing;
 using MeltShop.Web.Pages.Heats;
 using MeltShop.Web.Tests.Texts;
 using MeltShop.Web.Texts;
@@ -40,6 +41,30 @@ public sealed class HeatDetailTests : HeatTest
         page.WaitForState(() => page.FindAll("[data-state=failed]").Count > 0, Patience);
 
         Assert.NotEmpty(page.FindAll("[data-state=failed] button"));
+    }
+
+    [Fact]
+    public async Task Heat_ThatCannotBeReadAgain_StaysWithWhatIsTypedAndSaysThatItIsOld()
+    {
+        var page = Open();
+        Type(page, "temperature-form", "temperatureC", "1487");
+        await Break("Heats");
+        The<ChangeNotices>().Publish(ChangeNotice.Anything);
+        page.WaitForAssertion(() => Assert.Equal("Not up to date", page.Find("[data-state=ready] .notice[role=alert] .notice-heading").TextContent));
+        Assert.Equal("1487", Degrees());
+        Press(page, "Try again");
+        Assert.NotEmpty(page.FindAll("[data-state=ready] .notice[role=alert]"));
+
+        await Mend("Heats");
+        Press(page, "Try again");
+        page.WaitForState(() => page.FindAll(".notice").Count == 0);
+        Assert.Equal("1487", Degrees());
+
+        await Break("Heats");
+        page.Render(parameters => parameters.Add(p => p.HeatId, HeatId + 1)); // another heat is none that is old
+        page.WaitForState(() => page.FindAll("[data-state=failed]").Count > 0);
+
+        string? Degrees() => Field(page, "temperature-form", "temperatureC").QuerySelector("input")!.GetAttribute("value");
     }
 
     [Fact]

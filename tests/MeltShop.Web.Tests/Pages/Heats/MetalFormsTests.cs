@@ -49,6 +49,7 @@ public sealed class MetalFormsTests : HeatTest
         await Bath();
         var page = Open();
         Press(page, "Charge back into the bath");
+        HasKeyboard(page);
         Assert.NotEmpty(page.WaitForElement("[data-testid=back-charge-form] .caution", Patience).TextContent);
         await Hand(page, "back-charge-form");
         page.WaitForAssertion(() => Assert.Equal("choice.missing", Error(page, "back-charge-form", "materialId")), Patience);
@@ -67,6 +68,7 @@ public sealed class MetalFormsTests : HeatTest
         await Bath();
         var page = Open();
         Press(page, "Pour back into the furnace");
+        HasKeyboard(page);
         Type(page, "pour-back-form", "kg", "150");
         Type(page, "pour-back-form", "reason", "from the holding ladle");
         await Hand(page, "pour-back-form");

@@ -5,6 +5,7 @@ using MeltShop.Operations.Laboratory;
 using MeltShop.Records;
 using MeltShop.Records.Heats;
 using MeltShop.Records.Laboratory;
+using MeltShop.Records.Writing;
 using MeltShop.Web.Pages.Heats;
 using Microsoft.EntityFrameworkCore;
 using Element = MeltShop.Metallurgy.Elements.Element;
@@ -241,6 +242,36 @@ public sealed class SampleFormTests : HeatTest
             await using var db = await The<IDbContextFactory<RecordsContext>>().CreateDbContextAsync(Cancellation);
             return await db.Drafts.CountAsync(Cancellation);
         }
+    }
+
+    [Fact]
+    public async Task Typed_WhichCannotBeThrownAway_LiesOnAndSaysSo()
+    {
+        var page = OpenForm();
+        await The<KeepDraft>().Run(Founder, new(page.Find("[data-testid=sample-form]").GetAttribute("data-subject")!, "burns[0].C", "3.61", null), Cancellation);
+        page.WaitForAssertion(() => Assert.Equal("3.61", Cell(page, 0, "C").GetAttribute("value")));
+        await Break("Drafts");
+        Press(page, "Throw away what was typed");
+        Press(page, "Throw it away");
+
+        page.WaitForAssertion(() => Assert.Equal("program.failed", page.Find("[data-testid=throw-away-ask] [data-testid=findings] li").GetAttribute("data-code")));
+        Assert.Equal("3.61", Cell(page, 0, "C").GetAttribute("value"));
+        await Mend("Drafts");
+        Press(page, "Throw it away");
+        page.WaitForState(() => page.FindAll("[data-testid=sample-form]").Count == 0);
+    }
+
+    [Fact]
+    public async Task WhatOthersTyped_UnreadOnce_IsShownAsSoonAsTheyTypeAgain()
+    {
+        await Break("Drafts");
+        var page = OpenForm();
+        The<ChangeNotices>().Publish(new ChangeNotice(ChangeKind.Draft, 0));
+        await Task.Delay(ChangeNotices.Gathering * 4, Cancellation); // read again in vain, on any but the busiest machine
+        await Mend("Drafts");
+        await The<KeepDraft>().Run(Founder, new(page.Find("[data-testid=sample-form]").GetAttribute("data-subject")!, "burns[0].C", "3.61", null), Cancellation);
+
+        page.WaitForAssertion(() => Assert.Equal("3.61", Cell(page, 0, "C").GetAttribute("value")));
     }
 
     private static void Choose(IRenderedComponent<HeatDetail> page, string path, string value) => Field(page, "sample-form", path).QuerySelector("select")!.Change(value);

@@ -81,6 +81,7 @@ public sealed class LaboratoryTests : HeatTest
         var page = Render<InstrumentDetail>(parameters => parameters.Add(p => p.Id, instrument));
         Assert.EndsWith("inside, just now", page.WaitForElement("[data-check=good]", Patience).TextContent, StringComparison.Ordinal);
         await page.InvokeAsync(() => page.Find("[data-testid=check-instrument]").Click());
+        HasKeyboard(page);
         Type(page, "control-form", "[data-cell='0.C']", "3,45");
         await page.InvokeAsync(() => page.Find("[data-testid=control-form]").Submit());
 

@@ -14,6 +14,7 @@ public sealed class AbandonTests : LadleTest
         var id = await Prepared();
         var page = Open(id);
         Press(page, "This ladle will not be tapped");
+        HasKeyboard(page);
         await page.WaitForElement("[data-testid=abandon-form]", Patience).SubmitAsync();
         page.WaitForState(() => page.FindAll("[data-testid=abandon-form] [data-code='text.missing']").Count > 0, Patience);
         Assert.Equal(TreatedLadleState.Prepared, (await Treated(id)).Treated!.State);

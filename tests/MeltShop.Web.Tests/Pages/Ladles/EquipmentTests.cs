@@ -43,6 +43,7 @@ public sealed class EquipmentTests : LadleTest
     {
         var page = Open(Role.Metallurgist);
         await page.InvokeAsync(() => page.Find("[data-ladle=ladle-1000] [data-testid=say-figure]").Click());
+        HasKeyboard(page);
         await page.InvokeAsync(() => page.Find("[data-testid=figure-form] [data-field=kind] select").Change(nameof(LadleFigureKind.HouseMinutes)));
         Type(page, "value", "10");
         Type(page, "least", "11");
