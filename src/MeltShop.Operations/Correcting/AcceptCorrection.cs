@@ -1,6 +1,7 @@
 using System.Text.Json.Serialization;
 using MeltShop.Charging.Problems;
 using MeltShop.Metallurgy;
+using MeltShop.Metallurgy.Chain;
 using MeltShop.Operations.Checking;
 using MeltShop.Operations.Heats;
 using MeltShop.Operations.Storing;
@@ -55,6 +56,10 @@ public sealed class AcceptCorrection(Recorder recorder, TimeProvider time, Corre
         var heat = await writing.Db.LockedHeat(command.HeatId, cancellation);
         if (heat is null) return Refuse("heatId", "heat.unknown");
         if (!heat.IsInFurnace()) return Refuse("heatId", "state.wrong", heat.State.ToString());
+        // What came between the solution and the lock.
+        var bath = await BathNow.Load(writing.Db, heat, cancellation);
+        if (bath?.SampleId != command.SampleId) return Refuse("sampleId", "sample.notLast");
+        if (!IsAs(bath.Metal, solution.Facts!.Bath.Metal)) return Refuse("", "correction.moved");
 
         var correction = new BathCorrection
         {
@@ -74,4 +79,8 @@ public sealed class AcceptCorrection(Recorder recorder, TimeProvider time, Corre
         await writing.Db.SaveChangesAsync(cancellation);
         return Done(correction.Id, new ChangeNotice(ChangeKind.Heat, heat.Id));
     }
+
+    // To the last digits of a sum.
+    private static bool IsAs(Metal now, Metal then) => Math.Abs(now.Kg - then.Kg) < 1e-6
+        && now.Analysis.Elements.Union(then.Analysis.Elements).All(e => Math.Abs(now.Analysis.OrZero(e) - then.Analysis.OrZero(e)) < 1e-9);
 }

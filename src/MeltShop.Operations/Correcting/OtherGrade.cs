@@ -1,3 +1,4 @@
+using MeltShop.Metallurgy.Elements;
 using MeltShop.Records.Reading.Grades;
 using MeltShop.Records.Reading.Orders;
 
@@ -8,10 +9,16 @@ namespace MeltShop.Operations.Correcting;
 /// <param name="Cost">At the yard's prices.</param>
 /// <param name="Minutes">To bring the bath back to its temperature at rated power; null where the heat of an addition is not known.</param>
 /// <param name="Orders">Open orders of the grade that still need metal, the nearest due first.</param>
-/// <param name="IsSmaller">It takes less handled than the correction to the heat's own grade does, or that one cannot be reached.</param>
+/// <param name="IsSmaller">
+/// By the goal that was chosen it takes less handled than the correction to the heat's own grade does, or that one cannot be reached; null where nobody knows, for
+/// the search for the own one came to no end.
+/// </param>
 /// <param name="PlannedKg">Metal of this grade that is planned and not started, kg.</param>
-public sealed record OtherGrade(GradeView Grade, double Kg, double Cost, double? Minutes, IReadOnlyList<OrderView> Orders, double PlannedKg, bool IsSmaller)
+public sealed record OtherGrade(GradeView Grade, double Kg, double Cost, double? Minutes, IReadOnlyList<OrderView> Orders, double PlannedKg, bool? IsSmaller)
 {
+    /// <summary>What its window asks for and was not measured: it counts as 0.</summary>
+    public IReadOnlyList<Element> AssumedZero { get; init; } = [];
+
     /// <summary>
     /// Those that can be reached, and the codes of those of which the search came to no end: first what takes less than the heat's own grade, of that what is
     /// ordered, then what is planned, of each the cheapest first.
@@ -32,11 +39,14 @@ public sealed record OtherGrade(GradeView Grade, double Kg, double Cost, double?
             var kg = Handled(proposal);
             reached.Add(new(
                 grade, kg, proposal.Cost, proposal.Minutes, [.. facts.View.ToPour.Where(order => order.GradeId == grade.Id)],
-                facts.View.PlannedKg.GetValueOrDefault(grade.Id), IsSmaller: kg == 0 || kg < ownKg));
+                facts.View.PlannedKg.GetValueOrDefault(grade.Id), kg == 0 ? true : ownKg is { } own ? kg < own : null)
+            {
+                AssumedZero = proposal.Plan.Plan.AssumedZero,
+            });
         }
 
         return new(
-            [.. reached.OrderBy(r => !r.IsSmaller).ThenBy(r => r.Orders.Count == 0).ThenBy(r => r.PlannedKg == 0).ThenBy(r => r.Cost).ThenBy(r => r.Kg)], notDecided);
+            [.. reached.OrderBy(r => r.IsSmaller switch { true => 0, null => 1, false => 2 }).ThenBy(r => r.Orders.Count == 0).ThenBy(r => r.PlannedKg == 0).ThenBy(r => r.Cost).ThenBy(r => r.Kg)], notDecided);
     }
 
     /// <summary>What the heat's own grade takes: more than anything where it cannot be reached, null where the search came to no end.</summary>

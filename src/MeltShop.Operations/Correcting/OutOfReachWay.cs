@@ -45,10 +45,12 @@ public sealed record OutOfReachWay(WayIn Way, double TapOffKg, double AddedKg, d
         ArgumentNullException.ThrowIfNull(choice);
         var least = choice with { Goal = CorrectionGoal.Kilograms, LeastAdditionKg = null, NearnessPrice = null };
         if (CorrectionQuestion.Build(facts, least).Problem is not { } problem) return new([], []);
+        // From the windows anew: the rows of a quantity that is not linear are made for its margin.
+        var bare = facts.View.Grade with { Windows = [.. facts.View.Grade.Windows.Select(w => w with { Margin = 0 })] };
         var notDecided = new List<WayIn>();
         OutOfReachWay?[] ways =
         [
-            Way(WayIn.LessMargin, problem with { Limits = [.. problem.Limits.Select(l => l with { Margin = 0 })] }),
+            Way(WayIn.LessMargin, CorrectionQuestion.Build(facts, least, bare).Problem ?? problem),
             Way(WayIn.TapOff, problem with { MaxTapOffKg = MostTappedShare * problem.Bath.Kg, TapOffCostPerTonne = TapOffWeight }),
             Way(WayIn.MoreRoom, problem with { CapacityKg = null }),
             Way(WayIn.MoreStock, problem with { Additions = [.. problem.Additions.Select(a => a with { AvailableKg = null })] }),

@@ -7,7 +7,7 @@ namespace MeltShop.Operations.Laboratory;
 /// <summary>How many heats were inside the furnace window with their first coin.</summary>
 /// <param name="Hits">All of the window measured and inside.</param>
 /// <param name="Judged">Heats whose first coin could be held against the whole window.</param>
-/// <param name="Unjudged">Heats whose first coin lacked something that the window asks for.</param>
+/// <param name="Unjudged">Heats whose first coin lacked something that the window asks for, or read below detection what decides it.</param>
 public sealed record FirstSampleHits(int Hits, int Judged, int Unjudged)
 {
     /// <summary>Share of the judged ones, %; null where there is none.</summary>
@@ -23,8 +23,11 @@ public sealed record FirstSampleHits(int Hits, int Judged, int Unjudged)
         var (hits, judged, unjudged) = (0, 0, 0);
         foreach (var first in firsts)
         {
-            var verdicts = byId.TryGetValue(first.GradeId, out var grade) ? WindowVerdict.Of(Then(grade, first.At, changes), first.Means) : [];
-            if (verdicts.Count == 0 || verdicts.Any(v => v.Standing is WindowStanding.NotMeasured or WindowStanding.NotJudged)) unjudged++;
+            List<GradeWindow> windows = byId.TryGetValue(first.GradeId, out var grade) ? [.. Then(grade, first.At, changes)] : [];
+            var verdicts = WindowVerdict.Of(windows, first.Means);
+            var without = WindowVerdict.Of(windows, first.Unseen.Aggregate(first.Means, (means, element) => means.With(element, 0)));
+            if (verdicts.Count == 0 || verdicts.Any(v => v.Standing is WindowStanding.NotMeasured or WindowStanding.NotJudged)
+                || !verdicts.Select(v => v.Standing).SequenceEqual(without.Select(v => v.Standing))) unjudged++;
             else
             {
                 judged++;

@@ -102,7 +102,7 @@ public sealed record QuantityJudgement(WindowView Window, double? Value, double?
     private static double Unseen(IReadOnlyDictionary<Element, double> terms, SampleView sample)
     {
         var readings = sample.Burns.Where(b => !b.SetAside).SelectMany(b => b.Readings).ToLookup(r => r.Element);
-        return terms.Sum(term => readings[term.Key].Where(r => r.BelowDetection).Sum(r => r.Percent) * term.Value / Math.Max(1, readings[term.Key].Count()));
+        return terms.Where(term => double.IsFinite(term.Value)).Sum(term => readings[term.Key].Where(r => r.BelowDetection).Sum(r => r.Percent) * term.Value / Math.Max(1, readings[term.Key].Count()));
     }
 
     private static double ToLimit(double value, WindowView window) =>
@@ -118,13 +118,14 @@ public sealed record QuantityJudgement(WindowView Window, double? Value, double?
             squares += factor * factor * one * one;
         }
 
-        return Math.Sqrt(squares);
+        // Beside the end of a formula's range there is no slope.
+        return double.IsFinite(squares) ? Math.Sqrt(squares) : null;
     }
 
-    /// <summary>Half the 95 % interval of the mean, from the scatter of the burns themselves.</summary>
+    /// <summary>Half the 95 % interval of the mean, from the scatter of the burns themselves; null where the formula says nothing of one of them.</summary>
     private static double? Interval(List<double> values)
     {
-        if (values.Count < FewestBurns) return null;
+        if (values.Count < FewestBurns || !values.TrueForAll(double.IsFinite)) return null;
         var mean = values.Average();
         var deviation = Math.Sqrt(values.Sum(value => (value - mean) * (value - mean)) / (values.Count - 1));
         return StudentT.UpperQuantile(Tail, values.Count - 1) * deviation / Math.Sqrt(values.Count);

@@ -136,6 +136,29 @@ public sealed class AcceptCorrectionTests
         Assert.True(outcome.Succeeded);
     }
 
+    /// <summary>Both wait for the row of the heat, the other one first: the correction was solved before it and is written after it.</summary>
+    [Theory]
+    [InlineData(true, "sampleId", "sample.notLast")]
+    [InlineData(false, "", "correction.moved")]
+    public async Task Correction_WhileASampleOrAWeighingComes_IsNotKeptForTheBathOfBefore(bool isSample, string path, string code)
+    {
+        await using var shop = await Shop.Open(RecordsProvider.Postgres);
+        var (heat, sample) = await Low(shop);
+        var seen = await Seen(shop, heat);
+        shop.Clock.Advance(1);
+        await using var db = shop.Db();
+        await using var gate = await db.Database.BeginTransactionAsync(Soon);
+        await db.Database.ExecuteSqlAsync($"""SELECT 1 FROM "Heats" FOR UPDATE""", Soon);
+        Task other = isSample ? shop.Sample(heat, SampleKind.Bath, ("C", 3.45), ("Si", 1.25), ("Mn", 0.3)) : shop.WeighIn(heat, shop.SteelId, 50, intoBath: true);
+        await shop.Waiting(1);
+        var accepted = shop.Get<AcceptCorrection>().Run(shop.Melter, new(Guid.NewGuid(), shop.Now, heat.Id, sample, new(1450), seen), Soon);
+        await shop.Waiting(2);
+        await gate.RollbackAsync(Soon);
+
+        await other;
+        Assert.Equal((path, code), Assert.Single((await accepted).Findings) is var finding ? (finding.Path, finding.Code) : default);
+    }
+
     /// <summary>What the page of the correction shows for a bath of 1450 °C.</summary>
     private static async Task<SeenCorrection> Seen(Shop shop, Heat heat)
     {

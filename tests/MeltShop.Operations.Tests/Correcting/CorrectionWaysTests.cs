@@ -178,6 +178,51 @@ public sealed class CorrectionWaysTests
         async Task<long> Take(OrderInput order) => (await Shop.Do(shop.Get<TakeOrder>(), shop.Supervisor, new(Guid.NewGuid(), shop.Now, order))).Value;
     }
 
+    /// <summary>Copper and titanium were not measured: the window that asks for them is not known to be met.</summary>
+    [Fact]
+    public async Task OtherGrades_ThatAskForWhatWasNotMeasured_SayThatItCountsAsZero()
+    {
+        await using var shop = await Shop.Open(RecordsProvider.Sqlite);
+        foreach (var (code, most) in new[] { ("clean", (double?)0.1), ("plain", null) })
+        {
+            await Shop.Do(shop.Get<AddGrade>(), shop.Metallurgist, new(
+                Guid.NewGuid(), shop.Now, code, IronFamily.Grey, "invented for a test", [new(WindowStage.Furnace, "C", 3.3, null, 3.5), .. most is { } cu ? new GradeWindowInput[] { new(WindowStage.Furnace, "Cu", null, null, cu) } : []], null));
+        }
+
+        var others = OtherGrade.Of(await Facts(shop, 1500, ("C", 3.40), ("Si", 1.2), ("Mn", 0.3)), new(1450), Soon).Found;
+
+        var (clean, plain) = (others.Single(other => other.Grade.Code == "clean"), others.Single(other => other.Grade.Code == "plain"));
+        Assert.Equal((0d, "Cu"), (clean.Kg, string.Join(", ", clean.AssumedZero)));
+        Assert.Empty(plain.AssumedZero);
+    }
+
+    /// <summary>Where nobody knows what the heat's own grade takes, nobody knows what takes less; what takes nothing does.</summary>
+    [Fact]
+    public async Task OtherGrades_WhereTheOwnOneHasNoProvenCorrection_AreNotComparedWithIt()
+    {
+        await using var shop = await Shop.Open(RecordsProvider.Sqlite);
+        var facts = await Facts(shop, 1500, ("C", 3.40), ("Si", 1.2), ("Mn", 0.3));
+        var unknown = facts with { View = facts.View with { Grade = facts.View.Grade with { Windows = [] } } };
+
+        Assert.Null(Assert.Single(OtherGrade.Of(unknown, new(1450), Soon).Found).IsSmaller);
+        Assert.False(Assert.Single(OtherGrade.Of(facts, new(1450), Soon).Found).IsSmaller);
+    }
+
+    // Sc = 3.6 / (4.23 − 1.5 / 3) = 0.965: inside 0.90 to 0.97, not by the margin of 0.02, and without steel nothing lowers it.
+    [Fact]
+    public async Task Bath_InsideACurvedWindowAndNotByItsMargin_SaysThatTheMarginIsWhatBarsIt()
+    {
+        await using var shop = await Shop.Open(RecordsProvider.Sqlite);
+        var facts = await Facts(shop, 1500, ("C", 3.6), ("Si", 1.5), ("Mn", 0.3));
+        var curved = facts with { View = facts.View with { Grade = facts.View.Grade with { Windows = [new(WindowStage.Furnace, "Sc", 0.90, null, 0.97, 0.02)] } } };
+        var choice = new CorrectionChoice(1450, LeftOut: ["steel"]);
+        Assert.True(Propose(curved, choice).IsImpossible);
+
+        var way = OutOfReachWay.Of(curved, choice, Soon).Found.Single(w => w.Way == WayIn.LessMargin);
+
+        Assert.Equal((0, 0), (way.AddedKg, way.TapOffKg));
+    }
+
     private static async Task<CorrectionFacts> Facts(Shop shop, double steelKg, params (string Element, double Percent)[] sample)
     {
         var heat = await shop.StartHeat();

@@ -51,6 +51,17 @@ public sealed class FirstSampleHitsTests
         Assert.Equal(0, FirstSampleHits.Of([coin], [Grade], [change with { Stage = WindowStage.Poured }, change with { GradeId = 2 }]).Percent);
     }
 
+    /// <summary>Silicon of less than 1.61 may be inside its most of 1.60 or not; of less than 1.59 it is, and its grade asks for no least.</summary>
+    [Fact]
+    public void Percent_OfAReadingBelowDetection_CountsTheHeatOnlyWhereThatDecides()
+    {
+        var over = First(("C", 3.65), ("Si", 1.61)) with { Unseen = [Element.Si] };
+
+        Assert.Equal(new FirstSampleHits(0, 0, 1), FirstSampleHits.Of([over], [Grade], []));
+        Assert.Equal(new FirstSampleHits(1, 1, 0), FirstSampleHits.Of([First(("C", 3.65), ("Si", 1.59)) with { Unseen = [Element.Si] }], [Grade], []));
+        Assert.Equal(new FirstSampleHits(0, 1, 0), FirstSampleHits.Of([over with { Unseen = [] }], [Grade], []));
+    }
+
     private static FirstSample First(params (string Element, double Percent)[] means) =>
-        new(1, 1, DateTimeOffset.UnixEpoch, Analysis.Of(means.Select(m => KeyValuePair.Create(Element.Parse(m.Element), m.Percent))));
+        new(1, 1, 1, DateTimeOffset.UnixEpoch, Analysis.Of(means.Select(m => KeyValuePair.Create(Element.Parse(m.Element), m.Percent))));
 }

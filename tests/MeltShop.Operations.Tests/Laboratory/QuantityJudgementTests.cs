@@ -117,6 +117,31 @@ public sealed class QuantityJudgementTests
         static QuantityStanding Standing(SampleView sample) => QuantityJudgement.Of(sample, Grade("C", 3.50, 3.70)).Single(q => q.Window.Stage == QuantityJudgement.StageOf(sample.Kind)).Standing;
     }
 
+    /// <summary>C + Si/4 are 4.30, 4.33 and 4.36: the liquidus of the mean lies under 1150 °C, and of the last burn the formula, which ends at 4.34, says nothing.</summary>
+    [Fact]
+    public void Liquidus_WhereABurnLiesBeyondItsFormula_IsJudgedByTheMeanAlone()
+    {
+        var coin = Sample([3.90, 3.93, 3.96], null) with
+        {
+            Burns = [.. new[] { 3.90, 3.93, 3.96 }.Select((c, i) => new BurnView(i + 1, false, null, [new(Element.C, c, false, ""), new(Element.Si, 1.6, false, ""), new(Element.P, 0, false, "")]))],
+            Means = [new(Element.C, 3.93, 3), new(Element.Si, 1.6, 3), new(Element.P, 0, 3)],
+        };
+        var judged = Assert.Single(QuantityJudgement.Of(coin, [new WindowView(WindowStage.Furnace, "liquidusC", 1150, null, 1170, 0)]));
+
+        Assert.InRange(judged.Value!.Value, 1145, 1149.9);
+        Assert.Equal((null, QuantityStanding.Low), (judged.Width, judged.Standing));
+    }
+
+    /// <summary>At C + Si/4 = 4.33999, a hair before the end of the formula, no slope is known on its far side.</summary>
+    [Fact]
+    public void Liquidus_AHairBeforeTheEndOfItsFormula_HasNoWidthThatIsNoNumber()
+    {
+        var judged = Assert.Single(QuantityJudgement.Of(Coin((Element.C, 3.93999), (Element.Si, 1.6), (Element.P, 0)), [new WindowView(WindowStage.Furnace, "normalStrengthMPa", 1, null, 2, 0), new WindowView(WindowStage.Furnace, "liquidusC", 1150, null, 1170, 0)]), q => q.Window.Quantity == "liquidusC");
+
+        Assert.True(judged.Width is null or >= 0, $"{judged.Width}");
+        Assert.Equal(QuantityStanding.Low, judged.Standing);
+    }
+
     /// <summary>A reading of less than 0.05 % may be anything from 0 up to it.</summary>
     [Theory]
     [InlineData(null, 0.04, QuantityStanding.TooClose)]

@@ -65,6 +65,16 @@ public sealed class RecoveryStageTests
         Assert.Equal(Carbon, (await shop.Get<YardPage>().Material(shop.CarburiserId, Soon))!.AsWithTheCharge());
     }
 
+    [Theory]
+    [MemberData(nameof(Shop.Databases), MemberType = typeof(Shop))]
+    public async Task Carburiser_OfWhichNobodySaidARecovery_IsMarkedToo(RecordsProvider provider)
+    {
+        await using var shop = await Shop.Open(provider);
+
+        Assert.Equal(Carbon, (await Material(shop, new("C", 98))).AsWithTheCharge());
+        Assert.Empty((await shop.Get<YardPage>().Material(shop.SteelId, Soon))!.AsWithTheCharge()); // scrap brings what it is made of
+    }
+
     // 0.6 → 1.2 % C of 5000 kg takes 30 kg of carbon: 34.0 kg of a pure carburiser at 90 % less what its 98 % lack, and a fifth more where only 75 % arrive (90/75 = 1.2).
     [Fact]
     public void Carburiser_AddedLate_TakesAFifthMoreThanInTheCharge()

@@ -3,8 +3,8 @@ using MeltShop.Metallurgy.Statistics;
 namespace MeltShop.Records.Reading.Laboratory;
 
 /// <summary>
-/// The control chart of a trend of one grade in one furnace. The first coin of each heat counts, since later ones are of a bath that was
-/// corrected by the first.
+/// The control chart of a trend of one grade in one furnace. The first coin of each heat counts, of treated iron of each ladle, since later
+/// ones are of a bath that was corrected by the first.
 /// </summary>
 /// <param name="Firsts">In order of time.</param>
 /// <param name="Limits">Null where there are too few.</param>
@@ -16,7 +16,7 @@ public sealed record TrendControl(IReadOnlyList<TrendPoint> Firsts, ControlLimit
     public static TrendControl Of(IReadOnlyList<TrendPoint> points, IReadOnlySet<RunRule> rules)
     {
         ArgumentNullException.ThrowIfNull(points);
-        var firsts = points.DistinctBy(p => p.HeatId).ToList();
+        var firsts = points.Where(p => p.IsFirst).ToList();
         var values = firsts.ConvertAll(p => p.Percent);
         var limits = firsts.Count < ControlSeries.Baseline ? null : ControlLimits.FromIndividuals(values);
         return new(firsts, limits, (limits is null ? [] : RunRules.Find(values, limits, rules)).ToLookup(s => firsts[s.Result].SampleId, s => s.Rule));

@@ -32,11 +32,14 @@ public sealed class TrendPage(IDbContextFactory<RecordsContext> contexts)
         var corrected = (await db.Samples.Where(s => s.SupersedesId != null && ids.Contains(s.SupersedesId.Value)).Select(s => s.SupersedesId!.Value).ToListAsync(ct)).ToHashSet();
         var names = await db.Instruments.ToDictionaryAsync(i => i.Id, i => i.Name, ct);
         var firsts = await Firsts(db, shown.ToDictionary(h => h.Id, h => h.GradeId), ct);
-        var standing = points.Where(p => !corrected.Contains(p.SampleId)).Select(p => p with { Instrument = names.GetValueOrDefault(p.InstrumentId) }).ToList();
+        var first = filter.Treated ? await FirstsOfLadles(db, shown.ConvertAll(h => h.Id), ct) : firsts.Select(f => f.SampleId).ToHashSet();
+        var standing = points.Where(p => !corrected.Contains(p.SampleId))
+            .Select(p => p with { Instrument = names.GetValueOrDefault(p.InstrumentId), IsFirst = first.Contains(p.SampleId) }).ToList();
+        long[] chosen = filter.InstrumentId is { } asked && (asked == TrendFilter.NoInstrument || names.ContainsKey(asked)) ? [asked] : [];
         return new(
             [.. standing.Where(p => filter.InstrumentId is not { } one || p.InstrumentId == one).OrderBy(p => p.At).ThenBy(p => p.SampleId)],
             firsts,
-            [.. standing.Select(p => new TrendInstrument(p.InstrumentId, p.Instrument)).Distinct().OrderBy(i => i.Name, StringComparer.Ordinal)],
+            [.. standing.Select(p => p.InstrumentId).Union(chosen).Select(id => new TrendInstrument(id, names.GetValueOrDefault(id))).OrderBy(i => i.Name, StringComparer.Ordinal)],
             firsts.Count == 0 ? [] : await WindowChanges.Since(db, firsts[0].At, ct),
             fits < heats.Count ? new(shown[^1].StartedAt, shown[^1].Id) : null);
     }
@@ -45,15 +48,30 @@ public sealed class TrendPage(IDbContextFactory<RecordsContext> contexts)
     {
         var heats = grades.Keys.ToList();
         var samples = await db.InForce<Sample>().Where(s => heats.Contains(s.HeatId) && s.Kind == SampleKind.Bath && s.Means.Count > 0)
-            .Select(s => new { s.Id, s.HeatId, s.ObservedAt, s.GreyFracture }).ToListAsync(ct);
+            .Select(s => new
+            {
+                s.Id, s.HeatId, s.ObservedAt,
+                TellsCarbon = !s.GreyFracture || db.Instruments.Any(i => i.Id == s.InstrumentId && i.Kind == InstrumentKind.Combustion),
+                Unseen = s.Burns.Where(b => !b.SetAside).SelectMany(b => b.Readings).Where(r => r.BelowDetection).Select(r => r.Element).ToList(),
+            }).ToListAsync(ct);
         var firsts = samples.GroupBy(s => s.HeatId).Select(g => g.MinBy(s => (s.ObservedAt, s.Id))!).ToList();
         var ids = firsts.ConvertAll(s => s.Id);
         var means = (await db.SampleMeans.AsNoTracking().Where(m => ids.Contains(m.SampleId)).ToListAsync(ct)).ToLookup(m => m.SampleId);
         return
         [
             .. firsts.OrderBy(s => s.ObservedAt).Select(s => new FirstSample(
-                s.HeatId, grades[s.HeatId], s.ObservedAt,
-                Analysis.Of(means[s.Id].Where(m => !s.GreyFracture || m.Element != Element.C).Select(m => KeyValuePair.Create(m.Element, m.Percent))))),
+                s.Id, s.HeatId, grades[s.HeatId], s.ObservedAt,
+                Analysis.Of(means[s.Id].Where(m => s.TellsCarbon || m.Element != Element.C).Select(m => KeyValuePair.Create(m.Element, m.Percent))))
+            {
+                Unseen = s.Unseen,
+            }),
         ];
+    }
+
+    private static async Task<HashSet<long>> FirstsOfLadles(RecordsContext db, List<long> heats, CancellationToken ct)
+    {
+        var samples = await db.InForce<Sample>().Where(s => heats.Contains(s.HeatId) && SampleKinds.Treated.Contains(s.Kind) && s.Means.Count > 0)
+            .Select(s => new { s.Id, s.TreatedLadleId, s.ObservedAt }).ToListAsync(ct);
+        return [.. samples.GroupBy(s => s.TreatedLadleId).Select(g => g.MinBy(s => (s.ObservedAt, s.Id))!.Id)];
     }
 }

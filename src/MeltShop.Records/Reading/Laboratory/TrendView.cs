@@ -24,7 +24,15 @@ public sealed record TrendView(IReadOnlyList<TrendPoint> Points, IReadOnlyList<F
 /// <param name="Id"><see cref="TrendFilter.NoInstrument"/> where nobody said which.</param>
 public sealed record TrendInstrument(long Id, string? Name);
 
-public sealed record TrendPoint(long SampleId, long HeatId, string HeatNumber, DateTimeOffset At, SampleKind Kind, string? Coin, double Percent, long InstrumentId, string? Instrument);
+public sealed record TrendPoint(long SampleId, long HeatId, string HeatNumber, DateTimeOffset At, SampleKind Kind, string? Coin, double Percent, long InstrumentId, string? Instrument)
+{
+    /// <summary>The first coin of its heat, of treated iron of its ladle, whoever read it and whatever it lacks: the iron was not corrected by another one before it.</summary>
+    public bool IsFirst { get; init; }
+}
 
-/// <param name="Means">By element; without the carbon of a grey coin.</param>
-public sealed record FirstSample(long HeatId, long GradeId, DateTimeOffset At, Analysis Means);
+/// <param name="Means">By element, below detection as the limit of detection; without the carbon that a spark read of a grey coin.</param>
+public sealed record FirstSample(long SampleId, long HeatId, long GradeId, DateTimeOffset At, Analysis Means)
+{
+    /// <summary>Read below detection by a burn that counts: may be anything down to 0.</summary>
+    public IReadOnlyList<Element> Unseen { get; init; } = [];
+}

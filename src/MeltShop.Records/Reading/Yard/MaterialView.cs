@@ -53,8 +53,12 @@ public sealed record MaterialView(
         RecoveryPercent = Percents.Where(p => p.RecoveryAt(stage) is not null).ToDictionary(p => p.Element, p => p.RecoveryAt(stage)!.Value),
     };
 
-    /// <summary>Elements that are reckoned into the bath with the recovery of the charge, as nobody said another.</summary>
-    public IReadOnlyList<Element> AsWithTheCharge() => [.. Percents.Where(p => p is { RecoveryPercent: not null, BathRecoveryPercent: null, Percent: > 0 }).Select(p => p.Element)];
+    /// <summary>Elements that are reckoned into the bath with the recovery of the charge, as nobody said another; of an alloy or a carburiser also where nobody said that one.</summary>
+    public IReadOnlyList<Element> AsWithTheCharge() =>
+    [
+        .. Percents.Where(p => p is { BathRecoveryPercent: null, Percent: > 0 } && (p.RecoveryPercent is not null || Kind is MaterialKind.FerroAlloy or MaterialKind.Carburiser))
+            .Select(p => p.Element),
+    ];
 
     /// <summary>Standard deviations of the percents that have one, percentage points.</summary>
     public IReadOnlyDictionary<Element, double> Spreads() =>

@@ -1,5 +1,6 @@
 using MeltShop.Charging.Plans;
 using MeltShop.Metallurgy.Route;
+using MeltShop.Records.Reading.Grades;
 using MeltShop.Web.Components.Limits;
 using Microsoft.Extensions.Localization;
 
@@ -12,7 +13,9 @@ public static class ClashText
     /// <param name="names">Names of quantities.</param>
     /// <param name="clash">What clashes.</param>
     /// <param name="yard">Names of kinds; needed where kinds may clash.</param>
-    public static string Of(IStringLocalizer<Texts.Charge> text, IStringLocalizer<Texts.Limits> names, Conflict clash, IStringLocalizer<Texts.Yard>? yard = null)
+    /// <param name="window">What the grade says of the quantity, where the bound is of its window: that of a quantity which is not linear holds the margin already.</param>
+    public static string Of(
+        IStringLocalizer<Texts.Charge> text, IStringLocalizer<Texts.Limits> names, Conflict clash, IStringLocalizer<Texts.Yard>? yard = null, WindowView? window = null)
     {
         ArgumentNullException.ThrowIfNull(text);
         ArgumentNullException.ThrowIfNull(clash);
@@ -32,6 +35,15 @@ public static class ClashText
         var name = QuantityText.Name(names, clash.Quantity);
         var limit = QuantityText.Show(clash.Quantity, Told(clash.Limit) ?? 0);
         var bound = text[clash.Bound == "min" ? "Least" : "Most"].Value;
+        if (window is { Margin: > 0 and var margin } && WindowQuantity.Find(clash.Quantity) is { Line: null } && (clash.Bound == "min" ? window.Least : window.Most) is { } whole)
+        {
+            var asked = QuantityText.Show(clash.Quantity, whole);
+            var inside = QuantityText.Show(clash.Quantity, margin);
+            return clash.Nearest is { } reached
+                ? text["ClashWithMargin", name, bound, asked, inside, QuantityText.Show(clash.Quantity, Told(reached)!.Value, Told(clash.Limit))]
+                : text["ClashWithMarginUnknown", name, bound, asked, inside];
+        }
+
         return clash.Nearest is { } nearest
             ? text[IsInside(clash, nearest) ? "ClashMargin" : "Clash", name, bound, limit, QuantityText.Show(clash.Quantity, Told(nearest)!.Value, Told(clash.Limit))]
             : text["ClashUnknown", name, bound, limit];

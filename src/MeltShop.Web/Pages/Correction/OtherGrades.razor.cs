@@ -23,7 +23,9 @@ public sealed partial class OtherGrades
     [Parameter, EditorRequired]
     public EventCallback Look { get; set; }
 
-    private OtherGrade? FirstLarger => Found?.Found.FirstOrDefault(other => !other.IsSmaller);
+    private OtherGrade? FirstLarger => Found?.Found.FirstOrDefault(other => other.IsSmaller == false);
+
+    private OtherGrade? FirstUnknown => Found?.Found.FirstOrDefault(other => other.IsSmaller is null);
 
     private string Words(OtherGrade other) => other.Kg == 0
         ? Text["MeetsAlready"]

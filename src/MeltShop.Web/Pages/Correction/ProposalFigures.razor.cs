@@ -1,4 +1,5 @@
 using MeltShop.Charging.Plans;
+using MeltShop.Metallurgy.Elements;
 using MeltShop.Metallurgy.Route;
 using MeltShop.Operations.Charging;
 using MeltShop.Operations.Correcting;
@@ -27,12 +28,18 @@ public sealed partial class ProposalFigures
 
     /// <summary>The bath keeps every limit as it is; a quantity that needs what was not measured is not known to.</summary>
     private bool IsInside => Plan.Plan.Told().All(limit =>
-        WindowQuantity.Find(limit.Quantity) is { } quantity && quantity.Missing(Facts.Bath.Metal.Analysis).Count == 0
-        && quantity.Value(Facts.Bath.Metal.Analysis) is var value && !(value < limit.Min) && !(value > limit.Max));
+        WindowQuantity.Find(limit.Quantity) is { } quantity && quantity.Missing(Facts.Bath.Metal.Analysis).Count == 0 && quantity.IsMeantFor(Facts.Bath.Metal.Analysis)
+        && quantity.Value(Facts.Bath.Metal.Analysis) is var value && !(value < Window(limit).Least) && !(value > Window(limit).Most));
 
     /// <summary>Elements of an addition whose recovery into the bath nobody said; null where there is none.</summary>
     private string? AsWithTheCharge(string code) =>
         Facts.View.Materials.FirstOrDefault(material => material.Code == code)?.AsWithTheCharge() is { Count: > 0 } elements ? string.Join(", ", elements) : null;
 
-    private double? Aim(LimitOutcome limit) => Facts.View.Grade.At(WindowStage.Furnace).FirstOrDefault(window => window.Quantity == limit.Quantity)?.Aim;
+    /// <summary>Measured in the bath and without a window.</summary>
+    private IEnumerable<KeyValuePair<Element, double>> Others => Plan.Plan.Analysis.Where(one =>
+        one.Key != Element.Fe && Facts.Bath.Metal.Analysis.Has(one.Key) && Plan.Plan.Limits.All(limit => limit.Quantity != one.Key.Symbol));
+
+    /// <summary>The window as the grade says it: the rows of a quantity that is not linear hold its margin already.</summary>
+    private Bounds Window(LimitOutcome limit) => Facts.View.Grade.At(WindowStage.Furnace).FirstOrDefault(one => one.Quantity == limit.Quantity) is { } said
+        ? new(said.Least, said.Aim, said.Most) : new(limit.Min, null, limit.Max);
 }

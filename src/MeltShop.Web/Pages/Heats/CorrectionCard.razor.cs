@@ -1,8 +1,5 @@
-using MeltShop.Metallurgy.Elements;
 using MeltShop.Web.Components.Entries;
 using MeltShop.Web.Components.Fields;
-using MeltShop.Web.Components.Limits;
-using MeltShop.Web.Components.Reading;
 using MeltShop.Web.Pages.Charge;
 using Microsoft.AspNetCore.Components;
 
@@ -25,11 +22,14 @@ public sealed partial class CorrectionCard
 
     private CorrectionTask? Latest { get; set; }
 
-    protected override void OnParametersSet() =>
-        Latest = Screen.Heat.Corrections.LastOrDefault(c => !c.Origin.IsCorrected) is { } last ? CorrectionTask.Of(last, Screen.Heat, Screen.Yard) : null;
+    /// <summary>The latest first.</summary>
+    private IReadOnlyList<CorrectionTask> Earlier { get; set; } = [];
 
-    private static string Shown(PredictedValue of, double value) =>
-        Element.TryParse(of.Quantity, out var element) ? PercentText.Show(element, value) : QuantityText.Show(of.Quantity, value);
+    protected override void OnParametersSet()
+    {
+        var tasks = Screen.Heat.Corrections.Where(c => !c.Origin.IsCorrected).Select(c => CorrectionTask.Of(c, Screen.Heat, Screen.Yard)).Reverse().ToList();
+        (Latest, Earlier) = (tasks.FirstOrDefault(), [.. tasks.Skip(1)]);
+    }
 
     private void Open(WeighingRow line)
     {

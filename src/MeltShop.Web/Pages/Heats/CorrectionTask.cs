@@ -5,6 +5,7 @@ using MeltShop.Operations.Correcting;
 using MeltShop.Operations.Storing;
 using MeltShop.Records.Heats;
 using MeltShop.Records.Laboratory;
+using MeltShop.Records.Reading;
 using MeltShop.Records.Reading.Heats;
 using MeltShop.Records.Reading.Laboratory;
 using MeltShop.Records.Reading.Yard;
@@ -17,7 +18,7 @@ namespace MeltShop.Web.Pages.Heats;
 /// <param name="TapOffKg">To be tapped off first, kg.</param>
 /// <param name="TappedOffKg">What has left the furnace since, pigged or tapped, kg.</param>
 /// <param name="Predicted">The bath that the correction promised.</param>
-/// <param name="Sample">The first bath sample in force since; null where none was taken.</param>
+/// <param name="Sample">The first bath sample in force since and before the next correction; null where none was taken.</param>
 public sealed record CorrectionTask(
     BathCorrectionView Correction, IReadOnlyList<WeighingRow> Lines, double TapOffKg, double TappedOffKg, IReadOnlyList<PredictedValue> Predicted,
     SampleView? Sample)
@@ -32,8 +33,10 @@ public sealed record CorrectionTask(
         ArgumentNullException.ThrowIfNull(correction);
         ArgumentNullException.ThrowIfNull(heat);
         var proposal = StoredJson.Value<CorrectionProposal>(correction.Answer);
-        var since = heat.Weighings.Where(w => w.IntoBath && !w.Origin.IsCorrected && w.Origin.ObservedAt >= correction.Origin.ObservedAt).ToLookup(w => w.MaterialCode);
-        var sample = heat.Samples.Where(s => SampleKinds.OfTheBath.Contains(s.Kind) && !s.Origin.IsCorrected && s.Origin.ObservedAt > correction.Origin.ObservedAt)
+        var from = correction.Origin.ObservedAt;
+        var until = heat.Corrections.SkipWhile(c => c.Id != correction.Id).Skip(1).FirstOrDefault(c => !c.Origin.IsCorrected)?.Origin.ObservedAt;
+        var since = heat.Weighings.Where(w => w.IntoBath && !w.Origin.IsCorrected && IsOfIt(w.Origin)).ToLookup(w => w.MaterialCode);
+        var sample = heat.Samples.Where(s => SampleKinds.OfTheBath.Contains(s.Kind) && !s.Origin.IsCorrected && s.Origin.ObservedAt > from && !(s.Origin.ObservedAt > until))
             .MinBy(s => s.Origin.ObservedAt);
         return new(
             correction,
@@ -42,9 +45,11 @@ public sealed record CorrectionTask(
                     line.Code, yard.FirstOrDefault(m => m.Code == line.Code), line.Kg, [.. since[line.Code]])),
             ],
             proposal.Plan.TapOffKg,
-            -heat.Metal.Where(m => m.Kind is FurnaceMetalKind.Pigged or FurnaceMetalKind.Tapped && !m.Origin.IsCorrected && m.Origin.ObservedAt >= correction.Origin.ObservedAt).Sum(m => m.Kg),
+            -heat.Metal.Where(m => m.Kind is FurnaceMetalKind.Pigged or FurnaceMetalKind.Tapped && !m.Origin.IsCorrected && IsOfIt(m.Origin)).Sum(m => m.Kg),
             [.. proposal.Plan.Plan.Told().Select(limit => PredictedValue.Of(limit.Quantity, limit.Value, sample))],
             sample);
+
+        bool IsOfIt(Origin origin) => origin.ObservedAt >= from && !(origin.ObservedAt >= until);
     }
 }
 

@@ -119,7 +119,7 @@ public sealed partial class TrendList
     {
         var control = Control;
         Limits = control?.Limits;
-        LimitWords = control is null ? Text[IsMixed ? "MixedGrades" : "MixedInstruments"] : Text[Limits is null ? "FewFirsts" : "FirstsOnly", control.Firsts.Count, ControlSeries.Baseline];
+        LimitWords = control is null ? Text[IsMixed ? "MixedGrades" : "MixedInstruments"] : Text[(Limits is null ? "FewFirsts" : "Firsts") + (Filter.Treated ? "OfLadles" : Limits is null ? "" : "Only"), control.Firsts.Count, ControlSeries.Baseline];
         RangeLimits = Limits is null ? null : ControlLimits.OfMovingRanges(control!.Moving);
         Points =
         [
