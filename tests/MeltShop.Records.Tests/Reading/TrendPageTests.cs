@@ -5,6 +5,7 @@ using MeltShop.Records.Laboratory;
 using MeltShop.Records.Reading.History;
 using MeltShop.Records.Reading.Laboratory;
 using MeltShop.Records.Tests.Databases;
+using MeltShop.Records.Writing;
 using Microsoft.EntityFrameworkCore;
 
 namespace MeltShop.Records.Tests.Reading;
@@ -50,6 +51,65 @@ public abstract class TrendPageTests(Database database)
         Assert.DoesNotContain(3.21, await Values(foundry, Element.C));
         Assert.Contains(3.55, await Values(foundry, Element.C));
         Assert.Equal(before.Count, (await Values(foundry, Element.C)).Count);
+    }
+
+    /// <summary>The heat's first coin was read by another instrument, as grey, and so is on neither chart: what follows is of a corrected bath.</summary>
+    [Fact]
+    public async Task Trend_OfOneInstrument_HasAsAHeatsFirstCoinOnlyWhatWasItsFirstOfAll()
+    {
+        var foundry = await Foundry.Found(database);
+        var (before, after) = (await foundry.Heat(), await foundry.Heat());
+        var (spark, combustion) = (Facts.Instrument($"{foundry.Grade.Code}-S"), new Instrument { Code = $"{foundry.Grade.Code}-C", Name = "Combustion", Kind = InstrumentKind.Combustion });
+        await foundry.Write("Instruments", (db, _) => db.AddRange(spark, combustion));
+        await foundry.Write("First", (db, stamp) => db.Add(Read(stamp, before.Id, combustion.Id, SampleKind.Bath, 3.40, isGrey: true)));
+        await foundry.Write("More", (db, stamp) => db.AddRange(Read(stamp, before.Id, spark.Id, SampleKind.AfterCorrection, 3.60), Read(stamp, after.Id, spark.Id, SampleKind.Bath, 3.55)));
+
+        var all = await Page.Load(new(Element.C, foundry.Grade.Id), null, Ct);
+        var ofOne = await Page.Load(new(Element.C, foundry.Grade.Id, InstrumentId: spark.Id), null, Ct);
+
+        Assert.Equal([(3.40, true), (3.55, true), (3.60, false)], all.Points.Select(p => (p.Percent, p.IsFirst)).Order());
+        Assert.Equal([(3.55, true), (3.60, false)], ofOne.Points.Select(p => (p.Percent, p.IsFirst)).Order());
+        Assert.Equal([3.40, 3.55], ofOne.Firsts.Select(f => f.Means[Element.C]!.Value).Order()); // combustion tells the carbon of a grey coin
+        Assert.Contains(ofOne.Instruments, i => i.Id == combustion.Id);
+
+        static Sample Read(Stamp stamp, long heat, long instrument, SampleKind kind, double carbon, bool isGrey = false) => new()
+        {
+            EntryKey = stamp.EntryKey, PersonId = stamp.PersonId, ObservedAt = stamp.ObservedAt, EnteredAt = stamp.EnteredAt,
+            HeatId = heat, Kind = kind, InstrumentId = instrument, GreyFracture = isGrey, Means = [new() { Element = Element.C, Percent = carbon, Count = 1 }],
+        };
+    }
+
+    /// <summary>A chosen instrument that read nothing of the element stays among those that can be chosen.</summary>
+    [Fact]
+    public async Task Trend_OfAnInstrumentThatReadNoneOfIt_StillOffersIt()
+    {
+        var story = await HeatStory.Tell(await Foundry.Found(database));
+        var idle = Facts.Instrument($"{story.Foundry.Grade.Code}-I");
+        await story.Foundry.Write("Instrument", (db, _) => db.Add(idle));
+
+        var view = await Page.Load(new(Element.C, story.Foundry.Grade.Id, InstrumentId: idle.Id), null, Ct);
+
+        Assert.Empty(view.Points);
+        Assert.Equal([TrendFilter.NoInstrument, idle.Id], view.Instruments.Select(i => i.Id).Order());
+        Assert.Equal([Element.Mg], Assert.Single(view.Firsts).Unseen);
+    }
+
+    /// <summary>Treated iron: the first coin of its ladle.</summary>
+    [Fact]
+    public async Task Trend_OfTreatedIron_HasTheFirstCoinOfEachLadle()
+    {
+        var story = await HeatStory.Tell(await Foundry.Found(database));
+        var instrument = new Instrument { Code = $"{story.Foundry.Grade.Code}-C", Name = "Combustion", Kind = InstrumentKind.Combustion };
+        await story.Foundry.Write("Instrument", (db, _) => db.Add(instrument));
+        await story.Foundry.Write("Later", (db, stamp) => db.Add(new Sample
+        {
+            EntryKey = stamp.EntryKey, PersonId = stamp.PersonId, ObservedAt = stamp.ObservedAt, EnteredAt = stamp.EnteredAt, HeatId = story.Heat.Id,
+            TreatedLadleId = story.Ladle.Id, Kind = SampleKind.LastMetal, InstrumentId = instrument.Id, Means = [new() { Element = Element.C, Percent = 3.44, Count = 1 }],
+        }));
+
+        var view = await Page.Load(new(Element.C, story.Foundry.Grade.Id, Treated: true), null, Ct);
+
+        Assert.Equal((3.44, false), (Assert.Single(view.Points).Percent, view.Points[0].IsFirst)); // the first was of a spark
     }
 
     [Fact]

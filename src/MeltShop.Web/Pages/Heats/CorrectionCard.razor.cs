@@ -1,5 +1,6 @@
 using MeltShop.Web.Components.Entries;
 using MeltShop.Web.Components.Fields;
+using MeltShop.Web.Components.Reading;
 using MeltShop.Web.Pages.Charge;
 using Microsoft.AspNetCore.Components;
 

@@ -1,6 +1,7 @@
 using MeltShop.Metallurgy.Elements;
 using MeltShop.Web.Components.Limits;
 using MeltShop.Web.Components.Reading;
+using MeltShop.Web.Pages.Charge;
 using Microsoft.AspNetCore.Components;
 
 namespace MeltShop.Web.Pages.Heats;

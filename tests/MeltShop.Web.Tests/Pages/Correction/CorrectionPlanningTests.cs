@@ -8,6 +8,7 @@ using MeltShop.Operations.Orders;
 using MeltShop.Records.Grades;
 using MeltShop.Records.Laboratory;
 using MeltShop.Records.People;
+using MeltShop.Records.Reading.Grades;
 using MeltShop.Records.Reading.Heats;
 using MeltShop.Web.Pages.Correction;
 using MeltShop.Web.Pages.Heats;
@@ -83,6 +84,61 @@ public sealed class CorrectionPlanningTests : HeatTest
         Assert.Equal(isInside, page.FindAll("[data-testid=inside]").Count > 0);
     }
 
+    /// <summary>Copper has a most of 0.1 % and was not measured.</summary>
+    [Fact]
+    public async Task Correction_OfABathThatNeedsNone_SaysWhatWasTakenAsZeroForIt()
+    {
+        await WeighIn("steel", 1500);
+        await GoodSample();
+        var page = OpenCorrection();
+        Temperature(page, "1450");
+
+        Assert.NotNull(page.Find("[data-testid=idle]"));
+        Assert.Equal("! not measured, taken as zero: Cu", page.Find("[data-testid=assumed-zero]").TextContent);
+    }
+
+    /// <summary>Sulphur has no window, and is told as the additions leave it; phosphorus was not measured, and is not told.</summary>
+    [Fact]
+    public async Task Prediction_OfElementsWithoutAWindow_IsOfWhatWasMeasured()
+    {
+        await WeighIn("steel", 1500);
+        await The<RecordSample>().Run(Founder, new(
+            Guid.NewGuid(), Now, HeatId, null, SampleKind.Bath, [[Read("C", 3.65), Read("Si", 1.50), Read("Mn", 0.30), Read("S", 0.012)]]), Cancellation);
+        var page = OpenCorrection();
+        Temperature(page, "1450");
+
+        Assert.Equal("S 0.012", Assert.Single(page.FindAll("[data-testid=other-elements] [data-element]")).TextContent);
+    }
+
+    /// <summary>Sc = 3.6 / (4.23 − 1.506 / 3) = 0.966: inside 0.90 to 0.97, not by the margin of 0.02. Without steel nothing lowers it, with it there is a way.</summary>
+    [Fact]
+    public async Task Window_OfACurvedQuantity_IsToldAsTheGradeSaysItAndItsMarginApart()
+    {
+        await WeighIn("steel", 1500);
+        await The<RecordSample>().Run(Founder, new(Guid.NewGuid(), Now, HeatId, null, SampleKind.Bath, [[Read("C", 3.60), Read("Si", 1.50), Read("P", 0.006)]]), Cancellation);
+        var facts = With(new(WindowStage.Furnace, "Sc", 0.90, null, 0.97, 0.02), (await The<CorrectionForecast>().Facts(HeatId, Cancellation))!);
+        var figures = Figures(facts, new(1450));
+
+        Assert.NotNull(figures.Find("[data-testid=inside]"));
+        Assert.Matches("least 0.90aim.*most 0.97$", figures.Find("[data-quantity=Sc] .limit-figures").TextContent.ToLowerInvariant());
+
+        var choice = new CorrectionChoice(1450, LeftOut: ["steel"]);
+        var barred = CorrectionProposal.For(facts, choice, CorrectionQuestion.Build(facts, choice).Problem!, Cancellation);
+        var words = Render<OutOfReach>(p => p.Add(o => o.Plan, barred.Plan.Plan).Add(o => o.Ways, new([], [])).Add(o => o.Grade, facts.View.Grade).Add(o => o.NameOf, code => code));
+        Assert.Contains("0.97 and a margin of 0.02 to it are asked; ", words.Find("[data-clash=Sc]").TextContent, StringComparison.Ordinal);
+    }
+
+    /// <summary>C + Si/4 = 4.375: past the end of the liquidus formula, so nobody can say that it is inside.</summary>
+    [Fact]
+    public async Task Bath_BeyondTheFormulaOfItsWindow_IsNotSaidToBeInside()
+    {
+        await WeighIn("steel", 1500);
+        await The<RecordSample>().Run(Founder, new(Guid.NewGuid(), Now, HeatId, null, SampleKind.Bath, [[Read("C", 3.90), Read("Si", 1.90), Read("P", 0.006)]]), Cancellation);
+        var facts = With(new(WindowStage.Furnace, "liquidusC", 1150, null, 1250, 0), (await The<CorrectionForecast>().Facts(HeatId, Cancellation))!);
+
+        Assert.Empty(Figures(facts, new(1450)).FindAll("[data-testid=inside]"));
+    }
+
     [Fact]
     public async Task Addition_NotWanted_LeavesTheProposalAndCanBeTakenBack()
     {
@@ -131,6 +187,24 @@ public sealed class CorrectionPlanningTests : HeatTest
         heat.WaitForAssertion(() => Assert.Equal("true", heat.Find("[data-testid=correction]").GetAttribute("data-done")), Patience);
         await Sample([3.60, 1.45, 0.30]);
         heat.WaitForAssertion(() => Assert.Contains("→ 3.60", heat.Find("[data-testid=predicted] [data-element=C]").TextContent, StringComparison.Ordinal), Patience);
+    }
+
+    /// <summary>Each correction keeps its promise beside the sample that followed it, and before the next one.</summary>
+    [Fact]
+    public async Task Correction_AfterAnEarlierOne_LeavesThePairOfThatToBeSeen()
+    {
+        await LowBath();
+        await Accept(new(1450));
+        await Coin(1, 3.45);
+        await Accept(new(1450), 2);
+        await Coin(3, 3.61);
+        var page = Open();
+
+        Assert.Contains("→ 3.61", page.WaitForElement("[data-testid=predicted] [data-element=C]", Patience).TextContent, StringComparison.Ordinal);
+        Assert.Contains("→ 3.45", Assert.Single(page.FindAll("[data-testid=earlier-corrections] [data-testid=predicted-before] [data-element=C]")).TextContent, StringComparison.Ordinal);
+
+        async Task Coin(int minutes, double carbon) => Assert.Empty((await The<RecordSample>().Run(Founder, new(
+            Guid.NewGuid(), Now.AddMinutes(minutes), HeatId, null, SampleKind.Bath, [[Read("C", carbon), Read("Si", 1.25), Read("Mn", 0.30)]]), Cancellation)).Findings);
     }
 
     /// <summary>Manganese of 1.2 % cannot be taken out: iron has to go, and leaner iron in.</summary>
@@ -198,7 +272,7 @@ public sealed class CorrectionPlanningTests : HeatTest
     [Fact]
     public async Task Others_OfAGradeThatIsOrdered_NameTheOrderThatIsDueNextAndWhatItTakes()
     {
-        var grey = (await The<AddGrade>().Run(Founder, new(Guid.NewGuid(), Now, "EN-GJL-250", IronFamily.Grey, "invented for a test", [new(WindowStage.Furnace, "C", 3.45, 3.5, 3.6)], null), Cancellation)).Value;
+        var grey = (await The<AddGrade>().Run(Founder, new(Guid.NewGuid(), Now, "EN-GJL-250", IronFamily.Grey, "invented for a test", [new(WindowStage.Furnace, "C", 3.45, 3.5, 3.6), new(WindowStage.Furnace, "Cu", null, null, 0.2)], null), Cancellation)).Value;
         await The<TakeOrder>().Run(Founder, new(Guid.NewGuid(), Now, new("4711", "Bracket", grey, 22, 85, 68, 12, new(2199, 3, 9))), Cancellation);
         await The<TakeOrder>().Run(Founder, new(Guid.NewGuid(), Now, new("4712", "Lid", grey, 12, 40, 80, 2, new(2020, 3, 9))), Cancellation);
         await LowBath();
@@ -213,6 +287,7 @@ public sealed class CorrectionPlanningTests : HeatTest
         Assert.Contains("100 kg to pour, due 9 Mar 2020, relevant wall 12 mm", other.TextContent, StringComparison.Ordinal);
         Assert.Contains("and 1 more of this grade, 1600 kg in all", other.TextContent, StringComparison.Ordinal);
         Assert.NotNull(other.QuerySelector("[data-testid=late]"));
+        Assert.Equal("! not measured, taken as zero: Cu", other.QuerySelector("[data-testid=other-assumed-zero]")!.TextContent.Trim());
     }
 
     [Fact]
@@ -269,12 +344,21 @@ public sealed class CorrectionPlanningTests : HeatTest
         await Sample([3.40, 1.20, 0.30], [3.41, 1.21, 0.30], [3.39, 1.19, 0.30]);
     }
 
-    private async Task Accept(CorrectionChoice choice)
+    private static CorrectionFacts With(WindowView window, CorrectionFacts facts) => facts with { View = facts.View with { Grade = facts.View.Grade with { Windows = [window] } } };
+
+    private IRenderedComponent<ProposalFigures> Figures(CorrectionFacts facts, CorrectionChoice choice)
+    {
+        var proposal = CorrectionProposal.For(facts, choice, CorrectionQuestion.Build(facts, choice).Problem!, Cancellation);
+        Assert.True(proposal is { IsReached: true, IsIdle: false });
+        return Render<ProposalFigures>(p => p.Add(f => f.Facts, facts).Add(f => f.Proposal, proposal).Add(f => f.Currency, "EUR"));
+    }
+
+    private async Task Accept(CorrectionChoice choice, int minutes = 0)
     {
         var facts = (await The<CorrectionForecast>().Facts(HeatId, Cancellation))!;
         var proposal = CorrectionProposal.For(facts, choice, CorrectionQuestion.Build(facts, choice).Problem!, Cancellation);
         var outcome = await The<AcceptCorrection>().Run(Founder, new(
-            Guid.NewGuid(), Now, HeatId, facts.Bath.SampleId, choice, SeenCorrection.Of(proposal)), Cancellation);
+            Guid.NewGuid(), Now.AddMinutes(minutes), HeatId, facts.Bath.SampleId, choice, SeenCorrection.Of(proposal)), Cancellation);
         Assert.Empty(outcome.Findings);
     }
 

@@ -195,7 +195,7 @@ public sealed class LaboratoryTests : HeatTest
     public void TrendControl_OfSeveralCoinsAHeat_TakesTheFirstOfEach()
     {
         var points = Enumerable.Range(0, 20).SelectMany(heat => new[] { heat % 2 == 0 ? 1.50 : 1.54, 1.80 }.Select((percent, coin) => new TrendPoint(
-            heat * 2 + coin, heat, $"H{heat}", DateTimeOffset.UnixEpoch.AddHours(heat).AddMinutes(coin), SampleKind.Bath, null, percent, 1, "Spark"))).ToList();
+            heat * 2 + coin, heat, $"H{heat}", DateTimeOffset.UnixEpoch.AddHours(heat).AddMinutes(coin), SampleKind.Bath, null, percent, 1, "Spark") { IsFirst = coin == 0 })).ToList();
         var control = TrendControl.Of(points, RunRules.Usual);
 
         Assert.Equal(1.52, control.Limits!.Centre, 9);
@@ -203,6 +203,37 @@ public sealed class LaboratoryTests : HeatTest
         Assert.Empty(control.Signals);
         Assert.All(control.Moving, range => Assert.Equal(0.04, range, 9));
         Assert.Null(TrendControl.Of([.. points.Take(38)], RunRules.Usual).Limits);
+        Assert.Empty(TrendControl.Of([.. points.Where(p => !p.IsFirst)], RunRules.Usual).Firsts); // read by another instrument, the later coins alone
+    }
+
+    /// <summary>Inside all of its window, copper too; the words name the window of its time and no other.</summary>
+    [Fact]
+    public async Task Trend_OfACoinThatHits_SaysThatEachIsHeldAgainstTheWindowOfItsTime()
+    {
+        await The<RecordSample>().Run(Founder, new(Guid.NewGuid(), Now, HeatId, null, SampleKind.Bath, [[Read("C", 3.65), Read("Si", 1.5), Read("Mn", 0.3), Read("Cu", 0.05)]]), Cancellation);
+        SignIn(Role.Supervisor);
+        The<NavigationManager>().NavigateTo($"/laboratory/trends?element=Si&grade={GradeId}");
+        var page = Render<TrendList>();
+
+        Assert.Equal(
+            "First coin inside the whole furnace window: 100 % (1 of 1 heats shown; 0 could not be judged). Each by the window that held when it was taken.",
+            page.WaitForElement("[data-testid=hit-rate]", Patience).TextContent.Replace('\u00a0', ' '));
+    }
+
+    [Fact]
+    public void ControlSample_OfMoreBurnsThanThree_GetsFurtherRows()
+    {
+        var entry = new InstrumentView(1, Guid.Empty, "s", "Spark", InstrumentKind.Spark, false, null, true, []);
+        SignIn(Role.Inspector);
+        var form = Render<ControlSampleForm>(p => p.Add(f => f.Instrument, entry).Add(f => f.References, [new ReferenceView(1, "block-1", "White iron block", "invented for a test", true, [new(Element.C, 3.30, 0.02)])]));
+        form.Find("[data-testid=check-instrument]").Click();
+        Assert.Empty(form.FindAll("[data-cell='3.C']"));
+
+        form.Find("[data-testid=another-burn]").Click();
+
+        Assert.NotEmpty(form.FindAll("[data-cell='3.C']"));
+        for (var row = 5; row <= SampleDraft.MostBurns; row++) form.Find("[data-testid=another-burn]").Click();
+        Assert.True(form.Find("[data-testid=another-burn]").HasAttribute("disabled"));
     }
 
     [Fact]
@@ -235,6 +266,12 @@ public sealed class LaboratoryTests : HeatTest
         Assert.Equal(["all", "instrument not said", "Spark"], page.FindAll("[data-field=instrument] option").Select(option => option.TextContent));
 
         The<NavigationManager>().NavigateTo($"/laboratory/trends?element=Si&grade={GradeId}&furnace={FurnaceId}&instrument={instrument}");
+        page = Render<TrendList>();
+        page.WaitForState(() => page.FindAll("[data-testid=limit-words]").Count > 0, Patience);
+        Assert.Contains("Heats: 0; none before 20", page.Find("[data-testid=limit-words]").TextContent, StringComparison.Ordinal); // its coin was the heat's second
+        Assert.EndsWith("drawn as they stand today.", page.Find("[data-testid=limit-words]").TextContent, StringComparison.Ordinal);
+
+        The<NavigationManager>().NavigateTo($"/laboratory/trends?element=Si&grade={GradeId}&furnace={FurnaceId}&instrument=0");
         page = Render<TrendList>();
         page.WaitForState(() => page.FindAll("[data-testid=limit-words]").Count > 0, Patience);
         Assert.Contains("Heats: 1; none before 20", page.Find("[data-testid=limit-words]").TextContent, StringComparison.Ordinal);
