@@ -116,6 +116,9 @@ public abstract class RecordsContext(DbContextOptions options)
     /// <summary>Keeps the ledger of a material in the yard to this transaction until it ends.</summary>
     public abstract Task LockMaterial(long materialId, CancellationToken ct);
 
+    /// <summary>Keeps a ladle to this transaction until it ends: two heats at two furnaces would else both find it empty.</summary>
+    public abstract Task LockLadle(long ladleId, CancellationToken ct);
+
     /// <summary>The head of the trail, locked until the transaction ends.</summary>
     internal abstract Task<TrailHead> LockHead(CancellationToken ct);
 

@@ -48,8 +48,8 @@ public sealed class CorrectHeat(Recorder recorder, TimeProvider time) : Operatio
         var said = new HeatSaid(
             command.GradeId, command.FurnaceId ?? heat.FurnaceId, command.StartedAt ?? heat.StartedAt, command.ClosedAt ?? heat.ClosedAt, command.HeelKg ?? heat.HeelKg);
         if (said == former) return Refuse("", "correction.nothing");
-        var ladles = await db.TreatedLadles.Where(l => l.HeatId == heat.Id && l.State != TreatedLadleState.Abandoned).Select(l => l.Id).ToListAsync(cancellation);
         await db.LockFurnaces(cancellation, former.FurnaceId, said.FurnaceId);
+        var ladles = await db.TreatedLadles.Where(l => l.HeatId == heat.Id && l.State != TreatedLadleState.Abandoned).Select(l => l.Id).ToListAsync(cancellation);
         if (await HeatPlace.Against(db, heat, said, ladles.Count > 0, cancellation) is { } finding) return Written<Guid>.Refused(finding);
 
         if (said.FurnaceId != former.FurnaceId)
@@ -61,9 +61,9 @@ public sealed class CorrectHeat(Recorder recorder, TimeProvider time) : Operatio
         heat.StartedAt = said.StartedAt;
         if (said.HeelKg != heat.HeelKg && await writing.CorrectHeel(heat, said.HeelKg, command.Reason, cancellation) is { } full) return Written<Guid>.Refused(full);
         if (said.ClosedAt is { } closedAt && closedAt != former.ClosedAt) await writing.MoveEnd(heat, closedAt, command.Reason, cancellation);
-        db.Add(Correction(writing.Stamp, heat.Id, said, former, command.Reason));
+        db.Add(said.Instead(former, writing.Stamp, heat.Id, command.Reason));
         await db.SaveChangesAsync(cancellation);
-        if (said.FurnaceId != former.FurnaceId) await writing.LeaveInFurnace(heat, command.Reason, cancellation);
+        if (said.FurnaceId != former.FurnaceId) await writing.LeaveInFurnace(heat, former, command.Reason, cancellation);
         else if ((said.ClosedAt, said.HeelKg) != (former.ClosedAt, former.HeelKg)) await writing.FollowHeel(heat, command.Reason, cancellation);
         heat.GradeId = said.GradeId;
         var held = said.GradeId == former.GradeId ? [] : await writing.Hold(ladles, command.Reason, cancellation);
@@ -71,8 +71,15 @@ public sealed class CorrectHeat(Recorder recorder, TimeProvider time) : Operatio
         long[] furnaces = [former.FurnaceId, said.FurnaceId];
         return Done(heat.Version, [new ChangeNotice(ChangeKind.Heat, heat.Id, heat.Version), .. furnaces.Distinct().Select(id => new ChangeNotice(ChangeKind.Furnace, id)), .. held]);
     }
+}
 
-    private static HeatCorrection Correction(Stamp stamp, long heatId, HeatSaid said, HeatSaid former, string reason) => new()
+/// <summary>What is said of a heat itself and may be wrong.</summary>
+internal sealed record HeatSaid(long GradeId, long FurnaceId, DateTimeOffset StartedAt, DateTimeOffset? ClosedAt, double HeelKg)
+{
+    public static HeatSaid Of(Heat heat) => new(heat.GradeId, heat.FurnaceId, heat.StartedAt, heat.ClosedAt, heat.HeelKg);
+
+    /// <summary>That this is said of a heat instead of what was said before.</summary>
+    public HeatCorrection Instead(HeatSaid former, Stamp stamp, long heatId, string? reason) => new()
     {
         EntryKey = stamp.EntryKey,
         PersonId = stamp.PersonId,
@@ -80,21 +87,15 @@ public sealed class CorrectHeat(Recorder recorder, TimeProvider time) : Operatio
         EnteredAt = stamp.EnteredAt,
         Reason = reason,
         HeatId = heatId,
-        GradeId = said.GradeId,
+        GradeId = GradeId,
         FormerGradeId = former.GradeId,
-        FurnaceId = said.FurnaceId,
+        FurnaceId = FurnaceId,
         FormerFurnaceId = former.FurnaceId,
-        StartedAt = said.StartedAt,
+        StartedAt = StartedAt,
         FormerStartedAt = former.StartedAt,
-        ClosedAt = said.ClosedAt,
+        ClosedAt = ClosedAt,
         FormerClosedAt = former.ClosedAt,
-        HeelKg = said.HeelKg,
+        HeelKg = HeelKg,
         FormerHeelKg = former.HeelKg,
     };
-}
-
-/// <summary>What is said of a heat itself and may be wrong.</summary>
-internal sealed record HeatSaid(long GradeId, long FurnaceId, DateTimeOffset StartedAt, DateTimeOffset? ClosedAt, double HeelKg)
-{
-    public static HeatSaid Of(Heat heat) => new(heat.GradeId, heat.FurnaceId, heat.StartedAt, heat.ClosedAt, heat.HeelKg);
 }

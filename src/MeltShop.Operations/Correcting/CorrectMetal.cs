@@ -46,7 +46,7 @@ public sealed class CorrectMetal(Recorder recorder, TimeProvider time) : Operati
         var kg = wrong.Kind switch
         {
             FurnaceMetalKind.Dipped => command.Kg - await Before(db, wrong, at, cancellation),
-            FurnaceMetalKind.Pigged => -command.Kg,
+            FurnaceMetalKind.Pigged => 0 - command.Kg,
             _ => command.Kg,
         };
         var isSame = isDip ? wrong.LevelKg == command.Kg && wrong.PlusMinusKg == command.PlusMinusKg : wrong.Kg == kg;
@@ -57,6 +57,7 @@ public sealed class CorrectMetal(Recorder recorder, TimeProvider time) : Operati
         if (isDip) await CorrectHeel(writing, wrong, command, at, cancellation);
         var right = await db.FurnaceMetals.SingleAsync(m => m.SupersedesId == wrong.Id, cancellation);
         if (wrong.HeatId is { } of) await writing.FollowHeel(await db.Heats.SingleAsync(h => h.Id == of, cancellation), command.Reason, cancellation);
+        else await writing.FollowStart(wrong.FurnaceId, at < wrong.ObservedAt ? at : wrong.ObservedAt, command.Reason, cancellation);
         ChangeNotice[] notices = [new(ChangeKind.Furnace, wrong.FurnaceId)];
         return Done(right.Id, wrong.HeatId is { } heat ? [.. notices, new(ChangeKind.Heat, heat)] : notices);
     }

@@ -42,7 +42,7 @@ public sealed class CorrectSample(Recorder recorder, TimeProvider time) : Operat
     protected override async Task<Written<long>> Write(Writing writing, Command command, CancellationToken cancellation)
     {
         var db = writing.Db;
-        await db.LockSample(command.SampleId, cancellation);
+        await db.LockSample(command.SampleId, cancellation, command.HeatId);
         var wrong = await db.Samples.AsNoTracking().Include(s => s.Means).Include(s => s.Figures).Include(s => s.Burns).ThenInclude(b => b.Readings)
             .SingleOrDefaultAsync(s => s.Id == command.SampleId, cancellation);
         if (await db.Standing(wrong, "sampleId", cancellation) is { } finding) return Written<long>.Refused(finding);

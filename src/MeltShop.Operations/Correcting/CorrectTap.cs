@@ -1,4 +1,5 @@
 using MeltShop.Operations.Checking;
+using MeltShop.Operations.Heats;
 using MeltShop.Operations.Ladles;
 using MeltShop.Records.Heats;
 using MeltShop.Records.Ladles;
@@ -40,8 +41,8 @@ public sealed class CorrectTap(Recorder recorder, TimeProvider time) : Operation
         var at = command.HappenedAt ?? wrong.ObservedAt;
         if ((wrong.Kg, wrong.TemperatureC, wrong.ObservedAt) == (command.Kg, command.TemperatureC, at)) return Refuse("", "correction.nothing");
 
+        await db.LockHeats(cancellation, wrong.HeatId);
         var line = await db.LineOf(wrong.EntryKey, FurnaceMetalKind.Tapped, cancellation);
-        await db.LockFurnaces(cancellation, line.FurnaceId);
         var treated = await db.TreatedLadles.SingleAsync(l => l.Id == wrong.TreatedLadleId, cancellation);
         if (treated.ReactionEndedAt < at) return Refuse("happenedAt", "time.afterReaction", treated.ReactionEndedAt);
         var card = await db.InForce<PocketCard>().AsNoTracking().Where(c => c.TreatedLadleId == treated.Id).OrderBy(c => c.Id).LastAsync(cancellation);

@@ -1,5 +1,6 @@
 using MeltShop.Metallurgy.Chain;
 using MeltShop.Operations.Checking;
+using MeltShop.Operations.Heats;
 using MeltShop.Operations.Yard;
 using MeltShop.Records.Heats;
 using MeltShop.Records.People;
@@ -41,9 +42,10 @@ public sealed class CorrectWeighing(Recorder recorder, TimeProvider time) : Oper
         var db = writing.Db;
         var wrong = await db.Weighings.AsNoTracking().SingleOrDefaultAsync(w => w.Id == command.WeighingId, cancellation);
         if (await db.Standing(wrong, "weighingId", cancellation) is { } finding) return Written<long>.Refused(finding);
+        await db.LockHeats(cancellation, wrong!.HeatId, command.HeatId); // what is read of the heats from here on stands until this is written
         var heat = await db.Heats.AsNoTracking().SingleOrDefaultAsync(h => h.Id == command.HeatId, cancellation);
         if (heat is null) return Refuse("heatId", "heat.unknown");
-        if (heat.Id != wrong!.HeatId && heat.State == HeatState.Cancelled) return Refuse("heatId", "state.wrong", heat.State.ToString());
+        if (heat.Id != wrong.HeatId && heat.State == HeatState.Cancelled) return Refuse("heatId", "state.wrong", heat.State.ToString());
         var composition = await db.CompositionOf(command.MaterialId, command.IntoBath ? RecoveryStage.Bath : RecoveryStage.Charge, cancellation);
         if (composition is null) return Written<long>.Refused(await db.NoComposition("materialId", command.MaterialId, cancellation));
         var at = command.HappenedAt ?? wrong.ObservedAt;
@@ -55,7 +57,6 @@ public sealed class CorrectWeighing(Recorder recorder, TimeProvider time) : Oper
         }
 
         var line = await db.LineOf(wrong.EntryKey, FurnaceMetalKind.Charged, cancellation);
-        await db.LockFurnaces(cancellation, line.FurnaceId, heat.FurnaceId);
         var right = new Weighing
         {
             EntryKey = writing.Stamp.EntryKey,
@@ -76,7 +77,7 @@ public sealed class CorrectWeighing(Recorder recorder, TimeProvider time) : Oper
         var perKg = command.MaterialId == wrong.MaterialId && command.IntoBath == wrong.IntoBath && wrong.Kg > 0 ? line.Kg / wrong.Kg : Arrival.PerKilogram(composition).LiquidKg;
         await writing.Replace(line, heat, command.Kg * perKg, at, command.Reason, cancellation);
         var stock = await db.StockLineOf(wrong.EntryKey, wrong.MaterialId, Kind(wrong.IntoBath), cancellation);
-        await writing.Replace(stock, command.MaterialId, Kind(command.IntoBath), -command.Kg, heat.Id, at, command.Reason, lot, cancellation);
+        await writing.Replace(stock, command.MaterialId, Kind(command.IntoBath), 0 - command.Kg, heat.Id, at, command.Reason, lot, cancellation);
 
         if (wrong.HeatId != heat.Id) await writing.FollowHeel(await db.Heats.SingleAsync(h => h.Id == wrong.HeatId, cancellation), command.Reason, cancellation);
         await writing.FollowHeel(heat, command.Reason, cancellation);

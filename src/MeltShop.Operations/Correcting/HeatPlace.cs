@@ -2,6 +2,7 @@ using MeltShop.Metallurgy;
 using MeltShop.Operations.Heats;
 using MeltShop.Records;
 using MeltShop.Records.Heats;
+using MeltShop.Records.Laboratory;
 using MeltShop.Records.Reading;
 using Microsoft.EntityFrameworkCore;
 
@@ -35,7 +36,9 @@ internal static class HeatPlace
         if (said.ClosedAt is not { } closedAt || closedAt == heat.ClosedAt) return null;
         var ofTheEnd = (await db.OfTheEnd(heat, cancellation)).Select(m => m.Id).ToList();
         var last = await metal.Where(m => !ofTheEnd.Contains(m.Id)).Select(m => (DateTimeOffset?)m.ObservedAt).MaxAsync(cancellation);
-        return last > closedAt ? new("closedAt", "heat.metalAfter", last) : null;
+        if (last > closedAt) return new("closedAt", "heat.metalAfter", last);
+        var sampled = await db.InForce<Sample>().Where(s => s.HeatId == heat.Id && SampleKinds.OfTheBath.Contains(s.Kind)).Select(s => (DateTimeOffset?)s.ObservedAt).MaxAsync(cancellation);
+        return sampled > closedAt ? new("closedAt", "heat.sampleAfter", sampled) : null;
     }
 
     private static async Task<Finding?> OfFurnace(RecordsContext db, Heat heat, HeatSaid said, CancellationToken cancellation)

@@ -27,15 +27,17 @@ internal static class OtherFurnace
         }
     }
 
-    /// <summary>What a heat left stands in the furnace that it was in, as that furnace's ledger shows it; does nothing where the heat goes on.</summary>
-    public static async Task LeaveInFurnace(this Writing writing, Heat heat, string reason, CancellationToken cancellation)
+    /// <summary>What a heat left stands in the furnace that it was in, as that furnace's ledger shows it, and the next heats of both furnaces started over it; does nothing where the heat goes on.</summary>
+    public static async Task LeaveInFurnace(this Writing writing, Heat heat, HeatSaid former, string reason, CancellationToken cancellation)
     {
         if (heat.ClosedAt is not { } closedAt) return;
         var inFurnaceKg = await writing.Db.InFurnace(heat.FurnaceId, closedAt, cancellation);
         var kg = inFurnaceKg < FurnaceLedger.Dust ? 0 : inFurnaceKg;
         var bath = kg > 0 ? await BathNow.Load(writing.Db, heat, closedAt, cancellation) : null;
-        foreach (var heel in await writing.Left(heat, cancellation))
+        foreach (var heel in await writing.Left(heat, closedAt, cancellation))
             await writing.Replace(heel, kg, closedAt, reason, bath?.SampleId, bath?.Metal.Analysis ?? Analysis.Empty, cancellation, heat.FurnaceId);
+        await writing.FollowStart(former.FurnaceId, former.StartedAt, reason, cancellation);
+        await writing.FollowStart(heat.FurnaceId, closedAt, reason, cancellation);
     }
 
     /// <summary>The lines that the end of a heat wrote: what was pigged out or emptied with it, as they stand now.</summary>
@@ -70,6 +72,7 @@ internal static class OtherFurnace
             HeatId = heat.Id,
             State = step.State,
         });
+        var former = heat.ClosedAt!.Value;
         heat.ClosedAt = closedAt;
         // The dip first: what was pigged out before it is then taken up by it, whichever way it moves.
         foreach (var line in lines.OrderByDescending(l => l.Kind == FurnaceMetalKind.Dipped))
@@ -78,9 +81,10 @@ internal static class OtherFurnace
             await writing.Replace(line, null, kg, closedAt, reason, cancellation, line.LevelKg, line.PlusMinusKg);
         }
 
-        foreach (var heel in await writing.Left(heat, cancellation)) await writing.Replace(heel, heel.Kg, closedAt, reason, cancellation);
+        foreach (var heel in await writing.Left(heat, former, cancellation)) await writing.Replace(heel, heel.Kg, closedAt, reason, cancellation);
     }
 
-    private static Task<List<Heel>> Left(this Writing writing, Heat heat, CancellationToken cancellation) =>
-        writing.Db.InForce<Heel>().AsNoTracking().Include(h => h.Percents).Where(h => h.FromHeatId == heat.Id).OrderBy(h => h.Id).ToListAsync(cancellation);
+    // At its end, and not what a dip showed of it later: that stays when and where it was dipped.
+    private static Task<List<Heel>> Left(this Writing writing, Heat heat, DateTimeOffset closedAt, CancellationToken cancellation) =>
+        writing.Db.InForce<Heel>().AsNoTracking().Include(h => h.Percents).Where(h => h.FromHeatId == heat.Id && h.ObservedAt == closedAt).OrderBy(h => h.Id).ToListAsync(cancellation);
 }

@@ -44,8 +44,8 @@ public sealed class CloseHeat(Recorder recorder, TimeProvider time) : Operation<
         if (command.PiggedKg > 0) await writing.Book(heat, FurnaceMetalKind.Pigged, -command.PiggedKg, cancellation);
         if (left < FurnaceLedger.Dust)
         {
-            // Emptied by weight: the estimate of the yields was off by what is left over on paper, and this line says so.
-            if (left != 0) await writing.Book(heat, FurnaceMetalKind.Dipped, -left, cancellation, levelKg: 0);
+            // Emptied by weight: the estimate of the yields was off by what is left over on paper, and this line says so. What may be off starts from here. A minus before a nought would not come back from SQLite.
+            if (left != 0 || await db.Handled(heat, cancellation) > 0) await writing.Book(heat, FurnaceMetalKind.Dipped, 0 - left, cancellation, levelKg: 0);
             left = 0;
         }
 

@@ -67,11 +67,13 @@ public static class FurnaceLedger
 
     /// <summary>
     /// How much may leave the furnace, kg: what the ledger shows and what it may be off, and at least <see cref="Uncertainty"/> of what the heat
-    /// has had: what a scale shows is not refused for a dip that was read too well.
+    /// has had: what a scale shows is not refused for a dip that was read too well. Beyond what the ledger shows it is no more than a full furnace holds.
     /// </summary>
     internal static async Task<double> AtMost(this RecordsContext db, Heat heat, double inFurnaceKg, CancellationToken cancellation)
     {
         var basis = await LedgerBasis.Load(db, heat.FurnaceId, cancellation);
-        return inFurnaceKg + Math.Max(PlusMinusKg(basis), Uncertainty * await db.Handled(heat, cancellation));
+        var offKg = Math.Max(PlusMinusKg(basis), Uncertainty * await db.Handled(heat, cancellation));
+        var fullKg = (1 + Uncertainty) * await db.Furnaces.Where(f => f.Id == heat.FurnaceId).Select(f => f.CapacityKg).SingleAsync(cancellation);
+        return Math.Max(inFurnaceKg, Math.Min(inFurnaceKg + offKg, fullKg));
     }
 }

@@ -1,3 +1,4 @@
+using MeltShop.Operations.Correcting;
 using MeltShop.Records;
 using MeltShop.Records.Heats;
 using Microsoft.EntityFrameworkCore;
@@ -11,9 +12,23 @@ internal static class HeatStates
     /// </summary>
     public static async Task<Heat?> LockedHeat(this RecordsContext db, long heatId, CancellationToken cancellation)
     {
-        var furnaces = await db.Heats.Where(h => h.Id == heatId).Select(h => h.FurnaceId).ToListAsync(cancellation);
-        foreach (var id in furnaces) await db.LockFurnace(id, cancellation);
+        await db.LockHeats(cancellation, heatId);
         return await db.Heats.FindAsync([heatId], cancellation);
+    }
+
+    /// <summary>
+    /// Keeps the ledgers of the furnaces that heats are in to this transaction. A heat that was put into another furnace while this waited is followed there.
+    /// </summary>
+    public static async Task LockHeats(this RecordsContext db, CancellationToken cancellation, params IEnumerable<long> heatIds)
+    {
+        var (heats, locked) = (heatIds.Distinct().ToList(), new List<long>());
+        while (true)
+        {
+            var furnaces = await db.Heats.Where(h => EF.Parameter(heats).Contains(h.Id)).Select(h => h.FurnaceId).Distinct().ToListAsync(cancellation);
+            if (furnaces.TrueForAll(locked.Contains)) return;
+            await db.LockFurnaces(cancellation, furnaces);
+            locked.AddRange(furnaces);
+        }
     }
 
     /// <summary>The heat has its furnace to itself.</summary>

@@ -1,3 +1,4 @@
+using MeltShop.Operations.Heats;
 using MeltShop.Records;
 using Microsoft.EntityFrameworkCore;
 
@@ -9,10 +10,10 @@ internal static class SampleLock
     /// Keeps the furnace that a sample belongs to to this transaction, and so the sample, before anything of it is read: two who set burns
     /// aside would else each take the mean over the other's burn.
     /// </summary>
-    public static async Task LockSample(this RecordsContext db, long sampleId, CancellationToken cancellation)
+    /// <param name="others">Heats that it may be moved to.</param>
+    public static async Task LockSample(this RecordsContext db, long sampleId, CancellationToken cancellation, params IEnumerable<long> others)
     {
-        var furnaces = await db.Samples.Where(s => s.Id == sampleId)
-            .Join(db.Heats, s => s.HeatId, h => h.Id, (_, h) => h.FurnaceId).ToListAsync(cancellation);
-        foreach (var id in furnaces) await db.LockFurnace(id, cancellation);
+        var heats = await db.Samples.Where(s => s.Id == sampleId).Select(s => s.HeatId).ToListAsync(cancellation);
+        await db.LockHeats(cancellation, [.. heats, .. others]);
     }
 }

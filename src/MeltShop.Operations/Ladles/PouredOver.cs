@@ -20,6 +20,7 @@ internal static class PouredOver
     public static async Task<(TreatedLadle? Opened, Finding? Finding)> PourOver(this Writing writing, PouringLadle from, Ladle vessel, double kg, CancellationToken ct)
     {
         var db = writing.Db;
+        await db.LockLadle(vessel.Id, ct);
         var earlier = await db.TreatedLadles.Where(l => l.LadleId == vessel.Id)
             .Where(l => l.State == TreatedLadleState.Prepared || l.State == TreatedLadleState.Tapped || l.State == TreatedLadleState.Pouring).ToListAsync(ct);
         if (earlier.Any(l => l.State != TreatedLadleState.Pouring)) return (null, new Finding("vesselId", "ladle.busy"));

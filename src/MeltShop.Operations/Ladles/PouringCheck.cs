@@ -1,5 +1,5 @@
 using MeltShop.Metallurgy;
-using MeltShop.Operations.Correcting;
+using MeltShop.Operations.Heats;
 using MeltShop.Records;
 using MeltShop.Records.Ladles;
 using MeltShop.Records.Reading;
@@ -30,9 +30,5 @@ internal static class PouringCheck
     }
 
     /// <summary>Keeps the ledgers of the furnaces that ladles were tapped from, and with them the ladles' own, to this transaction.</summary>
-    public static async Task LockLadles(this RecordsContext db, CancellationToken ct, params IEnumerable<TreatedLadle> ladles)
-    {
-        var heats = ladles.Select(l => l.HeatId).Distinct().ToList();
-        await db.LockFurnaces(ct, await db.Heats.Where(h => heats.Contains(h.Id)).Select(h => h.FurnaceId).ToListAsync(ct));
-    }
+    public static Task LockLadles(this RecordsContext db, CancellationToken ct, params IEnumerable<TreatedLadle> ladles) => db.LockHeats(ct, ladles.Select(l => l.HeatId));
 }

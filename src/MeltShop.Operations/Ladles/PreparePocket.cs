@@ -53,6 +53,7 @@ public sealed class PreparePocket(Recorder recorder, TimeProvider time) : Operat
         var heat = await db.LockedHeat(command.HeatId, cancellation);
         if (heat is null) return Refuse("heatId", "heat.unknown");
         if (!heat.IsInFurnace()) return Refuse("heatId", "state.wrong", heat.State.ToString());
+        await db.LockLadle(command.LadleId, cancellation);
         var ladle = await db.Ladles.FindAsync([command.LadleId], cancellation);
         if (ladle is null) return Refuse("ladleId", "ladle.unknown");
         if (!ladle.IsActive) return Refuse("ladleId", "ladle.outOfUse");

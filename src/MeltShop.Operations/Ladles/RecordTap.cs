@@ -50,8 +50,7 @@ public sealed class RecordTap(Recorder recorder, TimeProvider time) : Operation<
         if (treated is null) return Refuse("treatedLadleId", "ladle.unknown");
         if (treated.Version != command.Version) return Stale(writing, treated, command.Version);
         if (treated.State != TreatedLadleState.Prepared) return Refuse("treatedLadleId", "state.wrong", treated.State.ToString());
-        var heat = await db.Heats.SingleAsync(h => h.Id == treated.HeatId, cancellation);
-        await db.LockFurnace(heat.FurnaceId, cancellation);
+        var heat = (await db.LockedHeat(treated.HeatId, cancellation))!;
         var inFurnace = await db.InFurnace(heat.FurnaceId, cancellation);
         if (command.Kg > await db.AtMost(heat, inFurnace, cancellation))
         {

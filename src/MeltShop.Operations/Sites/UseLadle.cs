@@ -24,6 +24,7 @@ public sealed class UseLadle(Recorder recorder, TimeProvider time) : Operation<U
     protected override async Task<Written<Guid>> Write(Writing writing, Command command, CancellationToken cancellation)
     {
         var db = writing.Db;
+        await db.LockLadle(command.LadleId, cancellation); // nothing is prepared in it meanwhile
         var ladle = await db.Ladles.FindAsync([command.LadleId], cancellation);
         if (ladle is null) return Refuse("ladleId", "ladle.unknown");
         if (ladle.Version != command.Version) return Stale(writing, ladle, command.Version);

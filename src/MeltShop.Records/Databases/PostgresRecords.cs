@@ -21,6 +21,10 @@ public sealed class PostgresRecords(DbContextOptions<PostgresRecords> options) :
     public override Task LockMaterial(long materialId, CancellationToken ct) =>
         Database.ExecuteSqlAsync($"""SELECT 1 FROM "Materials" WHERE "Id" = {materialId} FOR NO KEY UPDATE""", ct);
 
+    /// <inheritdoc/>
+    public override Task LockLadle(long ladleId, CancellationToken ct) =>
+        Database.ExecuteSqlAsync($"""SELECT 1 FROM "Ladles" WHERE "Id" = {ladleId} FOR NO KEY UPDATE""", ct);
+
     internal override Task Announce(Guid from, IReadOnlyList<ChangeNotice> changes, CancellationToken ct) =>
         Database.ExecuteSqlAsync(OtherInstances.Sending(OtherInstances.Texts(from, changes)), ct);
 

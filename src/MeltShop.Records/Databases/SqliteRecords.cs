@@ -17,6 +17,9 @@ public sealed class SqliteRecords(DbContextOptions<SqliteRecords> options) : Rec
     /// <inheritdoc/>
     public override Task LockMaterial(long materialId, CancellationToken ct) => Task.CompletedTask;
 
+    /// <inheritdoc/>
+    public override Task LockLadle(long ladleId, CancellationToken ct) => Task.CompletedTask;
+
     internal override async Task<IDbContextTransaction> BeginReading(CancellationToken ct)
     {
         await Database.OpenConnectionAsync(ct);

@@ -78,14 +78,16 @@ internal static class Staleness
         var ids = UsedIds.Of(plan.Versions).AllAnalyses.ToList();
         var analyses = (await Analyses(db, ids, known, ct)).SelectMany(n => n).Where(n => n.At > plan.Origin.EnteredAt);
         var until = known ?? DateTimeOffset.MaxValue;
-        var heel = await db.Heels.Where(h => h.FurnaceId == plan.FurnaceId && h.EnteredAt <= plan.Origin.EnteredAt)
-            .OrderByDescending(h => h.ObservedAt).ThenByDescending(h => h.Id).Select(h => new { h.Id, h.SampleId }).FirstOrDefaultAsync(ct);
-        if (heel is null) return [.. analyses];
+        var heel = await db.Heels.Where(h => h.FurnaceId == plan.FurnaceId && h.EnteredAt <= plan.Origin.EnteredAt
+                && !db.Heels.Any(l => l.SupersedesId == h.Id && l.EnteredAt <= plan.Origin.EnteredAt))
+            .OrderByDescending(h => h.ObservedAt).ThenByDescending(h => h.Id).Select(h => new { h.Id, h.SampleId, h.ObservedAt }).FirstOrDefaultAsync(ct);
+        var (used, sample, leftAt) = (heel?.Id, heel?.SampleId, heel?.ObservedAt ?? DateTimeOffset.UnixEpoch);
+        // Or a heel that nobody knew of when the plan was made: one that came late, or from another furnace.
         var notes =
             from person in db.Users
-            from fact in db.Samples.Where(s => s.SupersedesId == heel.SampleId).Select(s => new { s.PersonId, s.EnteredAt, s.Reason })
-                .Concat(db.Heels.Where(h => h.SupersedesId == heel.Id).Select(h => new { h.PersonId, h.EnteredAt, h.Reason }))
-                .Concat(db.BurnDecisions.Where(b => b.SampleId == heel.SampleId).Select(b => new { b.PersonId, b.EnteredAt, b.Reason }))
+            from fact in db.Samples.Where(s => s.SupersedesId == sample && sample != null).Select(s => new { s.PersonId, s.EnteredAt, s.Reason })
+                .Concat(db.Heels.Where(h => (h.SupersedesId == used && used != null) || (h.FurnaceId == plan.FurnaceId && h.ObservedAt > leftAt && h.ObservedAt <= plan.Origin.ObservedAt)).Select(h => new { h.PersonId, h.EnteredAt, h.Reason }))
+                .Concat(db.BurnDecisions.Where(b => b.SampleId == sample).Select(b => new { b.PersonId, b.EnteredAt, b.Reason }))
             where fact.PersonId == person.Id && fact.EnteredAt > plan.Origin.EnteredAt && fact.EnteredAt <= until
             select new StaleNote(StaleKind.Heel, person.DisplayName, fact.EnteredAt, fact.Reason);
         return [.. analyses, .. (await notes.ToListAsync(ct)).Distinct()];

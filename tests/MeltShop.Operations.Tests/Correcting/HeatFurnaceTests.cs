@@ -79,7 +79,8 @@ public sealed class HeatFurnaceTests
         Assert.Equal((third, Math.Round(rest + 485, 6)), (heel.FurnaceId, Math.Round(heel.Kg, 6)));
         Assert.Equal((rest * 1.5 + 485 * 0.2) / (rest + 485), heel.Percents.Single(p => p.Element == Element.Si).Percent, 6);
 
-        Assert.True((await Shop.Do(shop.Get<CorrectWeighing>(), shop.Melter, new(Guid.NewGuid(), shop.Now, weighing, heat.Id, shop.SteelId, 300, true, "the other line"))).Succeeded);
+        var right = await Shop.Do(shop.Get<CorrectWeighing>(), shop.Melter, new(Guid.NewGuid(), shop.Now, weighing, heat.Id, shop.SteelId, 300, true, "the other line"));
+        Assert.True(right.Succeeded);
         heel = await HeelOf(shop, heat);
         Assert.Equal(rest + 291, heel.Kg, 6);
         Assert.Equal((rest * 1.5 + 291 * 0.2) / (rest + 291), heel.Percents.Single(p => p.Element == Element.Si).Percent, 6);
@@ -87,6 +88,8 @@ public sealed class HeatFurnaceTests
         var tap = (await View(shop, heat)).Ladles.Single(l => l.Id == ladle.Id).Taps.Single().Origin.FactId;
         Assert.True((await Shop.Do(shop.Get<CorrectTap>(), shop.Melter, new(Guid.NewGuid(), shop.Now, tap, 800, null, "scale"))).Succeeded);
         Assert.Equal(rest + 291 + 100, await InFurnace(shop, third), 6);
+        Assert.True((await Shop.Do(shop.Get<CorrectWeighing>(), shop.Melter, new(Guid.NewGuid(), shop.Now, right.Value, heat.Id, shop.SteelId, 0, true, "nothing was weighed"))).Succeeded);
+        Assert.Equal(rest + 100, await InFurnace(shop, third), 6);
         Assert.Equal((0d, 0d), (Math.Round(await InFurnace(shop, second), 6), Math.Round(await shop.InFurnace(), 6)));
         Assert.True((await shop.Get<TrailCheck>().Run(Soon)).Holds);
     }
@@ -151,11 +154,79 @@ public sealed class HeatFurnaceTests
 
     [Theory]
     [MemberData(nameof(Shop.Databases), MemberType = typeof(Shop))]
+    public async Task Dip_AfterTheEnd_StaysWhenAndWhereItWasDipped(RecordsProvider provider)
+    {
+        await using var shop = await Shop.Open(provider);
+        var other = await SecondFurnace(shop);
+        var heat = await shop.StartHeat();
+        await shop.WeighIn(heat, shop.SteelId, 500);
+        await shop.Sample(heat, SampleKind.Bath, ("C", 3.6), ("Si", 1.5));
+        shop.Clock.Advance(10);
+        Assert.True((await shop.Close(await shop.Heat(heat.Id))).Succeeded);
+        var closedAt = (await shop.Heat(heat.Id)).ClosedAt!.Value;
+        shop.Clock.Advance(10);
+        await Dip(shop, shop.FurnaceId, 480);
+        await using var db = shop.Db();
+        var dipped = await db.InForce<Heel>().SingleAsync(h => h.Kg == 480, Soon);
+        shop.Clock.Advance(10);
+
+        Assert.True((await Correct(shop, heat, c => c with { ClosedAt = closedAt.AddMinutes(-2) })).Succeeded);
+        Assert.Equal([closedAt.AddMinutes(-2), dipped.ObservedAt], await db.InForce<Heel>().OrderBy(h => h.ObservedAt).Select(h => h.ObservedAt).ToListAsync(Soon));
+
+        var line = await db.InForce<FurnaceMetal>().SingleAsync(m => m.Kind == FurnaceMetalKind.Dipped, Soon);
+        Assert.True((await Shop.Do(shop.Get<CorrectMetal>(), shop.Melter, new(Guid.NewGuid(), shop.Now, line.Id, 470, null, "read again"))).Succeeded);
+        Assert.True((await Correct(shop, heat, c => c with { FurnaceId = other })).Succeeded);
+
+        var heels = await db.InForce<Heel>().OrderBy(h => h.ObservedAt).Select(h => new { h.FurnaceId, h.Kg }).ToListAsync(Soon);
+        Assert.Equal([(other, 485d), (shop.FurnaceId, 470d)], heels.Select(h => (h.FurnaceId, Math.Round(h.Kg, 6))));
+        Assert.Equal((470d, 485d), (Math.Round(await shop.InFurnace(), 6), Math.Round(await InFurnace(shop, other), 6)));
+    }
+
+    [Theory]
+    [MemberData(nameof(Shop.Databases), MemberType = typeof(Shop))]
+    public async Task Plan_MadeBeforeAHeatCameIntoItsFurnaceOrAfterItsEndMoved_IsMarked(RecordsProvider provider)
+    {
+        await using var shop = await Shop.Open(provider);
+        var other = await SecondFurnace(shop);
+        var heat = await shop.StartHeat();
+        var weighing = await shop.WeighIn(heat, shop.SteelId, 500);
+        await shop.Sample(heat, SampleKind.Bath, ("C", 3.6), ("Si", 1.5));
+        shop.Clock.Advance(10);
+        Assert.True((await shop.Close(await shop.Heat(heat.Id))).Succeeded);
+        var closedAt = (await shop.Heat(heat.Id)).ClosedAt!.Value;
+        shop.Clock.Advance(10);
+        Assert.True((await Correct(shop, heat, c => c with { ClosedAt = closedAt.AddMinutes(-2) })).Succeeded);
+        shop.Clock.Advance(10);
+        var (here, there) = (await shop.StartHeat(), await Started(shop, other));
+        shop.Clock.Advance(10);
+        Assert.Empty((await View(shop, here)).Plan.Stale);
+
+        Assert.True((await Shop.Do(shop.Get<CorrectWeighing>(), shop.Melter, new(Guid.NewGuid(), shop.Now, weighing, heat.Id, shop.SteelId, 400, false, "the other line"))).Succeeded);
+        Assert.Equal([(StaleKind.Heel, "the other line")], (await View(shop, here)).Plan.Stale.Select(n => (n.Kind, n.Reason!)));
+        Assert.Empty((await View(shop, there)).Plan.Stale);
+
+        // The heel of the heat that is there now is the other heat's.
+        Assert.True((await Correct(shop, heat, c => c with { FurnaceId = other, Reason = "was the second" })).Succeeded);
+        Assert.Equal([(StaleKind.Heel, "was the second")], (await View(shop, there)).Plan.Stale.Select(n => (n.Kind, n.Reason!)));
+        Assert.Equal((0d, 388d), (Math.Round((await shop.Heat(here.Id)).HeelKg, 6), Math.Round((await shop.Heat(there.Id)).HeelKg, 6)));
+    }
+
+    [Theory]
+    [MemberData(nameof(Shop.Databases), MemberType = typeof(Shop))]
     public async Task Heat_WhereOrWhenItCannotHaveBeen_IsRefusedAtItsField(RecordsProvider provider)
     {
         await using var shop = await Shop.Open(provider);
         var other = await SecondFurnace(shop);
         var small = (await Shop.Do(shop.Get<AddFurnace>(), shop.Administrator, new(Guid.NewGuid(), shop.Now, "F3", "Furnace 3", 500, 300))).Value;
+        var sampled = await shop.StartHeat();
+        await shop.WeighIn(sampled, shop.SteelId, 1000);
+        shop.Clock.Advance(5);
+        var sampledAt = shop.Now;
+        await shop.Sample(sampled, SampleKind.Bath, ("C", 3.6), ("Si", 1.5));
+        shop.Clock.Advance(5);
+        Assert.True((await shop.Close(await shop.Heat(sampled.Id), 970)).Succeeded);
+        sampled = await shop.Heat(sampled.Id);
+        shop.Clock.Advance(5);
         var open = await shop.StartHeat();
         var beside = await Started(shop, other);
         await shop.Sample(beside, SampleKind.Bath, ("C", 3.6), ("Si", 1.5));
@@ -177,6 +248,7 @@ public sealed class HeatFurnaceTests
         await shop.Refuses(operation, shop.Supervisor, Asked(beside) with { ClosedAt = beside.StartedAt.AddMinutes(-1) }, "closedAt", "heat.startedAfter");
         await shop.Refuses(operation, shop.Supervisor, Asked(beside) with { ClosedAt = beside.StartedAt.AddMicroseconds(1) }, "closedAt", "heat.metalAfter");
         await shop.Refuses(operation, shop.Supervisor, Asked(beside) with { ClosedAt = shop.Now.AddMinutes(-1) }, "closedAt", "furnace.taken");
+        await shop.Refuses(operation, shop.Supervisor, Asked(sampled) with { ClosedAt = sampledAt.AddMinutes(-1) }, "closedAt", "heat.sampleAfter");
         await shop.Refuses(operation, shop.Supervisor, Asked(beside) with { StartedAt = beside.ClosedAt!.Value.AddMinutes(-1) }, "startedAt", "heat.metalBefore");
         await shop.Refuses(operation, shop.Supervisor, Asked(beside) with { StartedAt = shop.Now.AddMinutes(-1) }, "startedAt", "heat.endedBefore");
         await shop.Refuses(operation, shop.Supervisor, Asked(next) with { StartedAt = beside.ClosedAt.Value.AddMinutes(-1) }, "startedAt", "furnace.taken");

@@ -67,6 +67,8 @@ public sealed class LeftHeelTests
         var weighing = await shop.WeighIn(heat, shop.SteelId, 500, intoBath: true);
         await shop.Close(await shop.Heat(heat.Id));
         var next = await shop.StartHeat();
+        var known = shop.Now;
+        shop.Clock.Advance(1);
 
         await Done(shop, shop.Get<CorrectWeighing>(), new(Guid.NewGuid(), shop.Now, weighing, heat.Id, shop.SteelId, 300, true, "the scale's other line"));
 
@@ -76,6 +78,36 @@ public sealed class LeftHeelTests
         Assert.Equal((rest * 1.5 + 291 * 0.2) / (rest + 291), Percent(heel, Element.Si)!.Value, 6);
         var note = Assert.Single((await shop.Get<HeatPage>().Load(next.Id, Soon))!.Plan.Stale);
         Assert.Equal((StaleKind.Heel, "the scale's other line"), (note.Kind, note.Reason));
+
+        // And the heat that started over it has the heel that the ledger has, says why, and what it was.
+        var view = (await shop.Get<HeatPage>().Load(next.Id, Soon))!;
+        Assert.Equal(rest + 291, view.Heat.HeelKg, 6);
+        var said = Assert.Single(view.OfItself);
+        Assert.Equal((Math.Round(rest + 485, 6), Math.Round(rest + 291, 6), "the scale's other line"), (Math.Round(said.FormerHeelKg!.Value, 6), Math.Round(said.HeelKg!.Value, 6), said.Origin.Reason));
+        Assert.Equal(rest + 485, (await shop.Get<HeatPage>().LoadAsKnown(next.Id, known, Soon))!.Heat.HeelKg, 6);
+    }
+
+    [Theory]
+    [MemberData(nameof(Shop.Databases), MemberType = typeof(Shop))]
+    public async Task Dip_BeforeTheNextHeat_TakesUpWhatIsCorrectedAndIsFollowedWhereItIsCorrected(RecordsProvider provider)
+    {
+        await using var shop = await Shop.Open(provider);
+        var heat = await shop.StartHeat();
+        var weighing = await shop.WeighIn(heat, shop.SteelId, 500);
+        await shop.Sample(heat, SampleKind.Bath, ("C", 3.6), ("Si", 1.5));
+        await shop.Close(await shop.Heat(heat.Id));
+        shop.Clock.Advance(5);
+        await Shop.Do(shop.Get<DipFurnace>(), shop.Melter, new(Guid.NewGuid(), shop.Now, shop.FurnaceId, 480, null, "load cell"));
+        shop.Clock.Advance(5);
+        var next = await shop.StartHeat();
+
+        await Done(shop, shop.Get<CorrectWeighing>(), new(Guid.NewGuid(), shop.Now, weighing, heat.Id, shop.SteelId, 300, false, "the scale's other line"));
+        Assert.Equal(480, (await shop.Heat(next.Id)).HeelKg, 6);
+
+        await using var db = shop.Db();
+        var dip = await db.InForce<FurnaceMetal>().SingleAsync(m => m.Kind == FurnaceMetalKind.Dipped, Soon);
+        await Done(shop, shop.Get<CorrectMetal>(), new(Guid.NewGuid(), shop.Now, dip.Id, 450, null, "read again"));
+        Assert.Equal((450d, 450d), (Math.Round((await shop.Heat(next.Id)).HeelKg, 6), Math.Round(await shop.InFurnace(), 6)));
     }
 
     [Theory]

@@ -95,6 +95,38 @@ public sealed class PlusMinusTests
         Assert.Equal(17.8630904, await PlusMinus(shop, heat), 6);
     }
 
+    [Theory]
+    [MemberData(nameof(Shop.Databases), MemberType = typeof(Shop))]
+    public async Task Furnace_ThatWasNeverDipped_GivesNoMoreThanItHolds(RecordsProvider provider)
+    {
+        await using var shop = await Shop.Open(provider);
+        var heat = await shop.StartHeat();
+        await shop.WeighIn(heat, shop.SteelId, 100_000);
+        await Shop.Do(shop.Get<PigOut>(), shop.Melter, new(Guid.NewGuid(), shop.Now, heat.Id, 97_000, null));
+        await shop.WeighIn(heat, shop.SteelId, 1000);
+        Assert.Equal(4898.5, await PlusMinus(shop, heat), 6); // 5 % of 97 970
+
+        // It holds 3000 kg, which 5 % more may be.
+        await shop.Refuses(shop.Get<PigOut>(), shop.Melter, new(Guid.NewGuid(), shop.Now, heat.Id, 3151, null), "kg", "furnace.short");
+        Assert.True((await Shop.Do(shop.Get<PigOut>(), shop.Melter, new(Guid.NewGuid(), shop.Now, heat.Id, 3149, null))).Succeeded);
+    }
+
+    [Theory]
+    [MemberData(nameof(Shop.Databases), MemberType = typeof(Shop))]
+    public async Task Heat_ThatEndsWithNothingLeft_IsADipOfNothing(RecordsProvider provider)
+    {
+        await using var shop = await Shop.Open(provider);
+        var first = await shop.StartHeat();
+        await shop.WeighIn(first, shop.SteelId, 1000);
+        shop.Clock.Advance(1);
+        Assert.True((await shop.Close(await shop.Heat(first.Id), 970)).Succeeded);
+        shop.Clock.Advance(1);
+        var second = await shop.StartHeat();
+        await shop.WeighIn(second, shop.SteelId, 500);
+
+        Assert.Equal(24.25, await PlusMinus(shop, second), 6); // 5 % of 485: what came before has left
+    }
+
     private static async Task<double> PlusMinus(Shop shop, Heat heat) => FurnaceLedger.PlusMinusKg((await shop.Get<HeatPage>().Load(heat.Id, Soon))!.Ledger);
 
     private static Task<Outcome<double>> Dip(Shop shop, double kg, double? plusMinusKg) =>

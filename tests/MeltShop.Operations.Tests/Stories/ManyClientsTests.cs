@@ -29,15 +29,16 @@ public sealed class ManyClientsTests
     private static readonly IReadOnlyList<string> Expected =
     [
         "state.wrong", "furnace.busy", "version.stale", "fact.corrected", "correction.nothing", "burn.aside", "burn.counts", "furnace.short", "heat.noBathSample",
+        "furnace.taken", "furnace.capacity", "heat.startedAfter", "heat.metalAfter", "heat.sampleAfter",
     ];
 
     private readonly ConcurrentDictionary<Guid, string> done = new();
     private readonly ConcurrentDictionary<Guid, double> counted = new();
-    private readonly ConcurrentBag<long> weighings = [], samples = [];
+    private readonly ConcurrentBag<long> weighings = [], samples = [], dips = [], closed = [];
     private readonly ConcurrentDictionary<int, long> heats = new();
     private readonly ConcurrentDictionary<string, int> refused = new();
     private readonly ConcurrentDictionary<DateTimeOffset, byte> times = new();
-    private readonly List<long> plans = [];
+    private readonly List<long> plans = [], furnaces = [];
     private Shop shop = null!;
 
     private static CancellationToken Soon => TestContext.Current.CancellationToken;
@@ -53,6 +54,7 @@ public sealed class ManyClientsTests
         for (var n = 0; n < Furnaces; n++)
         {
             var furnace = n == 0 ? shop.FurnaceId : (await Shop.Do(shop.Get<AddFurnace>(), shop.Administrator, new(Guid.NewGuid(), shop.Now, $"F{n + 1}", $"Furnace {n + 1}", 3000, 1800))).Value;
+            furnaces.Add(furnace);
             plans.Add((await Shop.Do(shop.Get<PlanCharge>(), shop.Melter, new(Guid.NewGuid(), shop.Now, new ChargeChoice(furnace, shop.DuctileId, 2000)))).Value.PlanId);
         }
 
@@ -82,12 +84,16 @@ public sealed class ManyClientsTests
         switch (random.Next(12))
         {
             case 0: await End(place, heat, at); break;
-            case 1: await Did(shop.Get<DipFurnace>(), shop.Melter, new(Guid.NewGuid(), at, await FurnaceOf(heat), random.Next(0, 2500), null, "load cell")); break;
+            case 1: await Dip(new(Guid.NewGuid(), at, await FurnaceOf(heat), random.Next(0, 2500), null, "load cell")); break;
             case 2: await Count(new(Guid.NewGuid(), at, material, StockKind.Counted, random.Next(0, 9000))); break;
             case 3: await Did(shop.Get<BookStock>(), shop.Melter, new(Guid.NewGuid(), at, material, StockKind.Received, kg)); break;
             case 4 or 5 when weighings.TryPeek(out var weighing):
                 if (await Did(shop.Get<CorrectWeighing>(), shop.Melter, new(Guid.NewGuid(), shop.Now, weighing, heat, material, kg, false, "read wrongly")) is { Succeeded: true } right)
                     weighings.Add(right.Value);
+                break;
+            case 10: await Moved(random, heat); break;
+            case 11 when dips.TryPeek(out var dip):
+                if (await Did(shop.Get<CorrectMetal>(), shop.Melter, new(Guid.NewGuid(), shop.Now, dip, random.Next(0, 2500), null, "read wrongly")) is { Succeeded: true } read) dips.Add(read.Value);
                 break;
             case 6 when samples.TryPeek(out var sample):
                 await Did(shop.Get<SetBurnAside>(), shop.Metallurgist, new(Guid.NewGuid(), shop.Now, sample, random.Next(1, 4), "cracked", random.Next(2) == 0));
@@ -96,6 +102,17 @@ public sealed class ManyClientsTests
                 if (await Did(shop.Get<WeighIn>(), shop.Melter, new(Guid.NewGuid(), at, heat, material, kg, false)) is { Succeeded: true } weighed) weighings.Add(weighed.Value);
                 break;
         }
+    }
+
+    /// <summary>Somebody says that the heat is in another furnace, or that one ended earlier.</summary>
+    private async Task Moved(Random random, long id)
+    {
+        var ended = random.Next(2) == 0 && closed.TryPeek(out var last) ? last : (long?)null;
+        var heat = await shop.Heat(ended ?? id);
+        CorrectHeat.Command command = new(Guid.NewGuid(), shop.Now, heat.Id, heat.Version, heat.GradeId, null, "other button");
+        if (heat.ClosedAt is { } closedAt && !times.TryAdd(closedAt.AddMicroseconds(-1), 0)) return;
+        await Did(shop.Get<CorrectHeat>(), shop.Metallurgist, heat.ClosedAt is { } at
+            ? command with { ClosedAt = at.AddMicroseconds(-1) } : command with { FurnaceId = furnaces[random.Next(Furnaces)] });
     }
 
     /// <summary>One in four waited in a tablet; no two things happen at the same microsecond.</summary>
@@ -119,7 +136,14 @@ public sealed class ManyClientsTests
     private async Task End(int place, long id, DateTimeOffset at)
     {
         var heat = await shop.Heat(id);
-        if ((await Did(shop.Get<CloseHeat>(), shop.Melter, new(Guid.NewGuid(), at, id, heat.Version, 0))).Succeeded) heats.TryRemove(place, out _);
+        if ((await Did(shop.Get<CloseHeat>(), shop.Melter, new(Guid.NewGuid(), at, id, heat.Version, 0))).Succeeded) { heats.TryRemove(place, out _); closed.Add(id); }
+    }
+
+    private async Task Dip(DipFurnace.Command dip)
+    {
+        if (!(await Did(shop.Get<DipFurnace>(), shop.Melter, dip)).Succeeded) return;
+        await using var db = shop.Db();
+        dips.Add(await db.FurnaceMetals.Where(m => m.EntryKey == dip.EntryKey && m.SupersedesId == null).Select(m => m.Id).SingleAsync(Soon));
     }
 
     private async Task Count(BookStock.Command count)
@@ -187,6 +211,10 @@ public sealed class ManyClientsTests
             if (counted.TryGetValue(Root(count, facts), out var kg))
                 Assert.Equal(kg, stock.Where(s => s.MaterialId == count.MaterialId && s.ObservedAt <= count.ObservedAt).Sum(s => s.Kg), 1e-6);
         }
+
+        // What a heat had is where the heat is.
+        var places = await db.Heats.ToDictionaryAsync(h => h.Id, h => h.FurnaceId, Soon);
+        Assert.All(metal.Where(m => m.HeatId is not null), m => Assert.Equal(places[m.HeatId!.Value], m.FurnaceId));
 
         // Nothing was put into a furnace behind the end of its heat.
         var late = from weighing in db.Weighings.Where(w => w.SupersedesId == null)

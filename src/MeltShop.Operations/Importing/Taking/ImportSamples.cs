@@ -2,6 +2,7 @@ using System.Text.Json.Serialization;
 using MeltShop.Metallurgy.Elements;
 using MeltShop.Operations.Checking;
 using MeltShop.Operations.Correcting;
+using MeltShop.Operations.Heats;
 using MeltShop.Operations.Importing.Rows;
 using MeltShop.Operations.Importing.Subjects;
 using MeltShop.Operations.Laboratory;
@@ -112,6 +113,8 @@ public sealed class ImportSamples(Recorder recorder, TimeProvider time) : Operat
     {
         var heatIds = samples.Select(s => s.HeatId).Distinct().ToList();
         var ladleIds = samples.Where(s => s.TreatedLadleId is not null).Select(s => s.TreatedLadleId!.Value).Distinct().ToList();
+        // A heat that is being ended waits until this is written and sees the samples; one that was ended meanwhile is read as ended, and its heel follows.
+        await writing.Db.LockHeats(cancellation, await writing.Db.Heats.Where(h => EF.Parameter(heatIds).Contains(h.Id) && h.ClosedAt == null).Select(h => h.Id).ToListAsync(cancellation));
         var heats = await writing.Db.Heats.Where(h => EF.Parameter(heatIds).Contains(h.Id)).ToDictionaryAsync(h => h.Id, cancellation);
         var ladles = await writing.Db.TreatedLadles.Where(l => EF.Parameter(ladleIds).Contains(l.Id)).ToDictionaryAsync(l => l.Id, cancellation);
         foreach (var sample in samples)

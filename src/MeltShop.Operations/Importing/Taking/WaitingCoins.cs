@@ -1,4 +1,4 @@
-using MeltShop.Operations.Correcting;
+using MeltShop.Operations.Heats;
 using MeltShop.Operations.Importing.Subjects;
 using MeltShop.Records;
 using MeltShop.Records.Laboratory;
@@ -14,7 +14,7 @@ internal static class WaitingCoins
     {
         var heats = samples.Select(s => s.HeatId).Distinct().ToList();
         var waiting = CoinRows.Waiting(db).Where(c => EF.Parameter(heats).Contains(c.HeatId));
-        await db.LockFurnaces(ct, await db.Heats.Where(h => waiting.Any(c => c.HeatId == h.Id)).Select(h => h.FurnaceId).ToListAsync(ct)); // nobody types one of them in meanwhile
+        await db.LockHeats(ct, await waiting.Select(c => c.HeatId).Distinct().ToListAsync(ct)); // nobody types one of them in meanwhile
         var coins = (await waiting.ToListAsync(ct))
             .ToLookup(c => (c.HeatId, c.TreatedLadleId, c.Kind, (string?)c.CoinNumber));
         return samples
