@@ -110,7 +110,7 @@ public sealed class CorrectionPlanningTests : HeatTest
         Assert.Equal("S 0.012", Assert.Single(page.FindAll("[data-testid=other-elements] [data-element]")).TextContent);
     }
 
-    /// <summary>Sc = 3.6 / (4.23 − 1.506 / 3) = 0.966: inside 0.90 to 0.97, not by the margin of 0.02. Without steel nothing lowers it, with it there is a way.</summary>
+    /// <summary>Sc = 3.6 / (4.23 − 1.506 / 3) = 0.966: inside 0.90 to 0.97, not by the margin of 0.02. Without steel and copper to dilute with nothing lowers it.</summary>
     [Fact]
     public async Task Window_OfACurvedQuantity_IsToldAsTheGradeSaysItAndItsMarginApart()
     {
@@ -122,7 +122,7 @@ public sealed class CorrectionPlanningTests : HeatTest
         Assert.NotNull(figures.Find("[data-testid=inside]"));
         Assert.Matches("least 0.90aim.*most 0.97$", figures.Find("[data-quantity=Sc] .limit-figures").TextContent.ToLowerInvariant());
 
-        var choice = new CorrectionChoice(1450, LeftOut: ["steel"]);
+        var choice = new CorrectionChoice(1450, LeftOut: ["steel", "copper"]);
         var barred = CorrectionProposal.For(facts, choice, CorrectionQuestion.Build(facts, choice).Problem!, Cancellation);
         var words = Render<OutOfReach>(p => p.Add(o => o.Plan, barred.Plan.Plan).Add(o => o.Ways, new([], [])).Add(o => o.Grade, facts.View.Grade).Add(o => o.NameOf, code => code));
         Assert.Contains("0.97 and a margin of 0.02 to it are asked; ", words.Find("[data-clash=Sc]").TextContent, StringComparison.Ordinal);
