@@ -15,9 +15,6 @@ public sealed class LookTests(Chromium chromium, RunningApp app) : IClassFixture
     /// <summary>What somebody may do on a page.</summary>
     private const string Presses = "main button, main form";
 
-    /// <summary>Pages of the administrator, who only reads the others: where those have something to press for somebody else, they say for whom.</summary>
-    private static readonly string[] Administered = ["/furnaces", "/people", "/shop", "/trail"];
-
     private readonly ConcurrentDictionary<string, int> presses = [];
     private readonly ConcurrentDictionary<string, int> unsaid = [];
 
@@ -28,7 +25,7 @@ public sealed class LookTests(Chromium chromium, RunningApp app) : IClassFixture
         await using var office = await chromium.TabletAsync(app.Address);
         await using var desk = await chromium.DeskAsync(app.Address);
         var faults = await Task.WhenAll(
-            InEveryLookAsync(await tablet.SignInAsync("henning"), path => !IsAdministered(path)), AsAdministratorAsync(await office.SignInAsync("maren"), await desk.SignInAsync("maren")));
+            InEveryLookAsync(await tablet.SignInAsync("henning"), path => !Places.IsAdministered(path)), AsAdministratorAsync(await office.SignInAsync("maren"), await desk.SignInAsync("maren")));
 
         Assert.True(Places.All.Count > 12);
         Assert.Empty(unsaid.Where(page => page.Value < presses[page.Key]).Select(page => $"{page.Key} does not say who may change something"));
@@ -50,8 +47,6 @@ public sealed class LookTests(Chromium chromium, RunningApp app) : IClassFixture
         Assert.NotEqual(await GroundAsync(".ribbon-done"), await GroundAsync(".ribbon-now"));
         Assert.NotEqual(await StyleAsync(".field:not(.field-wrong)", "borderLeftColor"), await StyleAsync(".field-wrong", "borderLeftColor"));
     }
-
-    private static bool IsAdministered(string path) => Administered.Any(page => path.StartsWith(page, StringComparison.Ordinal));
 
     /// <summary>One visit a page: it is the same page whose colours and screen change.</summary>
     private async Task<List<string>> InEveryLookAsync(IPage page, Func<string, bool> isWanted)
@@ -87,15 +82,16 @@ public sealed class LookTests(Chromium chromium, RunningApp app) : IClassFixture
 
     private async Task<List<string>> AsAdministratorAsync(IPage tablet, IPage desk)
     {
-        var faults = await InEveryLookAsync(tablet, IsAdministered);
+        var faults = await InEveryLookAsync(tablet, Places.IsAdministered);
         faults.AddRange(await ReadOnlyAsync(desk));
         return faults;
     }
 
+    /// <summary>Where a page has something to press for somebody else, it says for whom.</summary>
     private async Task<List<string>> ReadOnlyAsync(IPage page)
     {
         var faults = Watched(page);
-        foreach (var path in Places.All.Where(path => !IsAdministered(path)))
+        foreach (var path in Places.All.Where(path => !Places.IsAdministered(path)))
         {
             await page.VisitAsync(path);
             faults.AddRange(await page.FaultsAsync());

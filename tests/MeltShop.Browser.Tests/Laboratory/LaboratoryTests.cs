@@ -21,12 +21,12 @@ public sealed class LaboratoryTests(RunningApp app, Chromium chromium) : IClassF
         await Assertions.Expect(page.Locator("[data-testid=steps]")).ToHaveAttributeAsync("data-state", "Bath");
 
         await page.Locator("[data-testid=timeline] li[data-kind=Sample] button.press").TapAsync();
-        await page.Locator("[data-testid=correction] [data-field=heatId] select").SelectOptionAsync(new SelectOptionValue { Value = right.Split('/')[^1] });
-        await page.TapAsync("[data-testid=correction] button[type=submit]");
-        await Assertions.Expect(page.Locator("[data-testid=correction] [data-field=reason] .field-error")).ToBeVisibleAsync();
+        await page.Locator("[data-testid=fact-correction] [data-field=heatId] select").SelectOptionAsync(new SelectOptionValue { Value = right.Split('/')[^1] });
+        await page.TapAsync("[data-testid=fact-correction] button[type=submit]");
+        await Assertions.Expect(page.Locator("[data-testid=fact-correction] [data-field=reason] .field-error")).ToBeVisibleAsync();
         await page.KeepStateAsync("heat-sample-moved-without-reason");
-        await page.EnterAsync("[data-testid=correction] [data-field=reason] input", Reason);
-        await page.TapAsync("[data-testid=correction] button[type=submit]");
+        await page.EnterAsync("[data-testid=fact-correction] [data-field=reason] input", Reason);
+        await page.TapAsync("[data-testid=fact-correction] button[type=submit]");
 
         var left = page.Locator("[data-testid=timeline] li[data-kind=Sample]");
         await Assertions.Expect(left).ToContainTextAsync(rightNumber);

@@ -30,6 +30,16 @@ internal static class LadleSteps
         return heat;
     }
 
+    /// <summary>Sends a coin on its way, on the page of its heat.</summary>
+    public static async Task SendCoinAsync(this IPage page)
+    {
+        await page.TapAsync("[data-testid=send-coin]");
+        await page.HasFocusAsync("[data-testid=coin-form]");
+        await page.EnterAsync("[data-testid=coin-form] [data-field=coinNumber] input", "C 17");
+        await page.TapAsync("[data-testid=coin-form] button[type=submit]");
+        await page.WaitForSelectorAsync("[data-opens=lost-form]");
+    }
+
     /// <summary>Loads the pocket for 800 kg and stays on the page of the ladle.</summary>
     public static async Task PrepareLadleAsync(this IPage page, string heat)
     {

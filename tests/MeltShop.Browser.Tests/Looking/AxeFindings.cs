@@ -12,31 +12,31 @@ internal static class AxeFindings
     private static readonly string Script = new BundledAxeScriptProvider().GetScript();
 
     /// <summary>All rules; the colours are those of the look that is on.</summary>
-    public static async Task<IReadOnlyList<string>> AllAsync(IPage page)
+    public static async Task<IReadOnlyList<string>> AllAsync(IPage page, string part = "html")
     {
         await page.EvaluateAsync(Script);
-        return await FindAsync(page);
+        return await FindAsync(page, part);
     }
 
     /// <summary>What another look of the same page can change: contrast. After <see cref="AllAsync"/>.</summary>
-    public static Task<string[]> ContrastAsync(IPage page) => FindAsync(page, "color-contrast");
+    public static Task<string[]> ContrastAsync(IPage page) => FindAsync(page, "html", "color-contrast");
 
-    /// <summary>Both themes of a page that is light and stays so: all rules in the light, in the dark what it can change.</summary>
-    public static async Task<IReadOnlyList<string>> InBothThemesAsync(IPage page)
+    /// <summary>Both themes of a page that is light and stays so, or of a part of it: all rules in the light, in the dark what it can change.</summary>
+    public static async Task<IReadOnlyList<string>> InBothThemesAsync(IPage page, string part = "html")
     {
-        var light = await AllAsync(page);
+        var light = await AllAsync(page, part);
         await page.EmulateMediaAsync(new() { ColorScheme = ColorScheme.Dark });
-        var dark = await ContrastAsync(page);
+        var dark = await FindAsync(page, part, "color-contrast");
         await page.EmulateMediaAsync(new() { ColorScheme = ColorScheme.Light });
         return [.. light, .. dark.Select(fault => $"dark: {fault}")];
     }
 
-    private static Task<string[]> FindAsync(IPage page, params string[] rules) => page.EvaluateAsync<string[]>(
+    private static Task<string[]> FindAsync(IPage page, string part, params string[] rules) => page.EvaluateAsync<string[]>(
         """
-        async rules => {
-          const found = await axe.run(document, { resultTypes: ['violations'], ...(rules.length > 0 && { runOnly: rules }) });
+        async ([part, ...rules]) => {
+          const found = await axe.run(part, { resultTypes: ['violations'], ...(rules.length > 0 && { runOnly: rules }) });
           return found.violations.filter(violation => ['serious', 'critical'].includes(violation.impact)).flatMap(violation =>
             violation.nodes.map(node => `${location.pathname} ${violation.id}: ${node.html} ${node.any.map(check => check.message).join(' ')}`));
         }
-        """, rules);
+        """, new[] { part }.Concat(rules));
 }

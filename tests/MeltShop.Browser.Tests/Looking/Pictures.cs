@@ -26,6 +26,10 @@ internal static class Pictures
         Assert.True(faults.Count == 0, string.Join('\n', faults));
     }
 
+    /// <summary>A part of a page.</summary>
+    public static Task KeepAsync(this IPage page, string name, string part) =>
+        page.Locator(part).ScreenshotAsync(new() { Path = Path.Combine(Folder, name + ".jpg"), Type = ScreenshotType.Jpeg, Quality = 85, Animations = ScreenshotAnimations.Disabled });
+
     public static Task KeepAsync(this IPage page, string name) =>
         page.ScreenshotAsync(new() { Path = Path.Combine(Folder, name + ".jpg"), Type = ScreenshotType.Jpeg, Quality = 85, FullPage = true, Animations = ScreenshotAnimations.Disabled });
 }

@@ -26,11 +26,11 @@ public sealed class AsItStoodTests : HeatTest
     public async Task Correction_WithoutAReason_IsToldAtItsFieldAndKeepsWhatWasTyped()
     {
         var page = await Began();
-        page.Find("[data-testid=correction] [data-field=temperatureC] input").Change("1478");
-        await page.Find("[data-testid=correction]").SubmitAsync();
+        page.Find("[data-testid=fact-correction] [data-field=temperatureC] input").Change("1478");
+        await page.Find("[data-testid=fact-correction]").SubmitAsync();
 
-        Assert.Equal("text.missing", Error(page, "correction", "reason"));
-        Assert.Equal("1478", page.Find("[data-testid=correction] [data-field=temperatureC] input").GetAttribute("value"));
+        Assert.Equal("text.missing", Error(page, "fact-correction", "reason"));
+        Assert.Equal("1478", page.Find("[data-testid=fact-correction] [data-field=temperatureC] input").GetAttribute("value"));
         Assert.Equal(1748, Assert.Single((await Heat()).Temperatures).TemperatureC);
     }
 
@@ -94,11 +94,11 @@ public sealed class AsItStoodTests : HeatTest
             Figures: [new(FigureQuantity.LiquidusC, 1169.8, "1169.8"), new(FigureQuantity.EutecticLowC, 1141, "1141.0")]), Cancellation);
         var page = Open();
         await page.InvokeAsync(() => page.Find("[data-testid=timeline] [data-kind=Sample] button").Click());
-        page.WaitForElement("[data-testid=correction] [data-field='figures.LiquidusC'] input", Patience);
-        Assert.Empty(page.FindAll("[data-testid=correction] [data-field='figures.ChillMm']"));
-        await page.InvokeAsync(() => page.Find("[data-testid=correction] [data-field='figures.LiquidusC'] input").Change("1196.8"));
-        await page.InvokeAsync(() => page.Find("[data-testid=correction] [data-field=reason] input").Change("digits swapped"));
-        await page.Find("[data-testid=correction]").SubmitAsync();
+        page.WaitForElement("[data-testid=fact-correction] [data-field='figures.LiquidusC'] input", Patience);
+        Assert.Empty(page.FindAll("[data-testid=fact-correction] [data-field='figures.ChillMm']"));
+        await page.InvokeAsync(() => page.Find("[data-testid=fact-correction] [data-field='figures.LiquidusC'] input").Change("1196.8"));
+        await page.InvokeAsync(() => page.Find("[data-testid=fact-correction] [data-field=reason] input").Change("digits swapped"));
+        await page.Find("[data-testid=fact-correction]").SubmitAsync();
         page.WaitForElement("[data-testid=earlier]", Patience);
 
         var cups = (await Heat()).Samples.Where(sample => sample.Kind == SampleKind.Cup).OrderBy(sample => sample.Id).ToList();
@@ -112,16 +112,16 @@ public sealed class AsItStoodTests : HeatTest
         await The<RecordTemperature>().Run(Founder, new(Guid.NewGuid(), Now, HeatId, null, 1748), Cancellation);
         var page = Open();
         await page.InvokeAsync(() => page.Find("[data-testid=timeline] [data-kind=Temperature] button").Click());
-        page.WaitForState(() => page.FindAll("[data-testid=correction] [data-field=temperatureC]").Count > 0, Patience);
+        page.WaitForState(() => page.FindAll("[data-testid=fact-correction] [data-field=temperatureC]").Count > 0, Patience);
         return page;
     }
 
     private async Task<IRenderedComponent<HeatDetail>> Corrected()
     {
         var page = await Began();
-        page.Find("[data-testid=correction] [data-field=temperatureC] input").Change("1478");
-        page.Find("[data-testid=correction] [data-field=reason] input").Change("digits swapped");
-        await page.Find("[data-testid=correction]").SubmitAsync();
+        page.Find("[data-testid=fact-correction] [data-field=temperatureC] input").Change("1478");
+        page.Find("[data-testid=fact-correction] [data-field=reason] input").Change("digits swapped");
+        await page.Find("[data-testid=fact-correction]").SubmitAsync();
         page.WaitForState(() => page.FindAll("[data-testid=earlier]").Count > 0, Patience);
         return page;
     }

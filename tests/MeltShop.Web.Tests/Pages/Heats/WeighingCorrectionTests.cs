@@ -17,13 +17,13 @@ public sealed class WeighingCorrectionTests : HeatTest
         var page = Open();
         Assert.Contains("lot A 17", page.Find("[data-testid=timeline] [data-kind=Weighing]").TextContent, StringComparison.Ordinal);
         page.Find("[data-testid=timeline] [data-kind=Weighing] .timeline-side button").Click();
-        Assert.Equal("A 17", Field(page, "correction", "lot").QuerySelector("input")!.GetAttribute("value"));
-        Type(page, "correction", "lot", "B 3");
-        page.Find("[data-testid=correction]").Submit();
-        Assert.Equal("text.missing", Error(page, "correction", "reason"));
+        Assert.Equal("A 17", Field(page, "fact-correction", "lot").QuerySelector("input")!.GetAttribute("value"));
+        Type(page, "fact-correction", "lot", "B 3");
+        page.Find("[data-testid=fact-correction]").Submit();
+        Assert.Equal("text.missing", Error(page, "fact-correction", "reason"));
 
-        Type(page, "correction", "reason", "read from the wrong bag");
-        page.Find("[data-testid=correction]").Submit();
+        Type(page, "fact-correction", "reason", "read from the wrong bag");
+        page.Find("[data-testid=fact-correction]").Submit();
 
         page.WaitForState(() => page.FindAll("[data-testid=earlier]").Count > 0, Patience);
         var weighing = page.Find("[data-testid=timeline] [data-kind=Weighing]").TextContent;
