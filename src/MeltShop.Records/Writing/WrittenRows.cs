@@ -103,9 +103,13 @@ internal sealed class WrittenRows
 
     /// <summary>
     /// A column that came after the row was written holds nothing; where it may not be empty, what its migration put there: no, nought or an empty text.
+    /// SQLite keeps nought without a sign, which says nothing about a mass.
     /// </summary>
-    private static bool Agrees(CoveredColumn column, ValueKind kind, string? stored, WrittenRow written) =>
-        written.TryGetValue(column.Name, out var text) ? stored == text : stored == (column.MayBeEmpty ? null : Untouched(kind));
+    private static bool Agrees(CoveredColumn column, ValueKind kind, string? stored, WrittenRow written)
+    {
+        if (!written.TryGetValue(column.Name, out var text)) return stored == (column.MayBeEmpty ? null : Untouched(kind));
+        return stored == text || (kind is ValueKind.Number && stored is "0" or "-0" && text is "0" or "-0");
+    }
 
     private static string? Untouched(ValueKind kind) => kind switch
     {

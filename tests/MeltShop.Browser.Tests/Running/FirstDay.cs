@@ -65,7 +65,7 @@ internal static partial class FirstDay
         await page.StepAsync("Material");
         await page.FillInAsync(("code", "returns"), ("name", "Own returns"), ("pricePerTonne", "280"), ("metallicYieldPercent", "98"), ("source", "invented for a test"));
         await page.ChooseAsync(("kind", "Returns"), ("sourceKind", "memory"));
-        await page.TapAsync(".analysis-row + .presses button");
+        await page.TapAsync(".analysis-row + p + .presses button");
         await page.HasFocusAsync(".analysis-row + .analysis-row");
         foreach (var (row, element, percent) in new[] { (0, "C", "3.4"), (1, "Si", "2.0") })
         {

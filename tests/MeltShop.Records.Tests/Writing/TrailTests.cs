@@ -56,6 +56,20 @@ public abstract class TrailTests(Database database)
     }
 
     [Fact]
+    public async Task Trail_OfAMassOfMinusNought_HoldsThoughADatabaseDropsTheSign()
+    {
+        var foundry = await Foundry.Found(database);
+        var heat = await foundry.Heat();
+        await database.Recorder.Record(foundry.Entry("WeighIn"), (db, stamp, _) =>
+        {
+            db.Weighings.Add(stamp.Weighing(heat.Id, foundry.Steel.Id, -0.0));
+            return Task.FromResult(Written<long>.Of(0));
+        }, Ct);
+
+        Assert.Empty((await Check()).Faults);
+    }
+
+    [Fact]
     public async Task TrailPage_OfEntriesWithManyRows_LeavesTheRowsInTheDatabase()
     {
         var foundry = await Foundry.Found(database);

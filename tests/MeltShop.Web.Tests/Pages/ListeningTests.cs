@@ -6,6 +6,7 @@ using Bunit;
 using MeltShop.Records.People;
 using MeltShop.Records.Writing;
 using MeltShop.Web.Components.Reading;
+using MeltShop.Web.Pages.Charge;
 using MeltShop.Web.Pages.Recalls;
 using MeltShop.Web.Pages.Trail;
 using Microsoft.AspNetCore.Components;
@@ -48,6 +49,10 @@ public sealed partial class ListeningTests : DemoShopTest
         Assert.NotEmpty(tables);
         Assert.Equal("", string.Join(", ", tables.Where(table => ChangedThings.KindOf(table) is { } kind && kind != ChangeKind.Site && !Hears(drawn!, kind))));
     }
+
+    /// <summary>It would plan anew when it keeps its own plan, and what is being started would not be what was asked for.</summary>
+    [Fact]
+    public void Charge_OfAPlanThatIsKept_IsNotPlannedAnew() => Assert.False(Hears(new ChargePlanning(), ChangeKind.Plan));
 
     protected override void Dispose(bool disposing)
     {

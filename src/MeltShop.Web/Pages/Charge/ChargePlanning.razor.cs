@@ -74,8 +74,9 @@ public sealed partial class ChargePlanning
 
     protected override bool IsEmpty(ChargeView view) => view.Furnaces.Count == 0 || view.Grades.Count == 0 || view.Materials.Count == 0;
 
+    /// <summary>Not of plans: to hear of the one that it keeps itself would draw another in its place.</summary>
     protected override bool Concerns(ChangeNotice change) =>
-        change.Kind is ChangeKind.Material or ChangeKind.Grade or ChangeKind.Furnace or ChangeKind.Heat or ChangeKind.Plan or ChangeKind.Ladle or ChangeKind.Site;
+        change.Kind is ChangeKind.Material or ChangeKind.Grade or ChangeKind.Furnace or ChangeKind.Heat or ChangeKind.Ladle or ChangeKind.Site;
 
     protected override void Arrived(ChargeView view) => _ = InvokeAsync(Replan);
 

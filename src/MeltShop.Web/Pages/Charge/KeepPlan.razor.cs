@@ -58,21 +58,25 @@ public sealed partial class KeepPlan
 
     private void NotYet() => isAsking = false;
 
-    private async Task Keep()
+    private async Task Keep() => await KeepOnce();
+
+    /// <summary>Number of the plan as it was when it was asked for, though a change of the yard may have drawn another meanwhile; null where it was refused.</summary>
+    private async Task<long?> KeepOnce()
     {
-        if (IsKept || Draft.Choice(View) is not { } choice) return;
+        if (IsKept) return kept!.Value.PlanId;
+        if (Draft.Choice(View) is not { } choice) return null;
         if (Draft.Form.IsAccepted) Draft.Form.Open();
         var problem = Planned.Problem;
         var outcome = await HandingIn.Send(Draft.Form, made => Operation.Run(made.By, new(made.Key, made.ObservedAt, choice)));
         if (outcome?.Succeeded == true) kept = (outcome.Value.PlanId, problem);
         await Answered.InvokeAsync();
+        return outcome?.Succeeded == true ? outcome.Value.PlanId : null;
     }
 
     private async Task Start()
     {
-        await Keep();
-        if (!IsKept || kept is not { } plan) return;
-        var outcome = await HandingIn.Send(start, made => StartOperation.Run(made.By, new(made.Key, made.ObservedAt, plan.PlanId)));
+        if (await KeepOnce() is not { } planId) return;
+        var outcome = await HandingIn.Send(start, made => StartOperation.Run(made.By, new(made.Key, made.ObservedAt, planId)));
         if (outcome?.Succeeded == true) Addresses.NavigateTo($"/heats/{outcome.Value.HeatId}");
     }
 }

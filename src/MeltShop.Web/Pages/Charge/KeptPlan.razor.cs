@@ -51,7 +51,7 @@ public sealed partial class KeptPlan
         return plan;
     }
 
-    protected override bool Concerns(ChangeNotice change) => change.Kind is ChangeKind.Heat or ChangeKind.Material or ChangeKind.Furnace or ChangeKind.Grade or ChangeKind.Plan;
+    protected override bool Concerns(ChangeNotice change) => change.Kind is ChangeKind.Heat or ChangeKind.Material or ChangeKind.Furnace or ChangeKind.Grade or ChangeKind.Plan or ChangeKind.Sample;
 
     private async Task Open(PlanView plan, CancellationToken ct)
     {

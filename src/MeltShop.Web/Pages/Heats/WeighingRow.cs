@@ -5,6 +5,7 @@ using MeltShop.Records.Heats;
 using MeltShop.Records.Reading.Heats;
 using MeltShop.Records.Reading.Yard;
 using MeltShop.Records.Yard;
+using MeltShop.Web.Components.Units;
 using MeltShop.Web.Components.Weighing;
 
 namespace MeltShop.Web.Pages.Heats;
@@ -47,7 +48,8 @@ public sealed record WeighingRow(long? MaterialId, string Code, string Name, Mat
         Code, Name, TargetKg, Entries == 0 ? null : ActualKg,
         IsDone ? WeighingStanding.Done : IsOver ? WeighingStanding.Over : isNext ? WeighingStanding.Next : WeighingStanding.Later) { Lots = IsOpen ? Lots : [] };
 
-    private bool IsNear => Math.Abs(LeftKg) <= TargetKg * NearPercent / 100;
+    /// <summary>So is a mass that reads like the target: of a few hundred grams a scale shows no more.</summary>
+    private bool IsNear => Math.Abs(LeftKg) <= TargetKg * NearPercent / 100 || MassText.Show(ActualKg) == MassText.Show(TargetKg);
 
     /// <summary>
     /// The card of a heat in the order of loading: carburiser low in the cold furnace with light steel, heavy pieces on them, returns, and
