@@ -12,7 +12,7 @@ runs_programs() {
 }
 
 # The folder to make the scratch folder in. A disk is waited for at each commit and at each of the four hundred files of a
-# PostgreSQL database, so it is in memory where there is plenty: a run has had 0.2 GB there. MELTSHOP_TEST_SCRATCH wins.
+# PostgreSQL database, so it is in memory where there is plenty. MELTSHOP_TEST_SCRATCH wins.
 scratch_parent() {
   local memory=/dev/shm room free
   if [ -n "${MELTSHOP_TEST_SCRATCH:-}" ]; then echo "$MELTSHOP_TEST_SCRATCH"; return; fi

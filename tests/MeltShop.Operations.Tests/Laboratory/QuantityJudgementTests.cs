@@ -132,16 +132,6 @@ public sealed class QuantityJudgementTests
         Assert.Equal((null, QuantityStanding.Low), (judged.Width, judged.Standing));
     }
 
-    /// <summary>At C + Si/4 = 4.33999, a hair before the end of the formula, no slope is known on its far side.</summary>
-    [Fact]
-    public void Liquidus_AHairBeforeTheEndOfItsFormula_HasNoWidthThatIsNoNumber()
-    {
-        var judged = Assert.Single(QuantityJudgement.Of(Coin((Element.C, 3.93999), (Element.Si, 1.6), (Element.P, 0)), [new WindowView(WindowStage.Furnace, "normalStrengthMPa", 1, null, 2, 0), new WindowView(WindowStage.Furnace, "liquidusC", 1150, null, 1170, 0)]), q => q.Window.Quantity == "liquidusC");
-
-        Assert.True(judged.Width is null or >= 0, $"{judged.Width}");
-        Assert.Equal(QuantityStanding.Low, judged.Standing);
-    }
-
     /// <summary>A reading of less than 0.05 % may be anything from 0 up to it.</summary>
     [Theory]
     [InlineData(null, 0.04, QuantityStanding.TooClose)]
