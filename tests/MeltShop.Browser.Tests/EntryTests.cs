@@ -176,9 +176,9 @@ public sealed partial class EntryTests(Chromium chromium, EntryTests.App app) : 
     }
 
     [Fact]
-    public async Task Page_AfterALongAbsence_IsLoadedAnewInTheSamePlaceWithWhatWasTyped()
+    public async Task Page_AfterALongAbsence_IsLoadedAnewInTheSamePlaceWithItsOpenFormAndWhatWasTyped()
     {
-        const string place = "/parts?a=place", cell = ":nth-match([data-cell='0.C'], 1)";
+        const string place = "/yard/1?a=place", bin = "[data-testid=move-form] [data-field=bin] input";
         await using var cable = new Cable(app.Running.Address);
         await using var context = await chromium.TabletAsync(cable.Address);
         var page = await context.SignInAsync("henning");
@@ -187,8 +187,11 @@ public sealed partial class EntryTests(Chromium chromium, EntryTests.App app) : 
             document.documentElement.dataset.before = "";
             document.querySelector("main").insertAdjacentHTML("beforeend", "<p data-field='secret'><input type='password'></p>");
             """);
-        await page.EnterAsync(cell, "3.61");
-        await Assertions.Expect(page.Locator("[data-testid=heard]")).ToHaveTextAsync("3.61");
+        await page.Locator("[data-opens=move-form]").Last.TapAsync();
+        await page.HasFocusAsync("[data-testid=move-form]");
+        var open = page.Url;
+        Assert.Contains(place + "&open=move-form", open, StringComparison.Ordinal);
+        await page.EnterAsync(bin, "Bin 61");
 
         cable.Cut();
         await page.Locator("#components-reconnect-modal").WaitForAsync();
@@ -199,8 +202,10 @@ public sealed partial class EntryTests(Chromium chromium, EntryTests.App app) : 
         cable.Mend();
 
         await page.WaitForSelectorAsync("html:not([data-before]):not([data-circuit])", new() { State = WaitForSelectorState.Attached });
-        await Assertions.Expect(page.Locator("[data-testid=heard]")).ToHaveTextAsync("3.61");
-        await Assertions.Expect(page.Locator(cell)).ToHaveValueAsync("3.61");
+        await Assertions.Expect(page.Locator(bin)).ToHaveValueAsync("Bin 61");
+        Assert.Equal(open, page.Url);
+        await page.TapAsync("[data-testid=move-form] button[type=submit]");
+        await Assertions.Expect(page.Locator("[data-testid=lots] li").Last.Locator("[data-testid=bin]")).ToContainTextAsync("Bin 61"); // it was heard
         Assert.EndsWith(place, page.Url, StringComparison.Ordinal);
     }
 

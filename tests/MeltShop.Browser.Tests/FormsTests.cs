@@ -6,7 +6,8 @@ using Microsoft.Playwright;
 namespace MeltShop.Browser.Tests;
 
 /// <summary>
-/// Every form that a press opens: measured on the tablet and at the desk, read by axe in both themes, and kept as a picture. With a program of its own.
+/// Every form that a press opens: measured on the tablet, at the desk and on a phone, read by axe in both themes, kept as a picture, and opened
+/// again when its page is loaded anew. With a program of its own.
 /// </summary>
 public sealed class FormsTests(Chromium chromium, RunningApp app) : IClassFixture<RunningApp>
 {
@@ -18,7 +19,7 @@ public sealed class FormsTests(Chromium chromium, RunningApp app) : IClassFixtur
         "/heats/1", "/ladles/3/castings", "/ladles/4/castings", "/grades/1", "/equipment", "/laboratory", "/laboratory/instruments/1", "/orders", "/orders/5", "/yard/1",
     ];
 
-    /// <summary>Only a correction that was accepted offers it; its story uses it.</summary>
+    /// <summary>Only a correction that was accepted offers it; its story looks at it.</summary>
     private static readonly string[] Elsewhere = ["correction-weigh"];
 
     private readonly HashSet<string> opened = [];
@@ -70,6 +71,7 @@ public sealed class FormsTests(Chromium chromium, RunningApp app) : IClassFixtur
     private async Task<List<string>> OpenedAsync(IPage page)
     {
         var faults = new List<string>();
+        var path = new Uri(page.Url).PathAndQuery;
         for (var isFresh = true; ;)
         {
             var offered = await page.Locator("main [data-opens]:enabled:visible").EvaluateAllAsync<string[]>("all => all.map(press => press.dataset.opens)");
@@ -77,7 +79,7 @@ public sealed class FormsTests(Chromium chromium, RunningApp app) : IClassFixtur
             {
                 opened.Add(next);
                 isFresh = false;
-                faults.AddRange(await FaultsAsync(page, next));
+                faults.AddRange(await page.FormFaultsAsync(next));
             }
             else if (isFresh)
             {
@@ -85,29 +87,10 @@ public sealed class FormsTests(Chromium chromium, RunningApp app) : IClassFixtur
             }
             else
             {
-                await page.VisitAsync(new Uri(page.Url).PathAndQuery);
+                faults.AddRange(await page.ReopenedFaultsAsync());
+                await page.VisitAsync(path);
                 isFresh = true;
             }
         }
-    }
-
-    private static async Task<List<string>> FaultsAsync(IPage page, string form)
-    {
-        try
-        {
-            await page.Locator($"main [data-opens={form}]:enabled:visible").First.TapAsync();
-            await page.WaitForSelectorAsync($"main [data-testid={form}]");
-        }
-        catch (TimeoutException late)
-        {
-            return [$"{form} does not come: {late.Message}"];
-        }
-
-        var faults = new List<string>([.. await page.FaultsAsync(), .. await AxeFindings.InBothThemesAsync(page, $"[data-testid={form}]")]);
-        await page.KeepAsync($"form-{form}-tablet", $"main [data-testid={form}]");
-        await page.SetViewportSizeAsync(1440, 900);
-        faults.AddRange((await page.FaultsAsync()).Select(fault => $"desk: {fault}"));
-        await page.SetViewportSizeAsync(1180, 820);
-        return [.. faults.Select(fault => $"{form}: {fault}")];
     }
 }

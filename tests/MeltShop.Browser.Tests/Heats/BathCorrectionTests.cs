@@ -1,3 +1,4 @@
+using MeltShop.Browser.Tests.Looking;
 using MeltShop.Browser.Tests.Running;
 using Microsoft.Playwright;
 
@@ -27,6 +28,7 @@ public sealed class BathCorrectionTests(Chromium chromium, RunningApp app)
         await page.TapAsync("[data-testid=accept]");
 
         await page.WaitForSelectorAsync("[data-testid=correction][data-done=false]");
+        Assert.Empty(await page.FormFaultsAsync("correction-weigh"));
         foreach (var material in additions)
         {
             var row = page.Locator($"[data-testid=correction] tr[data-material='{material}']");

@@ -59,8 +59,11 @@ internal static class Measures
             if (live?.matches('.live') && size < 24) texts.push(`live ${size}: ${name(e)}`);
             if ((live?.matches('.live') || e.matches('.number')) && !style.fontVariantNumeric.includes('tabular-nums')) texts.push(`figures not tabular: ${name(e)}`);
           }
+          // A press has the address of its form: of two with the same, one would open the other's.
+          const presses = shown.filter(e => e.matches('main [data-opens]')).map(e => [e.dataset.opens, e.dataset.of].filter(Boolean).join('.'));
+          const twice = presses.filter((form, n) => presses.indexOf(form) !== n).map(form => `${location.pathname} has two presses for ${form}`);
           const wide = document.documentElement.scrollWidth - document.documentElement.clientWidth;
-          return [...small, ...primary, ...near, ...texts, ...(wide > 0 ? [`${location.pathname} is ${wide} px too wide`] : [])];
+          return [...small, ...primary, ...near, ...texts, ...twice, ...(wide > 0 ? [`${location.pathname} is ${wide} px too wide`] : [])];
         }
         """);
 }

@@ -34,7 +34,7 @@ internal static partial class Places
     [GeneratedRegex("^@page \"([^\"]+)\"", RegexOptions.Multiline)]
     private static partial Regex Route();
 
-    [GeneratedRegex("data-opens=\"([^\"]+)\"")]
+    [GeneratedRegex("data-opens=\"([^\"@]+)\"")]
     private static partial Regex Opened();
 
     [GeneratedRegex(@"\{[^}]*\}")]

@@ -86,6 +86,7 @@ public sealed class RunningApp : IAsyncLifetime
             Environment =
             {
                 ["ASPNETCORE_ENVIRONMENT"] = "Development", ["MeltShop__DataFolder"] = dataFolder,
+                ["EnableStaticAssetsDevelopmentCaching"] = "true", ["ReloadStaticAssetsAtRuntime"] = "false", // as a published one: a browser keeps styles and scripts
                 ["MeltShop__SilentAfterSeconds"] = "15", // a busy machine answers late: its touches would be dropped
             },
         };

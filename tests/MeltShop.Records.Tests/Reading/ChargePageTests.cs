@@ -3,6 +3,7 @@ using MeltShop.Records.Grades;
 using MeltShop.Records.Heats;
 using MeltShop.Records.Reading.Charge;
 using MeltShop.Records.Reading.Grades;
+using MeltShop.Records.Reading.Heats;
 using MeltShop.Records.Tests.Databases;
 
 namespace MeltShop.Records.Tests.Reading;
@@ -52,6 +53,20 @@ public abstract class ChargePageTests(Database database)
         var heat = await foundry.Heat(HeatState.Bath);
 
         Assert.Equal((heat.Id, heat.Number), Assert.Single((await Page.Load(Ct)).Furnaces.Where(f => f.Id == foundry.Furnace.Id).Select(f => (f.HeatId!.Value, f.HeatNumber))));
+    }
+
+    [Fact]
+    public async Task Grade_BehindMoreThanAPageLists_CanBeChosenAndItsBathCorrected()
+    {
+        var foundry = await Foundry.Found(database);
+        await foundry.Write("AddGrade", (db, _) => db.Grades.AddRange(Enumerable.Range(0, GradesPage.Most + 1).Select(n => new Grade
+        {
+            Code = $"0-{foundry.Grade.Code}-{n:000}", Family = IronFamily.Grey, Source = "invented for a test",
+        })));
+        var heat = await foundry.Heat(HeatState.Bath);
+
+        Assert.Contains(foundry.Grade.Id, (await Page.Load(Ct)).Grades.Select(g => g.Id));
+        Assert.Equal(foundry.Grade.Id, (await new CorrectionPage(database.Contexts, TimeProvider.System).Load(heat.Id, Ct))!.Grade.Id);
     }
 
     [Fact]

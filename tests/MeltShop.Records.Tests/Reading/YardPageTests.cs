@@ -67,6 +67,7 @@ public abstract class YardPageTests(Database database)
 
         Assert.Equal((1, false), (few.Materials.Count, few.More));
         Assert.Equal((YardPage.Most, true), (many.Materials.Count, many.More));
+        Assert.Equal(YardPage.Most + 1, (await Page.All(Ct)).Count(m => m.Code.StartsWith(foundry.Steel.Code + "-", StringComparison.Ordinal))); // whoever chooses has them all
         Assert.Equal((6, 5), (one, all)); // what is searched for may be a bin
     }
 

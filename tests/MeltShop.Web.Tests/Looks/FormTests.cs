@@ -27,7 +27,7 @@ public sealed partial class FormTests
     [GeneratedRegex("(?:data-testid|TestId)=\"([^\"@]+)\"")]
     private static partial Regex Name();
 
-    [GeneratedRegex("data-opens=\"([^\"]+)\"")]
+    [GeneratedRegex("data-opens=\"([^\"@]+)\"")]
     private static partial Regex Opened();
 
     [GeneratedRegex("<button[^\n]*@onclick=\"(?:Open\"|\\(\\) => (?:isOpen|isAsking) = true|[^\"\n]*\\bOpen\\()[^\n]*")]

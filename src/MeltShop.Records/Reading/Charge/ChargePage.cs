@@ -20,13 +20,11 @@ public sealed class ChargePage(IDbContextFactory<RecordsContext> contexts)
     {
         ArgumentNullException.ThrowIfNull(db);
         var furnaces = await FurnaceRows.Load(db, ct);
-        var grades = await GradeRows.Load(db.Grades.Where(g => g.IsActive).OrderBy(g => g.Code).Take(GradesPage.Most + 1), ct);
+        var grades = await GradeRows.Load(db.Grades.Where(g => g.IsActive).OrderBy(g => g.Code), ct);
         var materials = await MaterialRows.Load(
-            db, db.Materials.Where(m => m.IsActive && (m.Uses & MaterialUses.Charge) != 0).OrderBy(m => m.Code).Take(YardPage.Most + 1), ct);
+            db, db.Materials.Where(m => m.IsActive && (m.Uses & MaterialUses.Charge) != 0).OrderBy(m => m.Code), ct);
         var currency = await db.Sites.Select(s => s.Currency).FirstOrDefaultAsync(ct);
-        return new(
-            furnaces, [.. grades.Take(GradesPage.Most)], await db.WithLots([.. materials.Take(YardPage.Most)], ct), currency,
-            grades.Count > GradesPage.Most || materials.Count > YardPage.Most)
+        return new(furnaces, grades, await db.WithLots(materials, ct), currency)
         {
             RouteMaterials = await RouteMaterials(db, grades, ct),
             Rule = await db.ChargeRules.AsNoTracking().OrderByDescending(r => r.Id).FirstOrDefaultAsync(ct),

@@ -11,9 +11,8 @@ namespace MeltShop.Records.Reading.Charge;
 /// <param name="Grades">Those in use, with their windows.</param>
 /// <param name="Materials">Those in use that may be charged.</param>
 /// <param name="Currency">ISO 4217 code; null before the site is set up.</param>
-/// <param name="More">True where there are more grades or materials than are listed.</param>
 public sealed record ChargeView(
-    IReadOnlyList<ChargeFurnaceView> Furnaces, IReadOnlyList<GradeView> Grades, IReadOnlyList<MaterialView> Materials, string? Currency, bool More)
+    IReadOnlyList<ChargeFurnaceView> Furnaces, IReadOnlyList<GradeView> Grades, IReadOnlyList<MaterialView> Materials, string? Currency)
 {
     /// <summary>Treatment alloys and inoculants that the recipes of the grades name.</summary>
     public IReadOnlyList<MaterialView> RouteMaterials { get; init; } = [];

@@ -17,6 +17,13 @@ public sealed class GradesPage(IDbContextFactory<RecordsContext> contexts)
         return new([.. rows.Take(Most)], rows.Count > Most);
     }
 
+    /// <summary>All of them in the order of their codes, to choose from.</summary>
+    public async Task<IReadOnlyList<GradeView>> All(CancellationToken ct = default)
+    {
+        await using var db = await contexts.CreateDbContextAsync(ct);
+        return await GradeRows.Load(db.Grades.OrderBy(g => g.Code), ct);
+    }
+
     /// <summary>One grade, or null.</summary>
     public async Task<GradeView?> Grade(long id, CancellationToken ct = default)
     {

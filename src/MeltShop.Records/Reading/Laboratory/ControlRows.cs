@@ -40,10 +40,10 @@ internal static class ControlRows
     public static IQueryable<ControlSample> Last(RecordsContext db, long instrumentId) => db.InForce<ControlSample>()
         .Where(c => c.InstrumentId == instrumentId).OrderByDescending(c => c.ObservedAt).ThenByDescending(c => c.Id).Take(Most);
 
-    /// <summary>In the order of their codes; at most one more than <see cref="Facts.Most"/>.</summary>
+    /// <summary>In the order of their codes.</summary>
     public static async Task<IReadOnlyList<ReferenceView>> References(RecordsContext db, CancellationToken ct) =>
     [
-        .. (await db.ReferenceMaterials.AsNoTracking().Include(r => r.Values).OrderBy(r => r.Code).Take(Facts.Most + 1).ToListAsync(ct)).Select(r => new ReferenceView(
+        .. (await db.ReferenceMaterials.AsNoTracking().Include(r => r.Values).OrderBy(r => r.Code).ToListAsync(ct)).Select(r => new ReferenceView(
             r.Id, r.Code, r.Name, r.Certificate, r.IsActive, [.. r.Values.OrderBy(v => v.Element).Select(v => new CertifiedView(v.Element, v.Percent, v.PlusMinus))])),
     ];
 

@@ -5,7 +5,11 @@ namespace MeltShop.Records.Reading.Laboratory;
 /// <summary>An instrument with its checks.</summary>
 /// <param name="Doubted">The last times that a bad check throws doubt on, the latest first; one that ended without a sample of a heat is left out.</param>
 public sealed record InstrumentDetailView(
-    InstrumentState State, IReadOnlyList<ControlSampleView> Samples, IReadOnlyList<ReferenceView> References, IReadOnlyList<DoubtedHeats> Doubted);
+    InstrumentState State, IReadOnlyList<ControlSampleView> Samples, IReadOnlyList<ReferenceView> References, IReadOnlyList<DoubtedHeats> Doubted)
+{
+    /// <summary>There were times of doubt before those.</summary>
+    public bool IsMore { get; init; }
+}
 
 /// <summary>What an instrument measured while it was in doubt.</summary>
 /// <param name="Heats">The latest first.</param>
@@ -33,6 +37,6 @@ public sealed class InstrumentPage(IDbContextFactory<RecordsContext> contexts)
             if (heats.Count > 0 || time.Until is null) doubted.Add(new(time, [.. heats.Take(Facts.Most)], heats.Count > Facts.Most));
         }
 
-        return new(state, samples, references, doubted);
+        return new(state, samples, references, doubted) { IsMore = state.Doubts.Count > MostDoubts };
     }
 }

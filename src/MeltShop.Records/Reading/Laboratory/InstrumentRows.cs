@@ -6,9 +6,9 @@ namespace MeltShop.Records.Reading.Laboratory;
 /// <summary>Reads instruments with their elements.</summary>
 internal static class InstrumentRows
 {
-    /// <summary>In the order of their codes; at most one more than <see cref="Facts.Most"/>.</summary>
+    /// <summary>In the order of their codes.</summary>
     public static async Task<IReadOnlyList<InstrumentView>> Load(IQueryable<Instrument> which, CancellationToken ct) =>
-        [.. (await which.AsNoTracking().Include(i => i.Elements).OrderBy(i => i.Code).Take(Facts.Most + 1).ToListAsync(ct)).Select(View)];
+        [.. (await which.AsNoTracking().Include(i => i.Elements).OrderBy(i => i.Code).ToListAsync(ct)).Select(View)];
 
     private static InstrumentView View(Instrument instrument) => new(
         instrument.Id, instrument.Version, instrument.Code, instrument.Name, instrument.Kind, instrument.SendsMeanOnly, instrument.FiguresSource, instrument.IsActive,

@@ -51,7 +51,7 @@ public sealed class LadlePage
         var ladles = await Equipment(db, ct);
         var additions = await db.WithLots(await MaterialRows.Load(
             db, db.Materials.Where(m => m.IsActive && (m.Uses & (MaterialUses.Treatment | MaterialUses.Inoculation | MaterialUses.BathAddition)) != 0)
-                .OrderBy(m => m.Code).Take(Facts.Most), ct), ct);
+                .OrderBy(m => m.Code), ct), ct);
         var lastBath = await SampleRows.Last(db, heatId, SampleKinds.OfTheBath, ct);
         var samples = treated is null ? [] : await SampleRows.Load(db, db.Samples.Where(s => s.TreatedLadleId == treated.Id), null, ct);
         if (treated is not null)
@@ -91,7 +91,7 @@ public sealed class LadlePage
 
     private static async Task<List<LadleEquipment>> Equipment(RecordsContext db, CancellationToken ct)
     {
-        var ladles = await db.Ladles.AsNoTracking().Where(l => l.IsActive).OrderBy(l => l.Code).Take(Facts.Most).ToListAsync(ct);
+        var ladles = await db.Ladles.AsNoTracking().Where(l => l.IsActive).OrderBy(l => l.Code).ToListAsync(ct);
         var used = await EquipmentPage.LastUsed(db, ct);
         return [.. ladles.Select(l => LadleEquipment.Of(l, used.TryGetValue(l.Id, out var last) ? last : null))];
     }
@@ -101,5 +101,5 @@ public sealed class LadlePage
         join furnace in db.Furnaces on heat.FurnaceId equals furnace.Id
         where FurnaceRows.InTheFurnace.Contains(heat.State)
         orderby heat.Id
-        select new OpenHeat(heat.Id, heat.Number, furnace.Name)).Take(Facts.Most).ToListAsync(ct);
+        select new OpenHeat(heat.Id, heat.Number, furnace.Name)).ToListAsync(ct);
 }

@@ -16,7 +16,7 @@ internal static class OtherVessels
             where other.State == TreatedLadleState.Prepared || other.State == TreatedLadleState.Tapped || other.State == TreatedLadleState.Pouring
             orderby other.Id
             select new { other.State, other.LadleId, Other = new OtherLadle(other.Id, other.Ordinal, heat.Number, ladle.Name, ladle.FillLimitKg) })
-            .Take(Facts.Most).ToListAsync(ct);
+            .ToListAsync(ct);
         var content = await LadleContents.Load(db, [.. open.Select(o => o.Other.Id)], ct);
         var taken = open.Where(o => o.State != TreatedLadleState.Pouring || content[o.Other.Id].AtLeastKg > 0).Select(o => o.LadleId).Append(own.LadleId).ToHashSet();
         return (

@@ -35,5 +35,5 @@ public sealed class OrdersPage(IDbContextFactory<RecordsContext> contexts)
     }
 
     private static async Task<IReadOnlyList<OrderGrade>> Grades(RecordsContext db, long? gradeId, CancellationToken ct) =>
-        await db.Grades.Where(g => g.IsActive || g.Id == gradeId).OrderBy(g => g.Code).Take(GradesPage.Most).Select(g => new OrderGrade(g.Id, g.Code)).ToListAsync(ct);
+        await db.Grades.Where(g => g.IsActive || g.Id == gradeId).OrderBy(g => g.Code).Select(g => new OrderGrade(g.Id, g.Code)).ToListAsync(ct);
 }

@@ -37,6 +37,13 @@ public sealed class YardPage(IDbContextFactory<RecordsContext> contexts)
         return new(await db.WithLots([.. rows.Take(Most)], ct), currency, rows.Count > Most);
     }
 
+    /// <summary>All that is in use with its lots, in the order of their codes: what to choose from, and what plans are reckoned with.</summary>
+    public async Task<IReadOnlyList<MaterialView>> All(CancellationToken ct = default)
+    {
+        await using var db = await contexts.CreateDbContextAsync(ct);
+        return await db.WithLots(await MaterialRows.Load(db, db.Materials.Where(m => m.IsActive).OrderBy(m => m.Code), ct), ct);
+    }
+
     /// <summary>The bins in which something was said to lie, by name.</summary>
     public async Task<IReadOnlyList<string>> Bins(CancellationToken ct = default)
     {

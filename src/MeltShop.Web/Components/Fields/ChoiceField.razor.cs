@@ -2,10 +2,18 @@ using Microsoft.AspNetCore.Components;
 
 namespace MeltShop.Web.Components.Fields;
 
-/// <summary>One of a list: the device's own picker, which hands and screen readers know.</summary>
+/// <summary>
+/// One of a list: the device's own picker, which hands and screen readers know. A list that is too long to look through can be narrowed by a
+/// part of its words; nothing of it is left out unsaid.
+/// </summary>
 public sealed partial class ChoiceField
 {
+    /// <summary>A picker with more lines is searched rather than looked through.</summary>
+    private const int Long = 60;
+
     private readonly string id = FieldFrame.NewId();
+    private IReadOnlyList<Choice> all = [];
+    private string[] words = [];
     private ElementReference list;
 
     [Parameter, EditorRequired]
@@ -31,10 +39,21 @@ public sealed partial class ChoiceField
     [Parameter]
     public bool TakesFocus { get; set; }
 
+    private bool IsLong => all.Count > Long;
+
+    /// <summary>What was chosen stays in the list, whatever is looked for.</summary>
+    private IReadOnlyList<Choice> Shown => !IsLong ? all : [.. all.Where(choice => choice.Value == Entry.Text || Fits(choice))];
+
+    protected override void OnParametersSet() => all = [.. Choices];
+
     protected override async Task OnAfterRenderAsync(bool firstRender)
     {
         if (firstRender && TakesFocus) await list.FocusAsync();
     }
+
+    private bool Fits(Choice choice) => words.All(word => choice.Words.Contains(word, StringComparison.CurrentCultureIgnoreCase));
+
+    private void Narrow(ChangeEventArgs typed) => words = ((string?)typed.Value ?? "").Split(' ', StringSplitOptions.RemoveEmptyEntries);
 
     private Task Chosen(ChangeEventArgs chosen)
     {

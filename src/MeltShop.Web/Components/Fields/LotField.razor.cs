@@ -24,6 +24,9 @@ public sealed partial class LotField
 
     private IReadOnlyList<LotView> There => [.. (Lots ?? []).Where(lot => lot.IsThere).Take(Most)];
 
+    /// <summary>Lots that lie there and have no press.</summary>
+    private int Others => (Lots ?? []).Count(lot => lot.IsThere) - There.Count;
+
     private bool IsUnknown => Entry.Value is not null && Lots?.Count > 0 && !Lots.Any(IsChosen);
 
     private bool IsChosen(LotView lot) => string.Equals(lot.Name, Entry.Value, StringComparison.OrdinalIgnoreCase);

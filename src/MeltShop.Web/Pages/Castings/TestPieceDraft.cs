@@ -42,8 +42,10 @@ public sealed class TestPieceDraft
         Moulds.UnionWith(CastingUnits.Moulds(piece.Moulds));
     }
 
-    public void Toggle(string mould)
+    /// <summary>As the box says: it may be told twice.</summary>
+    public void Tick(string mould, bool isTicked)
     {
-        if (!Moulds.Remove(mould)) Moulds.Add(mould);
+        if (isTicked) Moulds.Add(mould);
+        else Moulds.Remove(mould);
     }
 }

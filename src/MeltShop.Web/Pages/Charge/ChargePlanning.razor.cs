@@ -7,18 +7,21 @@ using MeltShop.Records.Reading.Charge;
 using MeltShop.Records.Writing;
 using MeltShop.Web.Components.Fields;
 using Microsoft.AspNetCore.Components;
+using Microsoft.JSInterop;
 
 namespace MeltShop.Web.Pages.Charge;
 
 /// <summary>
-/// Plans a charge: the plan is there at once, and again at every change of what was chosen or of the yard. Furnace, grade and melt stay in
-/// the address.
+/// Plans a charge: the plan is there at once, and again at every change of what was chosen or of the yard. All that was chosen
+/// stands in the address.
 /// </summary>
 public sealed partial class ChargePlanning
 {
     private readonly ChargeDraft draft = new();
     private LivePlan live = null!;
     private (string?, string?, string?) taken;
+    private IReadOnlyList<string>? said;
+    private IJSObjectReference? script;
     private bool hasFailed, isStopped;
     private bool? whyTurned;
     private IReadOnlyList<TargetRow> rows = [];
@@ -46,6 +49,12 @@ public sealed partial class ChargePlanning
 
     [SupplyParameterFromQuery(Name = "kg")]
     public string? KgInAddress { get; set; }
+
+    [SupplyParameterFromQuery(Name = "wish")]
+    public string[]? WishesInAddress { get; set; }
+
+    [Inject]
+    private IJSRuntime Browser { get; set; } = null!;
 
     /// <summary>The melter sees what to do; why is for the metallurgist, and a press away for everybody.</summary>
     private bool IsWhyShown => whyTurned ?? May([Role.Metallurgist, Role.Supervisor]);
@@ -83,6 +92,8 @@ public sealed partial class ChargePlanning
     /// <summary>The address is taken over only where it has changed: what is typed meanwhile stays.</summary>
     private void TakeFromAddress(ChargeView view)
     {
+        if (said is null) ChargeAddress.Read(WishesInAddress ?? [], draft, view);
+        said ??= WishesInAddress ?? [];
         var address = (FurnaceInAddress, GradeInAddress, KgInAddress);
         if (address == taken) return;
         taken = address;
@@ -99,10 +110,27 @@ public sealed partial class ChargePlanning
     {
         var kg = draft.MeltKg.Value is { } value ? NumberText.Unmistakable(value, CultureInfo.InvariantCulture) : KgInAddress;
         taken = (draft.Furnace.Value, draft.Grade.Value, kg);
+        said = ChargeAddress.Write(draft);
         Addresses.NavigateTo(
             Addresses.GetUriWithQueryParameters(
-                new Dictionary<string, object?> { ["furnace"] = draft.Furnace.Value, ["grade"] = draft.Grade.Value, ["kg"] = kg }),
+                new Dictionary<string, object?> { ["furnace"] = draft.Furnace.Value, ["grade"] = draft.Grade.Value, ["kg"] = kg, ["wish"] = said.ToArray() }),
             replace: true);
+    }
+
+    /// <summary>The other wishes go into the address without a navigation, which would read and plan once more.</summary>
+    private async Task Say()
+    {
+        if (said is null || ChargeAddress.Write(draft) is not { } wishes || wishes.SequenceEqual(said)) return;
+        said = wishes;
+        try
+        {
+            script ??= await Browser.InvokeAsync<IJSObjectReference>("import", "./entry/opened.js");
+            await script.InvokeVoidAsync("say", "wish", wishes);
+        }
+        catch (Exception lost) when (lost is JSDisconnectedException or OperationCanceledException)
+        {
+            // The browser is gone; what is said next says all of it.
+        }
     }
 
     private static void Redraw()
@@ -122,6 +150,7 @@ public sealed partial class ChargePlanning
     private async Task Replan()
     {
         isStopped = false;
+        _ = Say();
         if (View is not { } view || Leaving.IsCancellationRequested) return;
         var choice = draft.Choice(view);
         var (problem, findings) = choice is null ? (null, []) : ChargeQuestion.Build(view, choice);

@@ -40,12 +40,13 @@ public sealed class CorrectionDraft
         : null;
 
     /// <summary>Once: what a person typed is not written over by a later reading of the page.</summary>
-    public void Fill(double? lastTemperatureC, double? nearnessPrice)
+    public void Fill(double? lastTemperatureC, double? nearnessPrice, IEnumerable<string> leftOut)
     {
         if (isFilled) return;
         isFilled = true;
         TemperatureC.Showing(lastTemperatureC);
         Nearness.Showing(nearnessPrice ?? UsualNearnessPrice);
+        LeftOut.UnionWith(leftOut);
     }
 
     private static bool Read(QuantityEntry entry) => entry.Value is not null || string.IsNullOrWhiteSpace(entry.Text);

@@ -22,6 +22,10 @@ public sealed partial class CorrectionPlanning
     [Parameter]
     public long HeatId { get; set; }
 
+    /// <summary>Codes of what is left out: a page that is loaded anew proposes none of it.</summary>
+    [SupplyParameterFromQuery(Name = "without")]
+    public string[]? LeftOutInAddress { get; set; }
+
     [Inject]
     private CorrectionPage Page { get; set; } = null!;
 
@@ -55,7 +59,7 @@ public sealed partial class CorrectionPlanning
 
     protected override void Arrived(CorrectionScreen view)
     {
-        draft.Fill(view.View.LastTemperatureC, view.View.NearnessPrice);
+        draft.Fill(view.View.LastTemperatureC, view.View.NearnessPrice, (LeftOutInAddress ?? []).Intersect(view.View.Materials.Select(material => material.Code)));
         _ = InvokeAsync(Propose);
     }
 
@@ -101,12 +105,18 @@ public sealed partial class CorrectionPlanning
     private Task LeaveOut(string code)
     {
         draft.LeftOut.Add(code);
-        return Propose();
+        return Say();
     }
 
     private Task TakeBack(string code)
     {
         draft.LeftOut.Remove(code);
+        return Say();
+    }
+
+    private Task Say()
+    {
+        Addresses.NavigateTo(Addresses.GetUriWithQueryParameters(new Dictionary<string, object?> { ["without"] = draft.LeftOut.Order(StringComparer.Ordinal).ToArray() }), replace: true);
         return Propose();
     }
 

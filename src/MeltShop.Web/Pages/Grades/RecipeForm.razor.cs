@@ -64,7 +64,7 @@ public sealed partial class RecipeForm
         inoculant.Showing(recipe?.InoculantCode);
         rate.Showing(recipe?.InoculantRatePercent);
         minutes.Showing(recipe?.MinutesToLastMould);
-        materials = (await Yard.Load()).Materials;
+        materials = await Yard.All();
     }
 
     protected override void OnParametersSet() => seen.Arrived(Grade.Version);

@@ -16,6 +16,10 @@ public sealed partial class CoinsWaiting
     [Parameter, EditorRequired]
     public bool IsOffered { get; set; }
 
+    /// <summary>Where its result is entered.</summary>
+    [Parameter, EditorRequired]
+    public string Form { get; set; } = "";
+
     /// <summary>The result of a coin is at hand.</summary>
     [Parameter]
     public EventCallback<CoinView> Answered { get; set; }

@@ -75,7 +75,7 @@ public sealed partial class FactCorrection
     {
         var begun = CorrectionDraft.Of(Heat, Row);
         if (begun.Heat is not null) heats = await Nearby.Load(Heat.Heat.Id);
-        if (begun.Material is not null) yard = (await Yard.Load(null)).Materials;
+        if (begun.Material is not null) yard = await Yard.All();
         // Those in use, and the one that stands there.
         if (begun.Instrument is { } entry) instruments = [.. (await Instruments.Load(CancellationToken.None)).Where(i => i.IsActive || CorrectionDraft.Id(i.Id) == entry.Value)];
         draft = begun;

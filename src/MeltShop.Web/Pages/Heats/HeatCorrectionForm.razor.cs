@@ -63,7 +63,7 @@ public sealed partial class HeatCorrectionForm
         grade.Showing(Id(Heat.Heat.GradeId));
         furnace.Showing(Id(Heat.Heat.FurnaceId));
         furnaces = [.. (await Furnaces.Load()).Furnaces.Select(one => new Choice(Id(one.Id), one.Name))];
-        choices = [.. (await Grades.Load()).Grades.Select(one => new Choice(Id(one.Id), one.Code))];
+        choices = [.. (await Grades.All()).Select(one => new Choice(Id(one.Id), one.Code))];
     }
 
     protected override void OnParametersSet() => seen.Arrived(Heat.Heat.Version);

@@ -60,7 +60,7 @@ public sealed partial class HeatDetail
 
     protected override async Task<HeatScreen?> Read(CancellationToken ct) =>
         await Page.LoadAsKnown(HeatId, KnownAt, ct) is { } heat
-            ? new HeatScreen(heat, (await Yard.Load(null, ct)).Materials)
+            ? new HeatScreen(heat, await Yard.All(ct))
             : null;
 
     protected override bool Concerns(ChangeNotice change) => change.Kind == ChangeKind.Heat ? change.Id == HeatId : change.IsOfHeats;

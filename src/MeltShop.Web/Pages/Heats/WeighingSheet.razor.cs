@@ -24,7 +24,7 @@ public sealed partial class WeighingSheet
     protected override async Task<WeighingSheetView?> Read(CancellationToken ct)
     {
         if (await Page.Load(HeatId, ct) is not { } heat) return null;
-        var yard = (await Yard.Load(null, ct)).Materials;
+        var yard = await Yard.All(ct);
         return await Task.Run(() => WeighingSheetView.Of(heat, yard, ct), ct);
     }
 

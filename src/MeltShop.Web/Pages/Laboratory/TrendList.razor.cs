@@ -109,7 +109,7 @@ public sealed partial class TrendList
         instrument.Showing(Name(InstrumentInAddress));
         var trend = await Page.Load(Filter, HistoryAddress.ReadPlace(PlaceInAddress), ct);
         var choices = await Choices.Load(ct);
-        var grades = (await Grades.Load(ct)).Grades;
+        var grades = await Grades.All(ct);
         return new(
             trend, FirstSampleHits.Of(trend.Firsts, grades, trend.Changes), grades.FirstOrDefault(one => one.Id == GradeInAddress),
             [.. choices.Grades.Select(Line)], [.. choices.Furnaces.Select(Line)]);

@@ -103,9 +103,11 @@ public sealed class PocketDraft
     public PocketChoice? Choice => PlannedKg.Value is { } kg && TemperatureC.Value is { } temperature && InoculantRate.Value is { } rate
         ? new(kg, temperature, BaseSulphur.Value, TargetMg.Value, MgFloor.Value, Minutes.Value, rate) { Extras = Extras } : null;
 
-    public void Toggle(string check)
+    /// <summary>As the box says: it may be told twice.</summary>
+    public void Tick(string check, bool isTicked)
     {
-        if (!Done.Remove(check)) Done.Add(check);
+        if (isTicked) Done.Add(check);
+        else Done.Remove(check);
     }
 
     /// <summary>Once: what a person typed is not written over by a later reading of the page.</summary>

@@ -20,6 +20,9 @@ public sealed partial class LotList
     [Parameter]
     public EventCallback Changed { get; set; }
 
+    /// <summary>The last one first.</summary>
+    private IReadOnlyList<LotView> UsedUp => [.. Material.Lots.Where(l => !l.IsThere).Reverse()];
+
     private string Recall(LotView lot) =>
         $"/recall?from={nameof(RecallFrom.Material)}&of={Uri.EscapeDataString(Material.Code)}&lot={Uri.EscapeDataString(lot.Name)}";
 }

@@ -1,10 +1,10 @@
-// Whether the circuit answers. A page can look alive and be dead: it is asked once in 750 ms, and a touch is believed only while it
+// Whether the circuit answers. A page can look alive and be dead: it is asked twice a second, and a touch is believed only while it
 // answers. What needs no circuit (entries, links of the notice) is never held back.
 import * as clock from "./clock.js";
 import { send } from "./sending.js";
 import * as typed from "./typed.js";
 
-const beat = 750;
+const beat = 500; // with the limit: a silence is said within 2 s
 const limit = 1_000 * document.documentElement.dataset.silentAfter;
 const held = limit + 2_000;
 const longAbsence = 150_000;

@@ -6,6 +6,7 @@ import "./drafts.js";
 import "./notice.js";
 import "./idle.js";
 import "./typed.js";
+import "./opened.js";
 import "./find.js";
 import "./foot.js";
 import { fetchTicket, send } from "./sending.js";

@@ -4,7 +4,15 @@ const keptFor = 120_000; // a form that a press opens comes later; still later s
 const stood = new WeakMap();
 const changes = new Map();
 
-addEventListener("focusin", ({ target }) => !changes.has(target) && stood.set(target, target.value), true);
+// A box that has a name of its own is kept as a text is. A check of safety has none: it is made anew.
+const isTick = (field) => field.matches("input[data-tick]");
+const textOf = (field) => (isTick(field) ? String(field.checked) : field.value);
+
+// A finger ticks a box without giving it the keyboard.
+for (const kind of ["focusin", "pointerdown"]) addEventListener(kind, ({ target }) => {
+  const field = target.closest?.("label")?.control ?? target;
+  if (field.matches?.("input, select, textarea") && !changes.has(field)) stood.set(field, textOf(field));
+}, true);
 
 // A field was changed after so many questions to the circuit.
 export const changed = (field, asks) => changes.set(field, { before: changes.get(field)?.before ?? stood.get(field) ?? "", asks, isHeard: false });
@@ -34,13 +42,13 @@ function formOf({ form }) {
   return `${form?.dataset.testid ?? ""} ${JSON.stringify(about)}`;
 }
 
-const pathOf = (field) => field.dataset.cell ?? field.closest("[data-field]")?.dataset.field;
+const pathOf = (field) => field.dataset.tick ?? field.dataset.cell ?? field.closest("[data-field]")?.dataset.field;
 const isDraft = (field) => field.closest("form[data-subject]:not([data-subject=''])") && !field.closest("[data-aside]");
-const isText = (field) => field.matches("select, textarea, input:not([type=password], [type=file], [type=checkbox], [type=radio])");
-const isKept = ([field, { before }]) => field.isConnected && isText(field) && pathOf(field) && field.value !== before && !isDraft(field) && !field.form?.dataset.done;
+const isText = (field) => isTick(field) || field.matches("select, textarea, input:not([type=password], [type=file], [type=checkbox], [type=radio], [data-aside])");
+const isKept = ([field, { before }]) => field.isConnected && isText(field) && pathOf(field) && textOf(field) !== before && !isDraft(field) && !field.form?.dataset.done;
 
 export function keep() {
-  const texts = [...changes].filter(isKept).map(([field, { before }]) => ({ form: formOf(field), path: pathOf(field), before, text: field.value }));
+  const texts = [...changes].filter(isKept).map(([field, { before }]) => ({ form: formOf(field), path: pathOf(field), before, text: textOf(field) }));
   if (texts.length > 0) sessionStorage.meltshopTyped = JSON.stringify({ address: location.href, texts });
 }
 
@@ -52,10 +60,11 @@ let open = kept?.address === location.href ? kept.texts : [];
 function put() {
   open = open.filter(({ form, path, before, text }) => {
     const place = CSS.escape(path);
-    const fields = document.querySelectorAll(`[data-field="${place}"] :is(input, select, textarea), input[data-cell="${place}"]`);
+    const fields = document.querySelectorAll(`[data-field="${place}"] :is(input, select, textarea):not([data-aside], [type=checkbox]), input[data-cell="${place}"], input[data-tick="${place}"]`);
     const field = [...fields].find((one) => formOf(one) === form);
-    if (!field || field.value !== before) return true;
-    field.value = text;
+    if (!field || textOf(field) !== before) return true;
+    if (isTick(field)) field.checked = text === "true";
+    else field.value = text;
     field.dispatchEvent(new Event("change", { bubbles: true }));
     return false;
   });

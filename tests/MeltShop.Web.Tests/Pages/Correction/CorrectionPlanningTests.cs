@@ -369,6 +369,20 @@ public sealed class CorrectionPlanningTests : HeatTest
         return CorrectionTask.Of(Assert.Single(heat.Corrections), heat, []);
     }
 
+    [Fact]
+    public async Task Addition_LeftOut_StaysOutOfAPageThatIsLoadedAnewUntilItIsTakenBack()
+    {
+        await LowBath();
+        The<NavigationManager>().NavigateTo("/heats/1/correction?without=carbon&without=nobody");
+        var page = OpenCorrection();
+        Temperature(page, "1450");
+        Assert.Empty(page.FindAll("[data-testid=additions] tr[data-material=carbon]"));
+        page.FindAll("[data-testid=correction-form] button").Single(button => button.TextContent.EndsWith("after all", StringComparison.Ordinal)).Click();
+        page.WaitForState(() => page.FindAll("[data-testid=additions] tr[data-material=carbon]").Count > 0, Patience);
+        page.Find("[data-testid=additions] tr[data-material=carbon] button").Click();
+        Assert.EndsWith("?without=carbon", The<NavigationManager>().Uri, StringComparison.Ordinal);
+    }
+
     private IRenderedComponent<CorrectionPlanning> OpenCorrection(string role = Role.Melter)
     {
         SignIn(role);

@@ -31,6 +31,20 @@ public sealed class MaterialDetailTests : YardTest
     }
 
     [Fact]
+    public async Task Lots_UsedUpLongAgo_AreCounted()
+    {
+        var material = (await The<YardPage>().Material(PlateId, Cancellation))! with
+        {
+            Lots = [.. Enumerable.Range(1, 8).Select(n => new LotView($"L-{n}", 0, Now)), new("L-9", 500, Now)],
+        };
+
+        var list = Render<LotList>(parameters => parameters.Add(p => p.Material, material));
+
+        Assert.Equal(["L-9", "L-8", "L-7", "L-6", "L-5", "L-4"], list.FindAll("[data-lot] strong").Select(lot => lot.TextContent));
+        Assert.StartsWith("3 more", list.Find("[data-testid=lots-used-up]").TextContent, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task Material_TakenOutOfUse_SaysSoAndIsTakenBack()
     {
         var page = Open(Role.Metallurgist);

@@ -1,0 +1,52 @@
+using Bunit;
+using MeltShop.Records.People;
+
+namespace MeltShop.Web.Tests.Pages.Charge;
+
+/// <summary>A charge page that is loaded anew goes on with the plan that somebody looked at: all that was chosen stands in its address.</summary>
+public sealed class AddressTests : ChargeTest
+{
+    [Fact]
+    public void Wishes_OfTheAddress_AreThoseOfThePlan()
+    {
+        var page = Open(Chosen + "&wish=out@materials.pig&wish=1.6@limits.Si.least&wish=95@confidencePercent&wish=out@bins.Bin 7&wish=nonsense&wish=5@materials.nobody.minKg&wish=NaN@heelKg");
+        WaitForPlan(page);
+
+        Assert.DoesNotContain("pig", InPlan(page));
+        Assert.Equal("95", Value(page, "confidencePercent"));
+        Assert.Equal("", Value(page, "heelKg"));
+        Assert.Contains("Bin 7", page.Find("[data-testid=bins] summary").TextContent, StringComparison.Ordinal);
+        page.Find("[data-limit=Si] button").Click();
+        Assert.Equal("1.6", Value(page, "limits.Si.least"));
+    }
+
+    [Fact]
+    public void Charge_ByHandInTheAddress_IsThatOfThePerson()
+    {
+        var page = Open(Chosen + "&wish=own@byHand.&wish=1900.5@byHand.steel&wish=12@byHand.nobody");
+        page.WaitForState(() => page.FindAll("[data-testid=by-hand]").Count > 0, Patience);
+
+        Assert.Equal("1900.5", Value(page, "byHand.steel"));
+        Assert.Empty(page.FindAll("[data-field=\"byHand.nobody\"]"));
+    }
+
+    [Fact]
+    public void Wishes_Chosen_GoIntoTheAddressAsTheRecordsHaveThem()
+    {
+        var page = OpenPlanned(Role.Metallurgist);
+        page.Find("[data-material=pig] button").Click();
+        Type(page, "materials.pig.maxKg", "1250,5");
+        page.WaitForAssertion(() => Assert.Equal(["1250.5@materials.pig.maxKg"], Said), Patience);
+        page.Find("[data-testid=material-choices] input[type=checkbox]").Change(true);
+        page.WaitForAssertion(() => Assert.Equal(["out@materials.pig", "1250.5@materials.pig.maxKg"], Said), Patience);
+
+        Type(page, "meltKg", "2800"); // moves the page, and takes them along
+        page.WaitForAssertion(() => Assert.EndsWith("&wish=out%40materials.pig&wish=1250.5%40materials.pig.maxKg", Addresses.Uri, StringComparison.Ordinal), Patience);
+        Type(page, "materials.pig.maxKg", "");
+        page.WaitForAssertion(() => Assert.Equal(["out@materials.pig"], Said), Patience);
+    }
+
+    private IEnumerable<string> Said => (IReadOnlyList<string>)JSInterop.Invocations["say"][^1].Arguments[1]!;
+
+    private static string? Value(IRenderedComponent<MeltShop.Web.Pages.Charge.ChargePlanning> page, string path) => Field(page, path).QuerySelector("input")!.GetAttribute("value") ?? "";
+}
