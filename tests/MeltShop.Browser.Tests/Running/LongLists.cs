@@ -17,12 +17,14 @@ internal static class LongLists
         ("People", Long, [("UserName", Text("person-")), ("NormalizedUserName", Text("PERSON-"))]), ("Instruments", Long, [("Code", Text("spark-"))]),
         ("ReferenceMaterials", Long, [("Code", Text("block-"))]), ("ControlSamples", Long, []), ("Temperatures", Long, []), ("PouredMoulds", Long, [("Label", Text("m "))]),
         ("TestPieces", Long, [("Label", Text("P "))]), ("StockFacts", Long, [("Lot", Text("lot "))]), ("TreatedLadles", Long, [("Ordinal", "10 + n"), ("State", "'Held'")]),
+        ("Taps", Long, [("TreatedLadleId", "(SELECT MAX(\"Id\") FROM \"TreatedLadles\" WHERE \"Ordinal\" = 10 + n)")]),
     ];
 
     /// <summary>Pages whose list is long once something is asked for.</summary>
     public static IReadOnlyDictionary<string, string> Asked { get; } = new Dictionary<string, string>
     {
         ["/find"] = "/find?words=OTF-2025", ["/orders"] = "/orders?show=closed", ["/recall"] = "/recall?from=Heat&of=OTF-2026-0001", ["/laboratory/trends"] = "/laboratory/trends?grade=3&furnace=1",
+        ["/ladles/1/castings"] = "/ladles/3/castings",
     };
 
     /// <summary>Pages of which a part is shown, by what says so.</summary>
