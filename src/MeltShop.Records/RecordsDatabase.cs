@@ -20,9 +20,11 @@ public static class RecordsDatabase
         ArgumentNullException.ThrowIfNull(options);
         await using var db = new ContextFactory(options with { ConnectionString = options.OwnerConnection ?? options.ConnectionString }).CreateDbContext();
         using var turn = options.Provider == RecordsProvider.Sqlite ? await SqliteFile.Prepare(db, TimeProvider.System, ct) : await PostgresTurn.Take(db, ct);
+        if (to is not null) await OneOfEach.Lift(db, ct);
         await db.Database.MigrateAsync(to, ct);
         if (to is not null) return;
         await AppendOnlyTriggers.Apply(db, ct);
+        await OneOfEach.Apply(db, ct);
         if (options.Provider == RecordsProvider.Postgres) await RoleRights.Apply(db, RoleRights.AppOf(options), ct);
     }
 }

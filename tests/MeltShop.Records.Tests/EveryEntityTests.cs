@@ -41,6 +41,7 @@ public abstract class EveryEntityTests(Database database)
             db.StockFacts.Add(stamp.Stock(foundry.Steel.Id, 1000.0625));
             db.LotPlaces.Add(stamp.Place(foundry.Steel.Id, "S 9", "Bay 4"));
             db.Materials.Where(m => m.Id == foundry.Steel.Id).ExecuteUpdate(m => m.SetProperty(x => x.StockKg, 1000.0625));
+            db.Furnaces.Where(f => f.Id == foundry.Furnace.Id).ExecuteUpdate(f => f.SetProperty(x => x.LiquidKg, 18.75));
             db.BurnDecisions.Add(stamp.SetAside(story.Bath.Id, 2));
             db.Add(stamp.Correction(story.Heat.Id, story.Bath.Id));
             stamp.Imported(db, instrument.Id, story.Bath.Id);

@@ -9,6 +9,7 @@ using MeltShop.Records.Heats;
 using MeltShop.Records.Keeping;
 using MeltShop.Records.People;
 using MeltShop.Records.Writing;
+using Microsoft.EntityFrameworkCore;
 
 namespace MeltShop.Operations.Correcting;
 
@@ -59,7 +60,10 @@ public sealed class AcceptCorrection(Recorder recorder, TimeProvider time, Corre
         // What came between the solution and the lock.
         var bath = await BathNow.Load(writing.Db, heat, cancellation);
         if (bath?.SampleId != command.SampleId) return Refuse("sampleId", "sample.notLast");
-        if (!IsAs(bath.Metal, solution.Facts!.Bath.Metal)) return Refuse("", "correction.moved");
+        var read = solution.Facts!.View.Materials.ToDictionary(m => m.Id, m => m.Version);
+        var ids = read.Keys.ToList();
+        var changed = await writing.Db.Materials.Where(m => ids.Contains(m.Id)).Select(m => new { m.Id, m.Version }).ToListAsync(cancellation);
+        if (!IsAs(bath.Metal, solution.Facts.Bath.Metal) || changed.Exists(m => m.Version != read[m.Id])) return Refuse("", "correction.moved");
 
         var correction = new BathCorrection
         {

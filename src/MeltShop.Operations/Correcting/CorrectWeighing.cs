@@ -79,8 +79,7 @@ public sealed class CorrectWeighing(Recorder recorder, TimeProvider time) : Oper
         var stock = await db.StockLineOf(wrong.EntryKey, wrong.MaterialId, Kind(wrong.IntoBath), cancellation);
         await writing.Replace(stock, command.MaterialId, Kind(command.IntoBath), 0 - command.Kg, heat.Id, at, command.Reason, lot, cancellation);
 
-        if (wrong.HeatId != heat.Id) await writing.FollowHeel(await db.Heats.SingleAsync(h => h.Id == wrong.HeatId, cancellation), command.Reason, cancellation);
-        await writing.FollowHeel(heat, command.Reason, cancellation);
+        await writing.FollowHeels(await db.Heats.Where(h => h.Id == wrong.HeatId || h.Id == heat.Id).ToListAsync(cancellation), command.Reason, cancellation);
         long[] heats = [wrong.HeatId, heat.Id], materials = [wrong.MaterialId, command.MaterialId], furnaces = [line.FurnaceId, heat.FurnaceId];
         return Done(right.Id,
         [

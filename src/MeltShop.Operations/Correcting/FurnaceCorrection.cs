@@ -55,6 +55,8 @@ internal static class FurnaceCorrection
         };
         writing.Db.Add(now);
         await writing.Db.SaveChangesAsync(cancellation);
+        await writing.Change(line.FurnaceId, -line.Kg, cancellation);
+        await writing.Change(now.FurnaceId, now.Kg, cancellation);
         var (left, came) = (await writing.DipAfter(line, now.Id, cancellation), await writing.DipAfter(now, now.Id, cancellation));
         if (left?.Id == came?.Id) await writing.TakeUp(came, now.Kg - line.Kg, reason, cancellation);
         else
@@ -96,6 +98,7 @@ internal static class FurnaceCorrection
     {
         writing.Db.Add(line);
         await writing.Db.SaveChangesAsync(cancellation);
+        await writing.Change(line.FurnaceId, line.Kg, cancellation);
         await writing.TakeUp(await writing.DipAfter(line, line.Id, cancellation), line.Kg, reason: null, cancellation);
     }
 
@@ -129,5 +132,10 @@ internal static class FurnaceCorrection
             PlusMinusKg = dip.PlusMinusKg,
         });
         await writing.Db.SaveChangesAsync(cancellation);
+        await writing.Change(dip.FurnaceId, -changeKg, cancellation);
     }
+
+    // Added in the database and not to a tracked row: who edits the furnace must not be told of a change because metal moved.
+    private static Task Change(this Writing writing, long furnaceId, double kg, CancellationToken cancellation) =>
+        writing.Db.Furnaces.Where(f => f.Id == furnaceId).ExecuteUpdateAsync(set => set.SetProperty(f => f.LiquidKg, f => f.LiquidKg + kg), cancellation);
 }

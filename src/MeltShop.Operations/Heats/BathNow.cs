@@ -32,7 +32,7 @@ public sealed record BathNow(Metal Metal, long SampleId, DateTimeOffset SampledA
 
         var first = samples[0];
         var lines = db.InForce<FurnaceMetal>().AsNoTracking().Where(m => m.FurnaceId == heat.FurnaceId);
-        var firstKg = await lines.Where(m => m.ObservedAt <= first.At).SumAsync(m => m.Kg, cancellation);
+        var firstKg = await db.InFurnace(heat.FurnaceId, first.At, cancellation);
         var since = await lines.Include(m => m.Percents).Where(m => m.ObservedAt > first.At && m.ObservedAt <= until).ToListAsync(cancellation);
         var changes = await Changes(db, heat, since, cancellation);
 

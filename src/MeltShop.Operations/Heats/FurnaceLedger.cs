@@ -22,22 +22,23 @@ public static class FurnaceLedger
 
     /// <summary>Liquid in the furnace, kg.</summary>
     public static Task<double> InFurnace(this RecordsContext db, long furnaceId, CancellationToken cancellation) =>
-        db.InForce<FurnaceMetal>().Where(m => m.FurnaceId == furnaceId).SumAsync(m => m.Kg, cancellation);
+        db.Furnaces.Where(f => f.Id == furnaceId).Select(f => f.LiquidKg).SingleAsync(cancellation);
 
     /// <summary>Liquid in the furnace at that time by what is in force now, kg.</summary>
-    internal static Task<double> InFurnace(this RecordsContext db, long furnaceId, DateTimeOffset at, CancellationToken cancellation) =>
-        db.InForce<FurnaceMetal>().Where(m => m.FurnaceId == furnaceId && m.ObservedAt <= at).SumAsync(m => m.Kg, cancellation);
+    internal static async Task<double> InFurnace(this RecordsContext db, long furnaceId, DateTimeOffset at, CancellationToken cancellation) =>
+        await db.InFurnace(furnaceId, cancellation) // back from now: what came later is little, what came before is everything
+        - await db.InForce<FurnaceMetal>().Where(m => m.FurnaceId == furnaceId && m.ObservedAt > at).SumAsync(m => m.Kg, cancellation);
 
     /// <summary>
     /// How far what is in the furnace may be off, kg: what the last dip may be, and <see cref="Uncertainty"/> of what was charged or poured back
     /// since, whatever heats lie between, as independent errors (root of the sum of squares, JCGM 100:2008, Guide to the expression of uncertainty
     /// in measurement, 5.1.2). A dip of which nobody said how good it is may be off by <see cref="Uncertainty"/> of its level; without any dip it is
-    /// <see cref="Uncertainty"/> of all that ever came, which grows until somebody dips.
+    /// <see cref="Uncertainty"/> of all that ever came, which grows until somebody dips, up to a full furnace: more can neither be there nor be missing.
     /// </summary>
     public static double PlusMinusKg(LedgerBasis basis)
     {
         ArgumentNullException.ThrowIfNull(basis);
-        return double.Hypot(basis.PlusMinusKg ?? Uncertainty * basis.LevelKg, Uncertainty * basis.CameKg);
+        return Math.Min(basis.CapacityKg, double.Hypot(basis.PlusMinusKg ?? Uncertainty * basis.LevelKg, Uncertainty * basis.CameKg));
     }
 
     /// <summary>Adds a line to the ledger, whose furnace the caller keeps.</summary>

@@ -1,7 +1,9 @@
 using MeltShop.Operations.Checking;
+using MeltShop.Operations.Heats;
 using MeltShop.Records.Laboratory;
 using MeltShop.Records.People;
 using MeltShop.Records.Writing;
+using Microsoft.EntityFrameworkCore;
 
 namespace MeltShop.Operations.Laboratory;
 
@@ -16,6 +18,8 @@ public sealed class LoseCoin(Recorder recorder, TimeProvider time) : Operation<L
 
     protected override async Task<Written<long>> Write(Writing writing, Command command, CancellationToken cancellation)
     {
+        var heats = await writing.Db.CoinsOnTheirWay.Where(c => c.Id == command.CoinId).Select(c => c.HeatId).ToListAsync(cancellation);
+        await writing.Db.LockHeats(cancellation, heats); // or its result could come in at the same moment
         if (await SampleOrigin.Waiting(writing.Db, command.CoinId, cancellation) is not { } coin) return Refuse("coinId", "coin.notWaiting");
         var lost = new CoinOnItsWay
         {

@@ -16,11 +16,12 @@ namespace MeltShop.Operations.Ladles;
 /// </summary>
 internal static class PouredOver
 {
-    /// <returns>What stands against it where it is prepared or reacts, or where iron is left in it: that would mix with what comes.</returns>
+    /// <returns>What stands against it where it is out of use, is prepared or reacts, or where iron is left in it: that would mix with what comes.</returns>
     public static async Task<(TreatedLadle? Opened, Finding? Finding)> PourOver(this Writing writing, PouringLadle from, Ladle vessel, double kg, CancellationToken ct)
     {
         var db = writing.Db;
         await db.LockLadle(vessel.Id, ct);
+        if (!await db.Ladles.AnyAsync(l => l.Id == vessel.Id && l.IsActive, ct)) return (null, new Finding("vesselId", "ladle.outOfUse"));
         var earlier = await db.TreatedLadles.Where(l => l.LadleId == vessel.Id)
             .Where(l => l.State == TreatedLadleState.Prepared || l.State == TreatedLadleState.Tapped || l.State == TreatedLadleState.Pouring).ToListAsync(ct);
         if (earlier.Any(l => l.State != TreatedLadleState.Pouring)) return (null, new Finding("vesselId", "ladle.busy"));

@@ -48,7 +48,7 @@ public sealed class SetUpSite(Recorder recorder, TimeProvider time) : Operation<
 
         var site = new Site
         {
-            Code = command.Code, Name = command.Name, TimeZone = command.TimeZone, Currency = command.Currency,
+            Id = Site.OnlyId, Code = command.Code, Name = command.Name, TimeZone = command.TimeZone, Currency = command.Currency,
             MassUnit = command.Mass, TemperatureUnit = command.Temperature,
         };
         writing.Db.Add(site);

@@ -74,6 +74,7 @@ internal static class HeatMapping
             metal.Refers<FurnaceMetal, TreatedLadle>(m => m.TreatedLadleId);
             metal.Holds(m => m.Percents, (FurnaceMetalPercent p) => p.FurnaceMetalId);
             metal.HasIndex(m => new { m.FurnaceId, m.Kind, m.ObservedAt, m.Id });
+            metal.HasIndex(m => new { m.FurnaceId, m.ObservedAt, m.Id });
             metal.HasIndex(m => m.HeatId);
         });
         model.Entity<FurnaceMetalPercent>(percent =>

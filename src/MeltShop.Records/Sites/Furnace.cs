@@ -16,6 +16,11 @@ public sealed class Furnace : IVersioned
     /// <summary>Room for the cold charge, m³; null: nobody has entered one, and no plan is held to it.</summary>
     public double? ColdChargeM3 { get; set; }
 
+    /// <summary>
+    /// Liquid in it, kg: the sum of its ledger's lines that no later one corrects. Kept beside them by the database, because a furnace has lines for as long as there are heats.
+    /// </summary>
+    public double LiquidKg { get; init; }
+
     public bool IsActive { get; set; } = true;
     public Guid Version { get; set; }
 }

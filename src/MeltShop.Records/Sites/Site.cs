@@ -3,6 +3,9 @@ namespace MeltShop.Records.Sites;
 /// <summary>The one site of an installation; every heat carries it.</summary>
 public sealed class Site
 {
+    /// <summary>Its key: two who set an installation up at once cannot both.</summary>
+    public const long OnlyId = 1;
+
     public long Id { get; init; }
 
     /// <summary>First part of the heat number, for example <c>HB</c>.</summary>

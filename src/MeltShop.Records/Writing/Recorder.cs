@@ -13,8 +13,6 @@ public sealed class Recorder(IDbContextFactory<RecordsContext> contexts, ChangeN
 {
     private const int Attempts = 4;
 
-    private const string Superseding = "supersedesId";
-
     /// <param name="entry">Who asks for what.</param>
     /// <param name="write">
     /// Changes the context's rows; may save where it needs an id. It is called again with a fresh context after a deadlock, or where
@@ -47,13 +45,12 @@ public sealed class Recorder(IDbContextFactory<RecordsContext> contexts, ChangeN
             {
                 return Refused<TResult>(SeenRow.Of(e).Outdated(""));
             }
-            catch (DbUpdateException e) when (attempt < Attempts && UniqueViolation.TakenIn(e) is { } taken && UniqueViolation.Path(db.Model, taken) == Superseding)
+            catch (DbUpdateException e) when (attempt < Attempts && UniqueViolation.TakenIn(e) is not null)
             {
-                // Two corrected the same fact: the next time the write finds it corrected, and says by whom.
+                // Somebody else was faster at what there is one of: the next time the write finds it, and says so at the field and in its own words.
             }
             catch (DbUpdateException e) when (UniqueViolation.TakenIn(e) is { } taken)
             {
-                if (await FirstResult<TResult>(entry, ct) is { } first) return first;
                 return Refused<TResult>(new Finding(UniqueViolation.Path(db.Model, taken), "unique.taken"));
             }
         }
@@ -97,12 +94,6 @@ public sealed class Recorder(IDbContextFactory<RecordsContext> contexts, ChangeN
             Result = "",
         });
         await db.SaveChangesAsync(ct);
-    }
-
-    private async Task<Recorded<TResult>?> FirstResult<TResult>(EntryStamp entry, CancellationToken ct)
-    {
-        await using var db = await contexts.CreateDbContextAsync(ct);
-        return await FirstResult<TResult>(db, entry, ct);
     }
 
     private static async Task<Recorded<TResult>?> FirstResult<TResult>(RecordsContext db, EntryStamp entry, CancellationToken ct)

@@ -60,7 +60,8 @@ internal sealed class RowImages
 
     /// <summary>True for a sum of a ledger, which the database itself adds up: the lines bear witness to it.</summary>
     public static bool IsSum(IReadOnlyProperty property) =>
-        property.DeclaringType.ClrType == typeof(Material) && property.Name == nameof(Material.StockKg);
+        (property.DeclaringType.ClrType == typeof(Material) && property.Name == nameof(Material.StockKg))
+        || (property.DeclaringType.ClrType == typeof(Furnace) && property.Name == nameof(Furnace.LiquidKg));
 
     /// <summary>A deleted row; an owned part that is gone leaves its columns empty in its owner's row.</summary>
     private static RowImage Gone(EntityEntry row)

@@ -1,4 +1,5 @@
 using System.Text.Json;
+using MeltShop.Records.Databases;
 using Microsoft.Data.Sqlite;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.EntityFrameworkCore.Metadata;
@@ -35,7 +36,7 @@ public static class UniqueViolation
             if (taken == index.GetDatabaseName() || taken == columns) return JsonNamingPolicy.CamelCase.ConvertName(index.Properties[^1].Name);
         }
 
-        return "";
+        return OneOfEach.Path(taken) ?? "";
     }
 
     // "SQLite Error 19: 'UNIQUE constraint failed: Materials.Code'."

@@ -1,7 +1,9 @@
 using System.Text.Json;
 using MeltShop.Records.Exchange;
+using MeltShop.Records.Heats;
 using MeltShop.Records.Keeping;
 using MeltShop.Records.Reading;
+using MeltShop.Records.Sites;
 using MeltShop.Records.Yard;
 using Microsoft.EntityFrameworkCore;
 
@@ -11,7 +13,7 @@ namespace MeltShop.Records.Writing;
 internal sealed class WrittenRows
 {
     /// <summary>Kilograms.</summary>
-    private const double StockTolerance = 1e-6;
+    private const double SumTolerance = 1e-6;
 
     private static readonly string[] EntryColumns = [nameof(Entry.Operation), nameof(Entry.PersonId), nameof(Entry.EnteredAt), nameof(Entry.Result)];
 
@@ -54,6 +56,7 @@ internal sealed class WrittenRows
         }
 
         faults.AddRange(await Stocks(db, ct));
+        faults.AddRange(await Metal(db, ct));
         faults.AddRange(rows.Keys.Where(k => !seen.Contains(k)).Select(k => new TrailFault("row.missing", Table: k.Table, Key: k.Key)));
         return faults;
     }
@@ -65,8 +68,19 @@ internal sealed class WrittenRows
             .Where(m => m.StockKg != null || db.StockFacts.Any(s => s.MaterialId == m.Id && (s.Kind == StockKind.Counted || s.Kind == StockKind.Received)))
             .Select(m => new { m.Id, m.StockKg, Sum = db.InForce<StockFact>().Where(s => s.MaterialId == m.Id).Sum(s => s.Kg) })
             .ToListAsync(ct);
-        return stocks.Where(s => !(Math.Abs((s.StockKg ?? double.NaN) - s.Sum) <= StockTolerance))
+        return stocks.Where(s => !(Math.Abs((s.StockKg ?? double.NaN) - s.Sum) <= SumTolerance))
             .Select(s => new TrailFault("row.changed", Table: "Materials", Key: FormattableString.Invariant($"{s.Id}"), Column: nameof(Material.StockKg)));
+    }
+
+    /// <summary>So is the liquid in a furnace; where nothing was ever booked there is none.</summary>
+    private static async Task<IEnumerable<TrailFault>> Metal(RecordsContext db, CancellationToken ct)
+    {
+        var lines = db.InForce<FurnaceMetal>();
+        var furnaces = await db.Furnaces
+            .Select(f => new { f.Id, f.LiquidKg, Lines = lines.Count(m => m.FurnaceId == f.Id), Sum = lines.Where(m => m.FurnaceId == f.Id).Sum(m => m.Kg) })
+            .ToListAsync(ct);
+        return furnaces.Where(f => !(Math.Abs(f.LiquidKg - f.Sum) <= (f.Lines == 0 ? 0 : SumTolerance)))
+            .Select(f => new TrailFault("row.changed", Table: "Furnaces", Key: FormattableString.Invariant($"{f.Id}"), Column: nameof(Furnace.LiquidKg)));
     }
 
     private void Add(RowImage image)

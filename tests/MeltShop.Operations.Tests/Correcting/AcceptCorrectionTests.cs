@@ -159,6 +159,25 @@ public sealed class AcceptCorrectionTests
         Assert.Equal((path, code), Assert.Single((await accepted).Findings) is var finding ? (finding.Path, finding.Code) : default);
     }
 
+    /// <summary>Solved with the price of before it waits for the furnace, until the price is another.</summary>
+    [Fact]
+    public async Task Correction_WhileAPriceIsChanged_IsNotKeptAtThePriceOfBefore()
+    {
+        await using var shop = await Shop.Open(RecordsProvider.Postgres);
+        var (heat, sample) = await Low(shop);
+        var seen = await Seen(shop, heat);
+        await using var db = shop.Db();
+        await using var gate = await db.Database.BeginTransactionAsync(Soon);
+        await db.Database.ExecuteSqlAsync($"""SELECT 1 FROM "Furnaces" FOR UPDATE""", Soon);
+        var accepted = shop.Get<AcceptCorrection>().Run(shop.Melter, new(Guid.NewGuid(), shop.Now, heat.Id, sample, new(1450), seen), Soon);
+        await shop.Waiting(1);
+        var version = await db.Materials.Where(m => m.Id == shop.CarburiserId).Select(m => m.Version).SingleAsync(Soon);
+        Assert.True((await Shop.Do(shop.Get<ChangePrice>(), shop.Metallurgist, new(Guid.NewGuid(), shop.Now, shop.CarburiserId, version, 9999m))).Succeeded);
+        await gate.RollbackAsync(Soon);
+
+        Assert.Equal(("", "correction.moved"), Assert.Single((await accepted).Findings) is var finding ? (finding.Path, finding.Code) : default);
+    }
+
     /// <summary>What the page of the correction shows for a bath of 1450 °C.</summary>
     private static async Task<SeenCorrection> Seen(Shop shop, Heat heat)
     {

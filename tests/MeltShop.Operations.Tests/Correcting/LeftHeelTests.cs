@@ -8,6 +8,7 @@ using MeltShop.Records.Heats;
 using MeltShop.Records.Laboratory;
 using MeltShop.Records.Reading;
 using MeltShop.Records.Reading.Heats;
+using MeltShop.Records.Writing;
 using Microsoft.EntityFrameworkCore;
 
 namespace MeltShop.Operations.Tests.Correcting;
@@ -85,6 +86,53 @@ public sealed class LeftHeelTests
         var said = Assert.Single(view.OfItself);
         Assert.Equal((Math.Round(rest + 485, 6), Math.Round(rest + 291, 6), "the scale's other line"), (Math.Round(said.FormerHeelKg!.Value, 6), Math.Round(said.HeelKg!.Value, 6), said.Origin.Reason));
         Assert.Equal(rest + 485, (await shop.Get<HeatPage>().LoadAsKnown(next.Id, known, Soon))!.Heat.HeelKg, 6);
+    }
+
+    [Theory]
+    [MemberData(nameof(Shop.Databases), MemberType = typeof(Shop))]
+    public async Task Weighing_CorrectedThreeHeatsLater_IsFollowedByEachHeelUntilSomebodyDipped(RecordsProvider provider)
+    {
+        await using var shop = await Shop.Open(provider);
+        var heats = new List<Heat>();
+        var weighings = new List<long>();
+        for (var n = 0; n < 4; n++)
+        {
+            shop.Clock.Advance(5);
+            if (n == 3) await Shop.Do(shop.Get<DipFurnace>(), shop.Melter, new(Guid.NewGuid(), shop.Now, shop.FurnaceId, 900, null, "load cell"));
+            shop.Clock.Advance(5);
+            heats.Add(await shop.StartHeat());
+            weighings.Add(await shop.WeighIn(heats[n], shop.SteelId, 300));
+            shop.Clock.Advance(1);
+            await shop.Sample(heats[n], SampleKind.Bath, ("C", 3.6), ("Si", 1.5));
+            shop.Clock.Advance(1);
+            weighings.Add(await shop.WeighIn(heats[n], shop.SteelId, 100, intoBath: true));
+            await shop.Close(await shop.Heat(heats[n].Id));
+        }
+
+        // 97 % of steel melts in: heats of 0, 388 and 776 kg; 100 kg less in the first leave 97 kg less in each, and the dip shows 900 whatever stood before.
+        await Done(shop, shop.Get<CorrectWeighing>(), new(Guid.NewGuid(), shop.Now, weighings[0], heats[0].Id, shop.SteelId, 200, false, "the scale's other line"));
+        await Heels(shop, heats, [0, 291, 679, 900], [291, 679, 900, 1067, 1288]);
+        var said = Assert.Single((await shop.Get<HeatPage>().Load(heats[2].Id, Soon))!.OfItself);
+        Assert.Equal((776d, 679d, "the scale's other line"), (Math.Round(said.FormerHeelKg!.Value, 6), Math.Round(said.HeelKg!.Value, 6), said.Origin.Reason));
+        Assert.Empty((await shop.Get<HeatPage>().Load(heats[3].Id, Soon))!.OfItself);
+        await using var db = shop.Db();
+        var third = await db.InForce<Heel>().Include(h => h.Percents).SingleAsync(h => h.FromHeatId == heats[2].Id && h.Kg > 1000, Soon); // the other one is that of the dip
+        Assert.Equal((970 * 1.5 + 97 * 0.2) / 1067, Percent(third, Element.Si)!.Value, 6); // what was sampled, and the 97 kg of steel after it
+
+        // Moved to the second heat it is missing in the first heel only.
+        var standing = await db.InForce<Weighing>().Where(w => w.HeatId == heats[0].Id && !w.IntoBath).Select(w => w.Id).SingleAsync(Soon);
+        await Done(shop, shop.Get<CorrectWeighing>(), new(Guid.NewGuid(), shop.Now, standing, heats[1].Id, shop.SteelId, 200, false, "wrong heat", (await shop.Heat(heats[1].Id)).StartedAt.AddSeconds(1)));
+        await Heels(shop, heats, [0, 97, 679, 900], [97, 679, 900, 1067, 1288]);
+        Assert.True((await shop.Get<TrailCheck>().Run(Soon)).Holds);
+    }
+
+    /// <summary>What the heats started over, and what they left, from the least to the most, kg.</summary>
+    private static async Task Heels(Shop shop, List<Heat> heats, double[] atTheStart, double[] left)
+    {
+        await using var db = shop.Db();
+        var ids = heats.Select(h => h.Id).ToList();
+        Assert.Equal(atTheStart, (await db.Heats.AsNoTracking().Where(h => ids.Contains(h.Id)).OrderBy(h => h.Id).Select(h => h.HeelKg).ToListAsync(Soon)).Select(kg => Math.Round(kg, 6)));
+        Assert.Equal(left, (await db.InForce<Heel>().Select(h => h.Kg).ToListAsync(Soon)).Select(kg => Math.Round(kg, 6)).Order());
     }
 
     [Theory]

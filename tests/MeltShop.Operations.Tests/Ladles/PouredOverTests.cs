@@ -103,6 +103,10 @@ public sealed class PouredOverTests
         await shop.Refuses(shop.Get<RecordRest>(), shop.Melter, Rest(shop, ladle, RestWay.IntoEmpty, prepared, 100), "vesselId", "ladle.busy");
         await shop.Refuses(shop.Get<RecordRest>(), shop.Melter, Rest(shop, ladle, RestWay.IntoEmpty, shop.LadleId, 100), "vesselId", "ladle.busy");
 
+        await Use(shop, vessel, false);
+        await shop.Refuses(shop.Get<RecordRest>(), shop.Melter, Rest(shop, ladle, RestWay.IntoEmpty, vessel, 400), "vesselId", "ladle.outOfUse");
+        await Use(shop, vessel, true);
+
         await Over(shop, ladle, RestWay.IntoEmpty, vessel, 400);
         var bath = await Filling(shop, "PF");
         await shop.Refuses(shop.Get<UndoReaction>(), shop.Melter, new(Guid.NewGuid(), shop.Now, bath.Id, bath.Version, "no"), "treatedLadleId", "correction.elsewhere");
@@ -128,6 +132,13 @@ public sealed class PouredOverTests
         var view = (await shop.Get<LadlePage>().Load(bath.Id, Soon))!;
         Assert.Equal((800.0, 700.0), (view.Treated!.InKg, view.Treated.FillLimitKg));
         await shop.Refuses(shop.Get<RecordRest>(), shop.Melter, Rest(shop, ladle, RestWay.IntoLadle, bath.Id, 95), "kg", "ladle.overBrim");
+    }
+
+    private static async Task Use(Shop shop, long vessel, bool isActive)
+    {
+        await using var db = shop.Db();
+        var version = await db.Ladles.Where(l => l.Id == vessel).Select(l => l.Version).SingleAsync(Soon);
+        Assert.True((await Shop.Do(shop.Get<UseLadle>(), shop.Administrator, new(Guid.NewGuid(), shop.Now, vessel, version, isActive))).Succeeded);
     }
 
     private static async Task<long> Vessel(Shop shop, double fillLimitKg, double capacityKg)

@@ -2,6 +2,7 @@ using MeltShop.Operations.Correcting;
 using MeltShop.Operations.Heats;
 using MeltShop.Operations.Laboratory;
 using MeltShop.Operations.Ladles;
+using MeltShop.Operations.Sites;
 using MeltShop.Operations.Tests.Shops;
 using MeltShop.Operations.Yard;
 using MeltShop.Records;
@@ -157,6 +158,44 @@ public sealed class AtOnceTests
         var outcomes = await Task.WhenAll(both);
         Assert.Single(outcomes, o => o.Succeeded);
         Assert.Equal("coin.notWaiting", Assert.Single(outcomes.Single(o => !o.Succeeded).Findings).Code);
+    }
+
+    [Fact]
+    public async Task CoinOnItsWay_ThatIsLostAndTypedInAtOnce_IsOneOfTheTwo()
+    {
+        await using var shop = await Shop.Open(RecordsProvider.Postgres);
+        var heat = await shop.StartHeat();
+        var coin = (await Shop.Do(shop.Get<SendCoin>(), shop.Melter, new(Guid.NewGuid(), shop.Now, heat.Id, null, SampleKind.Bath, "7"))).Value;
+        await using var db = shop.Db();
+        await using var gate = await db.Database.BeginTransactionAsync(Soon);
+        await db.Database.ExecuteSqlAsync($"""LOCK TABLE "Samples", "CoinsOnTheirWay" IN SHARE MODE""", Soon);
+
+        var typed = shop.Get<RecordSample>().Run(shop.Melter, new(Guid.NewGuid(), shop.Now, heat.Id, null, SampleKind.Bath, [Shop.Burn(("C", 3.5))], "7", CoinOnItsWayId: coin), Soon);
+        await shop.Waiting(1);
+        var lost = shop.Get<LoseCoin>().Run(shop.Melter, new(Guid.NewGuid(), shop.Now, coin, "not found"), Soon);
+        await shop.Waiting(2);
+        await gate.RollbackAsync(Soon);
+
+        Assert.True((await typed).Succeeded);
+        Assert.Equal("coin.notWaiting", Assert.Single((await lost).Findings).Code);
+    }
+
+    [Fact]
+    public async Task Site_SetUpByTwoAtOnce_IsOne()
+    {
+        await using var shop = await Shop.Open(RecordsProvider.Postgres);
+        await using var db = shop.Db();
+        await db.Sites.ExecuteDeleteAsync(Soon);
+        await using var gate = await db.Database.BeginTransactionAsync(Soon);
+        await db.Database.ExecuteSqlAsync($"""LOCK TABLE "Sites" IN SHARE MODE""", Soon);
+
+        var both = new[] { "TB", "OF" }.Select(code => shop.Get<SetUpSite>().Run(shop.Administrator, new(Guid.NewGuid(), shop.Now, code, "Talbrück", "Europe/Berlin", "EUR"), Soon)).ToList();
+        await shop.Waiting(2);
+        await gate.RollbackAsync(Soon);
+
+        var outcomes = await Task.WhenAll(both);
+        Assert.Single(outcomes, o => o.Succeeded);
+        Assert.Equal(("code", "site.exists"), Assert.Single(outcomes.Single(o => !o.Succeeded).Findings) is var finding ? (finding.Path, finding.Code) : default);
     }
 
     /// <summary>Three burns of 3.5, 3.6 and 3.7 % C.</summary>

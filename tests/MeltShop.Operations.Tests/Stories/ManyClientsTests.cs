@@ -4,6 +4,7 @@ using MeltShop.Operations.Charging;
 using MeltShop.Operations.Correcting;
 using MeltShop.Operations.Heats;
 using MeltShop.Operations.Laboratory;
+using MeltShop.Operations.Ladles;
 using MeltShop.Operations.Sites;
 using MeltShop.Operations.Tests.Shops;
 using MeltShop.Operations.Yard;
@@ -11,6 +12,7 @@ using MeltShop.Records;
 using MeltShop.Records.Heats;
 using MeltShop.Records.Keeping;
 using MeltShop.Records.Laboratory;
+using MeltShop.Records.Ladles;
 using MeltShop.Records.Reading;
 using MeltShop.Records.Writing;
 using MeltShop.Records.Yard;
@@ -19,7 +21,7 @@ using Microsoft.EntityFrameworkCore;
 namespace MeltShop.Operations.Tests.Stories;
 
 /// <summary>
-/// Sixteen people at four furnaces weigh, dip, count, correct, set burns aside, end heats and start others at once, some entries late; afterwards both ledgers
+/// Sixteen people at four furnaces weigh, tap, dip, count, correct, set burns aside, end heats and start others at once, some entries late; afterwards both ledgers
 /// show at each dip and each count what was seen, and nothing that was acknowledged is missing.
 /// </summary>
 public sealed class ManyClientsTests
@@ -29,16 +31,16 @@ public sealed class ManyClientsTests
     private static readonly IReadOnlyList<string> Expected =
     [
         "state.wrong", "furnace.busy", "version.stale", "fact.corrected", "correction.nothing", "burn.aside", "burn.counts", "furnace.short", "heat.noBathSample",
-        "furnace.taken", "furnace.capacity", "heat.startedAfter", "heat.metalAfter", "heat.sampleAfter",
+        "furnace.taken", "furnace.capacity", "ladle.busy", "ladle.unpoured", "heat.startedAfter", "heat.metalAfter", "heat.sampleAfter",
     ];
 
     private readonly ConcurrentDictionary<Guid, string> done = new();
     private readonly ConcurrentDictionary<Guid, double> counted = new();
-    private readonly ConcurrentBag<long> weighings = [], samples = [], dips = [], closed = [];
+    private readonly ConcurrentBag<long> weighings = [], samples = [], dips = [], taps = [], closed = [];
     private readonly ConcurrentDictionary<int, long> heats = new();
     private readonly ConcurrentDictionary<string, int> refused = new();
     private readonly ConcurrentDictionary<DateTimeOffset, byte> times = new();
-    private readonly List<long> plans = [], furnaces = [];
+    private readonly List<long> plans = [], furnaces = [], ladles = [];
     private Shop shop = null!;
 
     private static CancellationToken Soon => TestContext.Current.CancellationToken;
@@ -55,9 +57,10 @@ public sealed class ManyClientsTests
         {
             var furnace = n == 0 ? shop.FurnaceId : (await Shop.Do(shop.Get<AddFurnace>(), shop.Administrator, new(Guid.NewGuid(), shop.Now, $"F{n + 1}", $"Furnace {n + 1}", 3000, 1800))).Value;
             furnaces.Add(furnace);
-            plans.Add((await Shop.Do(shop.Get<PlanCharge>(), shop.Melter, new(Guid.NewGuid(), shop.Now, new ChargeChoice(furnace, shop.DuctileId, 2000)))).Value.PlanId);
+            plans.Add((await Shop.Do(shop.Get<PlanCharge>(), shop.Melter, new(Guid.NewGuid(), shop.Now, new ChargeChoice(furnace, shop.GreyId, 2000)))).Value.PlanId);
         }
 
+        ladles.AddRange([shop.LadleId, await shop.SecondLadle("L2"), await shop.SecondLadle("L3")]);
         var started = Stopwatch.GetTimestamp();
         await Task.WhenAll(Enumerable.Range(0, Clients).Select(n => Task.Run(() => Work(new Random(Seed + n), started), Soon)));
 
@@ -81,7 +84,7 @@ public sealed class ManyClientsTests
     {
         var at = At(random);
         var (kg, material) = (random.Next(1, 400) / 8d, random.Next(2) == 0 ? shop.SteelId : shop.PigIronId);
-        switch (random.Next(12))
+        switch (random.Next(14))
         {
             case 0: await End(place, heat, at); break;
             case 1: await Dip(new(Guid.NewGuid(), at, await FurnaceOf(heat), random.Next(0, 2500), null, "load cell")); break;
@@ -92,6 +95,10 @@ public sealed class ManyClientsTests
                     weighings.Add(right.Value);
                 break;
             case 10: await Moved(random, heat); break;
+            case 12: await Tap(random, heat); break;
+            case 13 when taps.TryPeek(out var tap):
+                if (await Did(shop.Get<CorrectTap>(), shop.Melter, new(Guid.NewGuid(), shop.Now, tap, random.Next(50, 400), null, "read wrongly")) is { Succeeded: true } tapped) taps.Add(tapped.Value);
+                break;
             case 11 when dips.TryPeek(out var dip):
                 if (await Did(shop.Get<CorrectMetal>(), shop.Melter, new(Guid.NewGuid(), shop.Now, dip, random.Next(0, 2500), null, "read wrongly")) is { Succeeded: true } read) dips.Add(read.Value);
                 break;
@@ -102,6 +109,17 @@ public sealed class ManyClientsTests
                 if (await Did(shop.Get<WeighIn>(), shop.Melter, new(Guid.NewGuid(), at, heat, material, kg, false)) is { Succeeded: true } weighed) weighings.Add(weighed.Value);
                 break;
         }
+    }
+
+    /// <summary>Grey iron, which pours at once; where the furnace has too little, the ladle is emptied again.</summary>
+    private async Task Tap(Random random, long id)
+    {
+        var heat = await shop.Heat(id);
+        var kg = random.Next(50, 400);
+        if (await Did(shop.Get<PreparePocket>(), shop.Melter, shop.Pocket(heat, kg) with { LadleId = ladles[random.Next(ladles.Count)] }) is not { Succeeded: true } prepared) return;
+        var treated = await shop.Treated(prepared.Value.TreatedLadleId);
+        if (await Did(shop.Get<RecordTap>(), shop.Melter, new(Guid.NewGuid(), shop.Now, treated.Id, treated.Version, kg, null)) is { Succeeded: true } tap) taps.Add(tap.Value.TapId);
+        else await Did(shop.Get<AbandonPocket>(), shop.Melter, new(Guid.NewGuid(), shop.Now, treated.Id, treated.Version, "too little iron"));
     }
 
     /// <summary>Somebody says that the heat is in another furnace, or that one ended earlier.</summary>
@@ -222,6 +240,12 @@ public sealed class ManyClientsTests
                    where db.TrailRows.Single(r => r.EntryKey == weighing.EntryKey).Number > db.TrailRows.Single(r => r.EntryKey == end.EntryKey).Number
                    select weighing;
         Assert.Equal(0, await late.CountAsync(Soon));
+        // A ladle is in one heat at a time, and its iron left the furnace by the mass that stands now.
+        var open = await db.TreatedLadles.Where(l => l.State == TreatedLadleState.Prepared || l.State == TreatedLadleState.Tapped || l.State == TreatedLadleState.Pouring).Select(l => l.LadleId).ToListAsync(Soon);
+        Assert.Equal(open.Distinct().Count(), open.Count);
+        var tapped = await db.InForce<Tap>().AsNoTracking().ToListAsync(Soon);
+        Assert.NotEmpty(tapped);
+        Assert.Equal(tapped.Sum(t => t.Kg), -metal.Where(m => m.Kind == FurnaceMetalKind.Tapped).Sum(m => m.Kg), 1e-6);
         Assert.NotEmpty(counted);
         Assert.Contains("CloseHeat", done.Values);
     }

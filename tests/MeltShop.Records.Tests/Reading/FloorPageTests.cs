@@ -2,6 +2,7 @@ using MeltShop.Records.Heats;
 using MeltShop.Records.Ladles;
 using MeltShop.Records.Reading.Floor;
 using MeltShop.Records.Tests.Databases;
+using Microsoft.EntityFrameworkCore;
 
 namespace MeltShop.Records.Tests.Reading;
 
@@ -13,7 +14,7 @@ public abstract class FloorPageTests(Database database)
     public async Task Floor_FurnaceWithHeat_ShowsWhereTheHeatStands()
     {
         var story = await HeatStory.Tell(await Foundry.Found(database), HeatState.Tapping);
-        await story.Foundry.Write("WeighIn", (db, stamp) => db.FurnaceMetals.Add(stamp.Metal(story.Foundry.Furnace.Id, FurnaceMetalKind.Charged, 4700)));
+        await using (var db = database.Open()) await db.Furnaces.Where(f => f.Id == story.Foundry.Furnace.Id).ExecuteUpdateAsync(f => f.SetProperty(x => x.LiquidKg, 4700), Ct);
 
         var furnace = Assert.Single((await Page.Load(Ct)).Furnaces, f => f.Id == story.Foundry.Furnace.Id);
 

@@ -1,3 +1,4 @@
+using System.Text.RegularExpressions;
 using MeltShop.Records.Heats;
 using MeltShop.Records.Ladles;
 using MeltShop.Records.Reading.History;
@@ -81,8 +82,6 @@ public abstract class HistoryPageTests(Database database)
         // What is rare is looked up and then sorted: it is few.
         (HistoryFilter Filter, string Index)[] looked =
         [
-            (new(Number: "170412"), "IX_Heats_Number"), (new(Number: foundry.Site.Code.ToLowerInvariant() + "-2026-17"), "IX_Heats_Number"),
-            (new(foundry.Grade.Id, State: HeatState.Closed, Number: "170412", From: Start), "IX_Heats_Number"),
             (new(Verdict: CastingVerdict.Hold), "IX_CastingDecisions_Verdict"), (new(Verdict: CastingVerdict.Scrap, FurnaceId: foundry.Furnace.Id), "IX_CastingDecisions_Verdict"),
         ];
         foreach (var (filter, index) in looked)
@@ -94,7 +93,28 @@ public abstract class HistoryPageTests(Database database)
             Assert.DoesNotContain("OFFSET", await StatementOf(filter, middle), StringComparison.OrdinalIgnoreCase);
         }
 
-        Assert.Equal(1 + 10 + 100 + 1000 + 10_000, await Count(new(foundry.Grade.Id, Number: "17"))); // 17, 170 to 179, and so on to 179,999
+        // Of each beginning of a number the index gives a page and no more, whether one heat begins so or all of them; what is sorted is those pages.
+        await using (var db = database.Open())
+        {
+            middle = new(Start, await db.Heats.Where(h => h.GradeId == foundry.Grade.Id && h.Number.EndsWith("-170412")).Select(h => h.Id).SingleAsync(Ct));
+        }
+
+        string[] words = ["1", "17", "170412", "2026", foundry.Site.Code.ToLowerInvariant() + "-2026", foundry.Site.Code.ToLowerInvariant() + "-2026-17"];
+        foreach (var filter in words.SelectMany(w => new HistoryFilter[] { new(Number: w), new(foundry.Grade.Id, State: HeatState.Closed, Number: w, From: Start) }))
+        {
+            await using var db = database.Open();
+            var ranges = (await NumberSearch.Beginnings(db, filter.Number!, Ct)).Count;
+            var (plan, statement) = (await PlanOf(filter, middle), await StatementOf(filter, middle));
+
+            Assert.Equal((ranges, ranges), (Regex.Count(plan, RangeOfNumbers), Regex.Count(statement, @"LIMIT") - 1));
+            // The pages are put together in their order; of the table itself nothing is read but those ranges.
+            Assert.DoesNotContain("Seq Scan", plan, StringComparison.Ordinal);
+            Assert.All(Regex.Matches(plan, @"SCAN (\w+)"), scan => Assert.DoesNotContain($"\"Heats\" AS \"{scan.Groups[1].Value}\"", statement, StringComparison.Ordinal));
+            Assert.True(Regex.Count(plan, "TEMP B-TREE|Sort  ") <= 1, plan);
+            Assert.DoesNotContain("OFFSET", statement, StringComparison.OrdinalIgnoreCase);
+        }
+
+        Assert.Equal(1 + 10 + 100 + 1000, await Paged(new(foundry.Grade.Id, Number: "171"))); // 171, 1710 to 1719, and so on to 171,999
         Assert.Equal(2000, await Count(new(foundry.Grade.Id, Verdict: CastingVerdict.Hold)));
     }
 
@@ -130,6 +150,9 @@ public abstract class HistoryPageTests(Database database)
     /// <summary>What it says where rows are sorted, or all of them read.</summary>
     protected abstract string SortedOrScanned { get; }
 
+    /// <summary>What it says where it reads a range of numbers in their order.</summary>
+    protected abstract string RangeOfNumbers { get; }
+
     /// <summary>What it says where all rows of a table are read.</summary>
     protected abstract string Scanned { get; }
 
@@ -143,6 +166,22 @@ public abstract class HistoryPageTests(Database database)
     {
         await using var db = database.Open();
         return await (await HistoryQuery.Of(db, filter, null, Ct)).CountAsync(Ct);
+    }
+
+    /// <summary>All pages, one after the other: how many heats they show, each once and the greatest number first.</summary>
+    private async Task<int> Paged(HistoryFilter filter)
+    {
+        var (numbers, place) = (new List<string>(), (HistoryPlace?)null);
+        do
+        {
+            var page = await Page.Load(filter, place, Ct);
+            numbers.AddRange(page.Rows.Select(r => r.Number));
+            place = page.Next;
+        }
+        while (place is not null);
+
+        Assert.Equal(numbers.Distinct().OrderDescending(StringComparer.Ordinal), numbers);
+        return numbers.Count;
     }
 
     private HistoryPage Page => new(database.Contexts);
@@ -207,6 +246,8 @@ public sealed class HistoryPageTestsOnSqlite(SqliteDatabase database) : HistoryP
 
     protected override string SortedOrScanned => "TEMP B-TREE|SCAN";
 
+    protected override string RangeOfNumbers => @"SEARCH h\w* USING INDEX IX_Heats_Number \(Number>\? AND Number<\?\)";
+
     protected override string Scanned => "SCAN";
 
     protected override async Task<string> PlanOf(HistoryFilter filter, HistoryPlace after) => await Plans.OfSqlite(database, await StatementOf(filter, after));
@@ -219,6 +260,8 @@ public sealed class HistoryPageTestsOnPostgres(PostgresDatabase database) : Hist
     protected override string BoundedByAnIndex => @"Index Scan .*IX_Heats_\w+"".*\n.*Index Cond: .*""StartedAt"" <= ";
 
     protected override string SortedOrScanned => "Sort|Seq Scan";
+
+    protected override string RangeOfNumbers => @"Index Scan Backward using ""IX_Heats_Number""";
 
     protected override string Scanned => "Seq Scan";
 

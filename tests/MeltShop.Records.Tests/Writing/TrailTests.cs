@@ -239,6 +239,34 @@ public abstract class TrailTests(Database database)
         Assert.Empty((await Check()).Faults);
     }
 
+    [Theory]
+    [InlineData(1000.0, 1000.0 + 1e-7, true)]
+    [InlineData(1000.0, 1000.01, false)]
+    [InlineData(1000.0, 0.0, false)]
+    [InlineData(null, 0.0, true)]
+    [InlineData(null, 1e-300, false)]
+    public async Task Liquid_ThatIsNotTheSumOfItsLedger_IsFound(double? charged, double liquid, bool holds)
+    {
+        var foundry = await Foundry.Found(database);
+        await foundry.Write("WeighIn", (db, stamp) =>
+        {
+            if (charged is null) return;
+            FurnaceMetal wrong = stamp.Metal(foundry.Furnace.Id, FurnaceMetalKind.Charged, 7);
+            db.Add(wrong);
+            db.SaveChanges();
+            db.Add(stamp.Metal(foundry.Furnace.Id, FurnaceMetalKind.Charged, charged.Value, supersedes: wrong.Id));
+        });
+        await using var db = database.Open();
+        Task Put(double kg) => db.Furnaces.Where(f => f.Id == foundry.Furnace.Id).ExecuteUpdateAsync(f => f.SetProperty(x => x.LiquidKg, kg), Ct);
+
+        await Put(liquid);
+        var report = await Check();
+        await Put(charged ?? 0);
+
+        Assert.Equal(holds ? [] : [("row.changed", "Furnaces", $"{foundry.Furnace.Id}", "LiquidKg")], report.Faults.Select(f => (f.Code, f.Table!, f.Key!, f.Column!)));
+        Assert.Empty((await Check()).Faults);
+    }
+
     private async Task<List<RowImage>> Images(EntryStamp entry)
     {
         await using var db = database.Open();

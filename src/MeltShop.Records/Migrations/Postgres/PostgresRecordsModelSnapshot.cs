@@ -394,6 +394,8 @@ namespace MeltShop.Records.Migrations.Postgres
                     b.HasIndex("SupersedesId")
                         .IsUnique();
 
+                    b.HasIndex("FurnaceId", "ObservedAt", "Id");
+
                     b.HasIndex("FurnaceId", "Kind", "ObservedAt", "Id");
 
                     b.ToTable("FurnaceMetals");
@@ -2588,6 +2590,9 @@ namespace MeltShop.Records.Migrations.Postgres
 
                     b.Property<bool>("IsActive")
                         .HasColumnType("boolean");
+
+                    b.Property<double>("LiquidKg")
+                        .HasColumnType("double precision");
 
                     b.Property<string>("Name")
                         .IsRequired()

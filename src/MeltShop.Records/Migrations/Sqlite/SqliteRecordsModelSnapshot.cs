@@ -375,6 +375,8 @@ namespace MeltShop.Records.Migrations.Sqlite
                     b.HasIndex("SupersedesId")
                         .IsUnique();
 
+                    b.HasIndex("FurnaceId", "ObservedAt", "Id");
+
                     b.HasIndex("FurnaceId", "Kind", "ObservedAt", "Id");
 
                     b.ToTable("FurnaceMetals");
@@ -2486,6 +2488,9 @@ namespace MeltShop.Records.Migrations.Sqlite
 
                     b.Property<bool>("IsActive")
                         .HasColumnType("INTEGER");
+
+                    b.Property<double>("LiquidKg")
+                        .HasColumnType("REAL");
 
                     b.Property<string>("Name")
                         .IsRequired()

@@ -4,7 +4,7 @@ using Microsoft.EntityFrameworkCore;
 
 namespace MeltShop.Records.Reading.Charge;
 
-/// <summary>Reads the furnaces in use with their heel, their ledger's sum and the heat in them: five queries, however many there are.</summary>
+/// <summary>Reads the furnaces in use with their heel, their ledger's sum and the heat in them: four queries, however many there are.</summary>
 internal static class FurnaceRows
 {
     public static readonly IReadOnlyList<HeatState> InTheFurnace = [HeatState.Charging, HeatState.Bath, HeatState.Tapping];
@@ -13,14 +13,12 @@ internal static class FurnaceRows
     {
         var furnaces = await db.Furnaces.AsNoTracking().Where(f => f.IsActive).OrderBy(f => f.Code).ToListAsync(ct);
         var heels = await Heels(db, ct);
-        var liquid = await db.InForce<FurnaceMetal>().GroupBy(m => m.FurnaceId).Select(g => new { g.Key, Kg = g.Sum(m => m.Kg) })
-            .ToDictionaryAsync(g => g.Key, g => g.Kg, ct);
         var heats = await db.Heats.Where(h => InTheFurnace.Contains(h.State)).Select(h => new { h.FurnaceId, h.Id, h.Number })
             .ToDictionaryAsync(h => h.FurnaceId, ct);
         return
         [
             .. furnaces.Select(f => new ChargeFurnaceView(
-                f.Id, f.Code, f.Name, f.CapacityKg, f.PowerKw, heels.GetValueOrDefault(f.Id), liquid.GetValueOrDefault(f.Id),
+                f.Id, f.Code, f.Name, f.CapacityKg, f.PowerKw, heels.GetValueOrDefault(f.Id), f.LiquidKg,
                 heats.GetValueOrDefault(f.Id)?.Id, heats.GetValueOrDefault(f.Id)?.Number) { ColdChargeM3 = f.ColdChargeM3 }),
         ];
     }

@@ -19,6 +19,6 @@ public sealed record HeatHeadView(
         select new HeatHeadView(
             heat.Id, heat.Version, heat.Number, heat.State, heat.StartedAt, heat.ClosedAt, heat.HeelKg, heat.PlanId,
             furnace.Id, furnace.Code, furnace.Name, furnace.CapacityKg, furnace.HighestC,
-            db.FurnaceMetals.Where(m => m.FurnaceId == furnace.Id && !db.FurnaceMetals.Any(l => l.SupersedesId == m.Id)).Sum(m => m.Kg),
+            furnace.LiquidKg,
             heat.GradeId, site.TimeZone, site.Currency)).SingleOrDefaultAsync(ct);
 }

@@ -20,7 +20,7 @@ public sealed record HeatView(
     public IReadOnlyList<MetalView> Metal { get; init; } = [];
 
     /// <summary>What the furnace's ledger rests on, whatever heats lie between.</summary>
-    public LedgerBasis Ledger { get; init; } = new(null, 0, null, 0);
+    public LedgerBasis Ledger { get; init; } = new(null, 0, null, 0, 0);
 
     /// <summary>Burns that were set aside or taken back.</summary>
     public IReadOnlyList<BurnDecisionView> BurnDecisions { get; init; } = [];

@@ -2,7 +2,7 @@ using Microsoft.EntityFrameworkCore;
 
 namespace MeltShop.Records.Reading.History;
 
-/// <summary>All heats there ever were, a page at a time, the latest first.</summary>
+/// <summary>All heats there ever were, a page at a time, the latest first; where a number is looked for, the greatest number first.</summary>
 public sealed class HistoryPage(IDbContextFactory<RecordsContext> contexts)
 {
     public const int PageSize = 50;

@@ -1,5 +1,6 @@
 using MeltShop.Records.Heats;
 using MeltShop.Records.Ladles;
+using Microsoft.EntityFrameworkCore;
 
 namespace MeltShop.Records.Reading.History;
 
@@ -16,7 +17,10 @@ internal static class HistoryQuery
         if (filter.Before is { } before) heats = heats.Where(h => h.StartedAt < before);
         if (filter.Verdict is { } verdict) heats = Decided(heats, db, verdict);
         if (filter.Number?.Replace("\0", "", StringComparison.Ordinal).Trim() is { Length: > 0 } words)
-            heats = heats.Beginning(db, await NumberSearch.Beginnings(db, words, ct));
+        {
+            var below = after is null ? null : await db.Heats.Where(h => h.Id == after.Id).Select(h => h.Number).FirstOrDefaultAsync(ct);
+            return heats.Beginning(await NumberSearch.Beginnings(db, words, ct), below, HistoryPage.PageSize + 1);
+        }
 
         // The first comparison alone bounds the index; the second only parts heats that started in the same microsecond.
         if (after is not null)

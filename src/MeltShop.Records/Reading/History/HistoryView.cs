@@ -15,7 +15,7 @@ public sealed record HistoryFilter(
 /// <summary>The last row of a page: the next page starts below it.</summary>
 public sealed record HistoryPlace(DateTimeOffset StartedAt, long Id);
 
-/// <param name="Rows">The latest start first.</param>
+/// <param name="Rows">The latest start first; where a number was looked for, the greatest number first.</param>
 /// <param name="Next">Where the next page starts; null at the end.</param>
 public sealed record HistoryView(IReadOnlyList<HistoryRow> Rows, HistoryPlace? Next)
 {

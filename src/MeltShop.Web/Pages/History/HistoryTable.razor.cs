@@ -10,5 +10,9 @@ public sealed partial class HistoryTable
     [Parameter, EditorRequired]
     public IReadOnlyList<HistoryRow> Rows { get; set; } = [];
 
+    /// <summary>A number was looked for: its order is that of the rows.</summary>
+    [Parameter]
+    public bool IsByNumber { get; set; }
+
     private static string Tag(TreatedLadleState state) => state == TreatedLadleState.Held ? "tag tag-watch" : "tag";
 }
