@@ -61,10 +61,13 @@ public sealed partial record WindowQuantity
     /// <summary>Where the rows of a plan speak of a logarithm of it.</summary>
     private bool IsLogarithm { get; init; }
 
+    /// <summary>An element by itself.</summary>
+    public static WindowQuantity Of(Element element) => Linear(LinearQuantity.Of(element)) with { Decimals = element.Decimals };
+
     /// <summary>The element or derived quantity of a name; null where there is none. Iron is what is left and has no window.</summary>
     public static WindowQuantity? Find(string? name) =>
         Derived.FirstOrDefault(quantity => quantity.Name == name)
-        ?? (TryParse(name, out var element) && element != Fe ? Linear(LinearQuantity.Of(element)) with { Decimals = element.Decimals } : null);
+        ?? (TryParse(name, out var element) && element != Fe ? Of(element) : null);
 
     /// <summary>Value of an analysis, in its unit; what was not measured counts as 0. Not a number outside the range of the formula.</summary>
     public double Value(Analysis analysis)

@@ -1,5 +1,6 @@
 using System.Text.RegularExpressions;
 using MeltShop.Metallurgy.Elements;
+using MeltShop.Metallurgy.Route;
 using MeltShop.Records.Heats;
 using MeltShop.Records.Laboratory;
 using MeltShop.Records.Reading.History;
@@ -24,7 +25,7 @@ public abstract class TrendPageTests(Database database)
         HistoryPlace? place = null;
         do
         {
-            var page = await Page.Load(new(Element.C, foundry.Grade.Id, foundry.Furnace.Id), place, Ct);
+            var page = await Page.Load(new(WindowQuantity.Of(Element.C), foundry.Grade.Id, foundry.Furnace.Id), place, Ct);
             Assert.True(page.Points.Count <= TrendPage.Most);
             Assert.Equal(page.Points.OrderBy(p => p.At).Select(p => p.SampleId), page.Points.Select(p => p.SampleId));
             seen.AddRange(page.Points);
@@ -64,11 +65,11 @@ public abstract class TrendPageTests(Database database)
         await foundry.Write("First", (db, stamp) => db.Add(Read(stamp, before.Id, combustion.Id, SampleKind.Bath, 3.40, isGrey: true)));
         await foundry.Write("More", (db, stamp) => db.AddRange(Read(stamp, before.Id, spark.Id, SampleKind.AfterCorrection, 3.60), Read(stamp, after.Id, spark.Id, SampleKind.Bath, 3.55)));
 
-        var all = await Page.Load(new(Element.C, foundry.Grade.Id), null, Ct);
-        var ofOne = await Page.Load(new(Element.C, foundry.Grade.Id, InstrumentId: spark.Id), null, Ct);
+        var all = await Page.Load(new(WindowQuantity.Of(Element.C), foundry.Grade.Id), null, Ct);
+        var ofOne = await Page.Load(new(WindowQuantity.Of(Element.C), foundry.Grade.Id, InstrumentId: spark.Id), null, Ct);
 
-        Assert.Equal([(3.40, true), (3.55, true), (3.60, false)], all.Points.Select(p => (p.Percent, p.IsFirst)).Order());
-        Assert.Equal([(3.55, true), (3.60, false)], ofOne.Points.Select(p => (p.Percent, p.IsFirst)).Order());
+        Assert.Equal([(3.40, true), (3.55, true), (3.60, false)], all.Points.Select(p => (p.Value, p.IsFirst)).Order());
+        Assert.Equal([(3.55, true), (3.60, false)], ofOne.Points.Select(p => (p.Value, p.IsFirst)).Order());
         Assert.Equal([3.40, 3.55], ofOne.Firsts.Select(f => f.Means[Element.C]!.Value).Order()); // combustion tells the carbon of a grey coin
         Assert.Contains(ofOne.Instruments, i => i.Id == combustion.Id);
 
@@ -79,6 +80,48 @@ public abstract class TrendPageTests(Database database)
         };
     }
 
+    /// <summary>C + (Si + P) / 3 = 3.60 + 2.13 / 3 = 4.31; the second coin has no phosphorus, of the third a spark does not tell the carbon.</summary>
+    [Fact]
+    public async Task Trend_OfACarbonEquivalent_IsOfTheCoinsThatMeasuredAllThatItNeeds()
+    {
+        var foundry = await Foundry.Found(database);
+        var heat = await foundry.Heat();
+        await foundry.Write("Coins", (db, stamp) => db.AddRange(
+            Read(stamp, heat.Id, false, (Element.C, 3.60), (Element.Si, 2.10), (Element.P, 0.03)),
+            Read(stamp, heat.Id, false, (Element.C, 3.61), (Element.Si, 2.10)),
+            Read(stamp, heat.Id, true, (Element.C, 3.62), (Element.Si, 2.10), (Element.P, 0.03))));
+
+        var view = await Page.Load(new(WindowQuantity.Find("CE")!, foundry.Grade.Id), null, Ct);
+
+        Assert.Equal(4.31, Assert.Single(view.Points).Value, 9);
+        Assert.True(view.Points[0].IsFirst);
+        Assert.Empty(view.TakenAsZero);
+    }
+
+    /// <summary>The first is treated, where the balance means nothing; of the second it is 0.4 − 1.7 · 0.08 = 0.264, and nobody measured the tin of its pearlite factor.</summary>
+    [Fact]
+    public async Task Trend_OfDerivedQuantities_LeavesOutIronThatTheyDoNotSpeakOfAndNamesWhatCountsAsZero()
+    {
+        var foundry = await Foundry.Found(database);
+        var heat = await foundry.Heat();
+        await foundry.Write("Coins", (db, stamp) => db.AddRange(
+            Read(stamp, heat.Id, false, (Element.Mn, 0.4), (Element.S, 0.08), (Element.Mg, 0.04)),
+            Read(stamp, heat.Id, false, (Element.Mn, 0.4), (Element.S, 0.08), (Element.Si, 2), (Element.Cu, 0.1))));
+
+        var balance = await Page.Load(new(WindowQuantity.Find("manganeseBalance")!, foundry.Grade.Id), null, Ct);
+        var pearlite = await Page.Load(new(WindowQuantity.Find("pearliteFactor")!, foundry.Grade.Id), null, Ct);
+
+        Assert.Equal(0.264, Assert.Single(balance.Points).Value, 9);
+        Assert.Single(pearlite.Points);
+        Assert.Contains(Element.Sn, pearlite.TakenAsZero);
+    }
+
+    private static Sample Read(Stamp stamp, long heat, bool isGrey, params (Element Element, double Percent)[] means) => new()
+    {
+        EntryKey = stamp.EntryKey, PersonId = stamp.PersonId, ObservedAt = stamp.ObservedAt, EnteredAt = stamp.EnteredAt,
+        HeatId = heat, Kind = SampleKind.Bath, GreyFracture = isGrey, Means = [.. means.Select(m => new SampleMean { Element = m.Element, Percent = m.Percent, Count = 1 })],
+    };
+
     /// <summary>A chosen instrument that read nothing of the element stays among those that can be chosen.</summary>
     [Fact]
     public async Task Trend_OfAnInstrumentThatReadNoneOfIt_StillOffersIt()
@@ -87,7 +130,7 @@ public abstract class TrendPageTests(Database database)
         var idle = Facts.Instrument($"{story.Foundry.Grade.Code}-I");
         await story.Foundry.Write("Instrument", (db, _) => db.Add(idle));
 
-        var view = await Page.Load(new(Element.C, story.Foundry.Grade.Id, InstrumentId: idle.Id), null, Ct);
+        var view = await Page.Load(new(WindowQuantity.Of(Element.C), story.Foundry.Grade.Id, InstrumentId: idle.Id), null, Ct);
 
         Assert.Empty(view.Points);
         Assert.Equal([TrendFilter.NoInstrument, idle.Id], view.Instruments.Select(i => i.Id).Order());
@@ -107,9 +150,9 @@ public abstract class TrendPageTests(Database database)
             TreatedLadleId = story.Ladle.Id, Kind = SampleKind.LastMetal, InstrumentId = instrument.Id, Means = [new() { Element = Element.C, Percent = 3.44, Count = 1 }],
         }));
 
-        var view = await Page.Load(new(Element.C, story.Foundry.Grade.Id, Treated: true), null, Ct);
+        var view = await Page.Load(new(WindowQuantity.Of(Element.C), story.Foundry.Grade.Id, Treated: true), null, Ct);
 
-        Assert.Equal((3.44, false), (Assert.Single(view.Points).Percent, view.Points[0].IsFirst)); // the first was of a spark
+        Assert.Equal((3.44, false), (Assert.Single(view.Points).Value, view.Points[0].IsFirst)); // the first was of a spark
     }
 
     [Fact]
@@ -119,7 +162,7 @@ public abstract class TrendPageTests(Database database)
         await Fill(foundry, 40_000);
 
         // The heats are looked up by the history's own query, whose plan is checked there.
-        foreach (var filter in new TrendFilter[] { new(Element.Si), new(Element.C), new(Element.Mg, Treated: true) })
+        foreach (var filter in new TrendFilter[] { new(WindowQuantity.Of(Element.Si)), new(WindowQuantity.Of(Element.C)), new(WindowQuantity.Of(Element.Mg), Treated: true) })
         {
             var plan = await PlanOf(filter);
 
@@ -148,7 +191,7 @@ public abstract class TrendPageTests(Database database)
     private TrendPage Page => new(database.Contexts);
 
     private async Task<IReadOnlyList<double>> Values(Foundry foundry, Element element) =>
-        [.. (await Page.Load(new(element, foundry.Grade.Id), null, Ct)).Points.Select(p => p.Percent)];
+        [.. (await Page.Load(new(WindowQuantity.Of(element), foundry.Grade.Id), null, Ct)).Points.Select(p => p.Value)];
 
     /// <summary>So many heats like one that was recorded, a microsecond apart, each with a coin like one that was recorded: three statements.</summary>
     private async Task Fill(Foundry foundry, int count)

@@ -23,6 +23,9 @@ public sealed record CorrectionPageView(
     /// <summary>When the last temperature was taken; null where there is none.</summary>
     public DateTimeOffset? LastTemperatureAt { get; init; }
 
+    /// <summary>What <see cref="LastBath"/> was measured with, by its checks; null where nobody said it.</summary>
+    public InstrumentState? Instrument { get; init; }
+
     /// <summary>Open orders that still need metal, the nearest due first.</summary>
     public IReadOnlyList<OrderView> ToPour { get; init; } = [];
 
@@ -69,6 +72,7 @@ public sealed class CorrectionPage(IDbContextFactory<RecordsContext> contexts, T
             await HeatFacts.Corrections(db, heatId, null, ct))
         {
             LastTemperatureAt = temperature?.ObservedAt,
+            Instrument = bath?.Instrument is { } used ? (await InstrumentStates.Load(db, [used], ct))[used.Id] : null,
             ToPour = await OrderRows.ToPour(db, ct),
             PlannedKg = await Planned(db, ct),
             NearnessPrice = await db.ChargeRules.OrderByDescending(r => r.Id).Select(r => r.NearnessPrice).FirstOrDefaultAsync(ct),

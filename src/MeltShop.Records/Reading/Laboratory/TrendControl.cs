@@ -17,11 +17,11 @@ public sealed record TrendControl(IReadOnlyList<TrendPoint> Firsts, ControlLimit
     {
         ArgumentNullException.ThrowIfNull(points);
         var firsts = points.Where(p => p.IsFirst).ToList();
-        var values = firsts.ConvertAll(p => p.Percent);
+        var values = firsts.ConvertAll(p => p.Value);
         var limits = firsts.Count < ControlSeries.Baseline ? null : ControlLimits.FromIndividuals(values);
         return new(firsts, limits, (limits is null ? [] : RunRules.Find(values, limits, rules)).ToLookup(s => firsts[s.Result].SampleId, s => s.Rule));
     }
 
-    /// <summary>From one first coin to the next, percentage points.</summary>
-    public IReadOnlyList<double> Moving => [.. Firsts.Zip(Firsts.Skip(1), (a, b) => Math.Abs(b.Percent - a.Percent))];
+    /// <summary>From one first coin to the next, in the unit of the quantity.</summary>
+    public IReadOnlyList<double> Moving => [.. Firsts.Zip(Firsts.Skip(1), (a, b) => Math.Abs(b.Value - a.Value))];
 }

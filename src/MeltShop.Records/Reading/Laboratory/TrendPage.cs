@@ -21,7 +21,7 @@ public sealed class TrendPage(IDbContextFactory<RecordsContext> contexts)
         await using var db = await contexts.CreateDbContextAsync(ct);
         var found = await HistoryQuery.Of(db, new(filter.GradeId, filter.FurnaceId), after, ct);
         var heats = await found.Take(Most + 1).Select(h => new { h.Id, h.Number, h.StartedAt, h.GradeId }).ToListAsync(ct);
-        var rows = (await TrendQuery.Of(db, filter, heats.ConvertAll(h => h.Id)).ToListAsync(ct)).ToLookup(p => p.HeatId);
+        var rows = TrendQuery.Points(filter, await TrendQuery.Of(db, filter, heats.ConvertAll(h => h.Id)).ToListAsync(ct)).ToLookup(p => p.HeatId);
 
         // A heat is shown whole or left to the next page.
         var (count, fits) = (0, 0);
@@ -36,12 +36,16 @@ public sealed class TrendPage(IDbContextFactory<RecordsContext> contexts)
         var standing = points.Where(p => !corrected.Contains(p.SampleId))
             .Select(p => p with { Instrument = names.GetValueOrDefault(p.InstrumentId), IsFirst = first.Contains(p.SampleId) }).ToList();
         long[] chosen = filter.InstrumentId is { } asked && (asked == TrendFilter.NoInstrument || names.ContainsKey(asked)) ? [asked] : [];
+        List<TrendPoint> drawn = [.. standing.Where(p => filter.InstrumentId is not { } one || p.InstrumentId == one).OrderBy(p => p.At).ThenBy(p => p.SampleId)];
         return new(
-            [.. standing.Where(p => filter.InstrumentId is not { } one || p.InstrumentId == one).OrderBy(p => p.At).ThenBy(p => p.SampleId)],
+            drawn,
             firsts,
             [.. standing.Select(p => p.InstrumentId).Union(chosen).Select(id => new TrendInstrument(id, names.GetValueOrDefault(id))).OrderBy(i => i.Name, StringComparer.Ordinal)],
             firsts.Count == 0 ? [] : await WindowChanges.Since(db, firsts[0].At, ct),
-            fits < heats.Count ? new(shown[^1].StartedAt, shown[^1].Id) : null);
+            fits < heats.Count ? new(shown[^1].StartedAt, shown[^1].Id) : null)
+        {
+            TakenAsZero = [.. drawn.SelectMany(p => p.TakenAsZero).Distinct().Order()],
+        };
     }
 
     private static async Task<IReadOnlyList<FirstSample>> Firsts(RecordsContext db, Dictionary<long, long> grades, CancellationToken ct)

@@ -16,6 +16,9 @@ public sealed partial class ControlChart
     /// <summary>Of more reasons the chart tells those of signals, and of a longer one the beginning; the table has them all.</summary>
     private const int MostReasons = 8, LongestReason = 40;
 
+    /// <summary>Results that break a rule and lead somewhere, told below the chart; the table has them all.</summary>
+    private const int MostListed = 5;
+
     /// <summary>Height of a line of words in the drawing.</summary>
     private const int WordHeight = 24;
 
@@ -81,6 +84,9 @@ public sealed partial class ControlChart
             }
         }
     }
+
+    /// <summary>The latest first.</summary>
+    private IReadOnlyList<ChartPoint> Broken => [.. Points.Where(point => point is { Signal: not null, Address: not null }).Reverse()];
 
     private string Path => string.Join(' ', Points.Select((point, index) => $"{X(index)},{At(point.Value)}"));
 

@@ -33,7 +33,7 @@ public sealed partial class LimitBar
     [Parameter]
     public double? Most { get; set; }
 
-    /// <summary>The unrounded value; null where it was not measured.</summary>
+    /// <summary>The unrounded value; null where it was not measured, or is not judged and has none; no number where its formula says nothing.</summary>
     [Parameter, EditorRequired]
     public double? Value { get; set; }
 
@@ -69,10 +69,12 @@ public sealed partial class LimitBar
 
     private double Whole => double.Hypot(Doubt, Repeatability);
 
-    private LimitVerdict Verdict => !IsJudged && Value is not null ? LimitVerdict.Unjudged
-        : LimitVerdicts.Of(Value, Least, Most, Whole) is var verdict && IsTooClose && verdict is LimitVerdict.In ? LimitVerdict.Close : verdict;
+    private double? Known => Value is { } number && double.IsFinite(number) ? number : null;
 
-    private LimitScale Scale => new(Least, Aim, Most, Value);
+    private LimitVerdict Verdict => !IsJudged || (Value is not null && Known is null) ? LimitVerdict.Unjudged
+        : LimitVerdicts.Of(Known, Least, Most, Whole) is var verdict && IsTooClose && verdict is LimitVerdict.In ? LimitVerdict.Close : verdict;
+
+    private LimitScale Scale => new(Least, Aim, Most, Known);
 
     private string Mark => Verdict switch
     {
@@ -100,8 +102,8 @@ public sealed partial class LimitBar
         get
         {
             if (Distance is { } distance) yield return ("distance", Text[distance < 0 ? "Beyond" : "Within", NumberText.Show(Math.Abs(distance), Math.Abs(distance) < 10 ? 1 : 0)]);
-            if (Value is not null && IsSeen(Whole)) yield return ("doubt", Text["Doubt", Spread(Whole)]);
-            if (Value is not null && IsSeen(Band)) yield return ("band", Text["Band", Spread(Band)]);
+            if (Known is not null && IsSeen(Whole)) yield return ("doubt", Text["Doubt", Spread(Whole)]);
+            if (Known is not null && IsSeen(Band)) yield return ("band", Text["Band", Spread(Band)]);
         }
     }
 
@@ -111,7 +113,7 @@ public sealed partial class LimitBar
     /// <summary>All that the bar shows: those who hear it get no less.</summary>
     private string Described => string.Join("; ",
     [
-        Text["Described", QuantityText.Name(Text, Quantity), Value is null ? Text["Unknown"].Value : Shown(Value), Limit(Least), Limit(Aim), Limit(Most), Word],
+        Text["Described", QuantityText.Name(Text, Quantity), Known is null ? Text[Verdict is LimitVerdict.Unjudged ? "Unjudged" : "Unknown"].Value : Shown(Known), Limit(Least), Limit(Aim), Limit(Most), Word],
         .. Beside.Select(told => told.Words),
     ]);
 

@@ -12,7 +12,7 @@ public enum LimitVerdict
     /// <summary>Nearer to a limit than the value is certain.</summary>
     Close,
 
-    /// <summary>There is a value, and it is not to be believed.</summary>
+    /// <summary>There is a value that is not to be believed, or its formula says nothing of such an iron.</summary>
     Unjudged,
 }
 

@@ -1,5 +1,4 @@
 using System.Globalization;
-using MeltShop.Metallurgy.Elements;
 using MeltShop.Metallurgy.Statistics;
 using MeltShop.Operations.Laboratory;
 using MeltShop.Records.Grades;
@@ -9,27 +8,28 @@ using MeltShop.Records.Reading.Laboratory;
 using MeltShop.Records.Writing;
 using MeltShop.Web.Components.Charts;
 using MeltShop.Web.Components.Fields;
+using MeltShop.Web.Components.Limits;
 using MeltShop.Web.Pages.History;
 using Microsoft.AspNetCore.Components;
 
 namespace MeltShop.Web.Pages.Laboratory;
 
-/// <summary>Trend and control chart of an element by grade and furnace, on the last thousand samples; filter, place and rules stay in the address.</summary>
+/// <summary>Trend and control chart of an element or a derived quantity by grade and furnace, on the last thousand samples; filter, place and rules stay in the address.</summary>
 public sealed partial class TrendList
 {
     private const string Treated = "poured", Furnace = "furnace";
 
-    private readonly TextEntry element, step, grade, furnace, instrument;
+    private readonly TextEntry quantity, step, grade, furnace, instrument;
 
     public TrendList()
     {
         var form = new EntryForm();
-        (element, step, grade, furnace, instrument) =
-            (form.Choice("element", isRequired: true), form.Choice("step", isRequired: true), form.Choice("grade"), form.Choice("furnace"), form.Choice("instrument"));
+        (quantity, step, grade, furnace, instrument) =
+            (form.Choice("quantity", isRequired: true), form.Choice("step", isRequired: true), form.Choice("grade"), form.Choice("furnace"), form.Choice("instrument"));
     }
 
-    [SupplyParameterFromQuery(Name = "element")]
-    public string? ElementInAddress { get; set; }
+    [SupplyParameterFromQuery(Name = "quantity")]
+    public string? QuantityInAddress { get; set; }
 
     [SupplyParameterFromQuery(Name = "step")]
     public string? StepInAddress { get; set; }
@@ -62,17 +62,22 @@ public sealed partial class TrendList
     private NavigationManager Addresses { get; set; } = null!;
 
     private TrendFilter Filter => new(
-        Element.TryParse(ElementInAddress, out var asked) && asked != Element.Fe ? asked : Element.C, GradeInAddress, FurnaceInAddress, StepInAddress == Treated, InstrumentInAddress);
+        TrendQuantities.Find(QuantityInAddress, StepInAddress == Treated), GradeInAddress, FurnaceInAddress, StepInAddress == Treated, InstrumentInAddress);
 
     private IReadOnlySet<RunRule> Rules => ChartRules.Read(RulesInAddress);
 
-    private static IEnumerable<Choice> Elements => Element.All.Where(one => one != Element.Fe).Select(one => new Choice(one.Symbol, one.Symbol));
+    private IEnumerable<Choice> Quantities => TrendQuantities.Choices(LimitText, Filter.Treated);
+
+    /// <summary>What a coin has to measure to be on the chart, where that is more than one element.</summary>
+    private string Needs => Filter.Quantity.Needed.Count > 1 ? " " + Text["Needs", string.Join(", ", Filter.Quantity.Needed)] : "";
+
+    private string Unit => QuantityText.Unit(Filter.Quantity.Name);
 
     private IEnumerable<Choice> Steps => [new(Furnace, Text["Step.Furnace"]), new(Treated, Text["Step.Poured"])];
 
-    private string Title => Text["TrendOf", Filter.Element.Symbol, View!.Grade?.Code ?? Text["AllGrades"].Value];
+    private string Title => Text["TrendOf", QuantityText.Name(LimitText, Filter.Quantity.Name), View!.Grade?.Code ?? Text["AllGrades"].Value];
 
-    private WindowView? Window => View!.Grade?.At(Filter.Treated ? WindowStage.Poured : WindowStage.Furnace).FirstOrDefault(window => window.Quantity == Filter.Element.Symbol);
+    private WindowView? Window => View!.Grade?.At(Filter.Treated ? WindowStage.Poured : WindowStage.Furnace).FirstOrDefault(window => window.Quantity == Filter.Quantity.Name);
 
     private IEnumerable<Choice> Instruments => View!.Trend.Instruments.Select(one => new Choice(Name(one.Id)!, one.Name ?? Text["NoInstrument"]));
 
@@ -102,7 +107,7 @@ public sealed partial class TrendList
 
     protected override async Task<TrendContent?> Read(CancellationToken ct)
     {
-        element.Showing(Filter.Element.Symbol);
+        quantity.Showing(Filter.Quantity.Name);
         step.Showing(Filter.Treated ? Treated : Furnace);
         grade.Showing(Name(GradeInAddress));
         furnace.Showing(Name(FurnaceInAddress));
@@ -123,7 +128,7 @@ public sealed partial class TrendList
         RangeLimits = Limits is null ? null : ControlLimits.OfMovingRanges(control!.Moving);
         Points =
         [
-            .. view.Trend.Points.Select(point => new ChartPoint(point.HeatNumber, point.Percent, Signal(control, point)) { Address = $"/heats/{Name(point.HeatId)}" }),
+            .. view.Trend.Points.Select(point => new ChartPoint(point.HeatNumber, point.Value, Signal(control, point)) { Address = $"/heats/{Name(point.HeatId)}" }),
         ];
         Ranges = RangeLimits is null ? [] : [.. control!.Moving.Zip(control.Firsts.Skip(1), (range, point) => new ChartPoint(
             point.HeatNumber, range, range > RangeLimits.Action.Upper ? Text["RangeOver"].Value : null) { Address = $"/heats/{Name(point.HeatId)}" })];
@@ -137,7 +142,7 @@ public sealed partial class TrendList
 
     private void Ask() => Addresses.NavigateTo(Addresses.GetUriWithQueryParameters(new Dictionary<string, object?>
     {
-        ["element"] = element.Value, ["step"] = step.Value, ["grade"] = grade.Value, ["furnace"] = furnace.Value, ["instrument"] = instrument.Value, ["after"] = null,
+        ["quantity"] = quantity.Value, ["step"] = step.Value, ["grade"] = grade.Value, ["furnace"] = furnace.Value, ["instrument"] = instrument.Value, ["after"] = null,
     }));
 
     private static Choice Line(NamedRow row) => new(Name(row.Id)!, row.Name);

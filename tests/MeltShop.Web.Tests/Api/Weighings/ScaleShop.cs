@@ -67,8 +67,8 @@ public sealed class ScaleShop : WebApp, IAsyncLifetime
             Guid.NewGuid(), Now, heat.Id, ladle, 800, 1450, null, null, null, null, null, inoculant, 0.2) { Extras = new() { Checks = PocketChecks.For(IronFamily.Grey) } });
     }
 
-    /// <summary>A spectrometer of this code.</summary>
-    public Task Spectrometer(string code) =>
+    /// <summary>A spectrometer of this code; its id.</summary>
+    public Task<long> Spectrometer(string code) =>
         Do<AddInstrument, AddInstrument.Command, long>(new(Guid.NewGuid(), Now, code, "Spectrometer", InstrumentKind.Spark, false, []));
 
     /// <summary>A reference material of this code.</summary>

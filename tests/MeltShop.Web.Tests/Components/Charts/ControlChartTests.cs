@@ -110,6 +110,16 @@ public sealed class ControlChartTests : ComponentTest
 
     private static ChartPoint[] Points(int count) => [.. Enumerable.Range(1, count).Select(number => new ChartPoint($"heat {number}", number % 2 == 0 ? 3.50 : 3.52))];
 
+    [Fact]
+    public void Signals_ThatLeadToAHeat_AreListedTheLatestFirst()
+    {
+        var chart = Draw([.. Points(20).Select((point, index) => index is < 6 or 19 ? point with { Signal = "one beyond 3 sigma", Address = $"/heats/{index}" } : point)]);
+
+        Assert.Equal(["/heats/19", "/heats/5", "/heats/4", "/heats/3", "/heats/2"], chart.FindAll("[data-testid=chart-signals] a").Select(link => link.GetAttribute("href")));
+        Assert.Contains("2 earlier ones stand in the table.", chart.Markup, StringComparison.Ordinal);
+        Assert.Empty(Draw(Points(20)).FindAll("[data-testid=chart-signals]"));
+    }
+
     private IRenderedComponent<ControlChart> Draw(IReadOnlyList<ChartPoint> points) => Render<ControlChart>(parameters => parameters
         .Add(p => p.Title, "Carbon").Add(p => p.Points, points).Add(p => p.Limits, Limits).Add(p => p.Least, 3.30).Add(p => p.Most, 3.70));
 }

@@ -60,6 +60,19 @@ public sealed class LimitBarTests : ComponentTest
     public void Drawn_ForAScreenReader_SaysItAll() =>
         Assert.Equal("Mn: 0.30 %; least 0.20 %, aim no limit, most 0.40 %; in", Draw(0.30, 0).Find(".limit").GetAttribute("aria-label"));
 
+    /// <summary>Measured all the same: a liquidus beyond the end of its formula, with no value or one that is no number.</summary>
+    [Theory]
+    [InlineData(null, false)]
+    [InlineData(double.NaN, true)]
+    public void Drawn_OfWhatAFormulaSaysNothingOf_IsNeitherInNorNotMeasured(double? value, bool isJudged)
+    {
+        var bar = Render<LimitBar>(parameters => parameters.Add(p => p.Quantity, "Sc").Add(p => p.Least, 0.8).Add(p => p.Most, 1.1).Add(p => p.Value, value).Add(p => p.IsJudged, isJudged)).Find(".limit");
+
+        Assert.Equal("unjudged", bar.GetAttribute("data-verdict"));
+        Assert.Equal("–", bar.QuerySelector(".limit-value")!.TextContent);
+        Assert.StartsWith("Sc: not judged; least 0.8", bar.GetAttribute("aria-label"), StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Drawn_WithScatterAndDistance_SaysThemToAScreenReaderToo()
     {

@@ -179,6 +179,7 @@ public sealed class CorrectionPlanningTests : HeatTest
         {
             await heat.InvokeAsync(() => heat.Find($"[data-testid=correction] [data-material={line.Code}] button").Click());
             heat.WaitForState(() => heat.FindAll("[data-testid=correction-weigh] input").Count > 0, Patience);
+            Assert.Equal(line.Code == "carbon", heat.FindAll("[data-testid=correction-weigh] [data-caution=Carbon]").Count > 0);
             heat.Find("[data-testid=correction-weigh] input").Change(line.TargetKg.ToString("0.00", System.Globalization.CultureInfo.InvariantCulture));
             await heat.Find("[data-testid=correction-weigh]").SubmitAsync();
             heat.WaitForState(() => heat.FindAll("[data-testid=correction-weigh]").Count == 0, Patience);

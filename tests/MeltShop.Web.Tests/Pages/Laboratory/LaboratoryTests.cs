@@ -9,6 +9,7 @@ using MeltShop.Records.Reading.Drafts;
 using MeltShop.Records.Reading.Laboratory;
 using MeltShop.Web.Pages.Heats;
 using MeltShop.Web.Pages.History;
+using MeltShop.Web.Pages.Correction;
 using MeltShop.Web.Pages.Laboratory;
 using MeltShop.Web.Tests.Pages.Heats;
 using Microsoft.AspNetCore.Components;
@@ -95,6 +96,8 @@ public sealed class LaboratoryTests : HeatTest
         var heat = Open();
         Assert.Contains("last control sample outside its action limits, 0 min before", heat.Find("[data-testid=sample] [data-check=outside]").TextContent, StringComparison.Ordinal);
         Assert.NotNull(heat.FindAll("[data-testid=sample]")[1].QuerySelector("[data-check=good]")); // the coin of before
+        await WeighIn("steel", 1500);
+        Assert.NotNull(Render<CorrectionPlanning>(parameters => parameters.Add(p => p.HeatId, HeatId)).WaitForElement("[data-testid=bath-check] [data-check=outside]", Patience));
     }
 
     [Fact]
@@ -139,7 +142,7 @@ public sealed class LaboratoryTests : HeatTest
     public void Trend_WithoutResults_SaysWhereTheyComeFromAndAsksForNoRules()
     {
         SignIn(Role.Supervisor);
-        The<NavigationManager>().NavigateTo("/laboratory/trends?element=Pb");
+        The<NavigationManager>().NavigateTo("/laboratory/trends?quantity=Pb");
         var page = Render<TrendList>();
 
         Assert.Contains("entered at the heats", page.WaitForElement("[data-testid=no-results]", Patience).TextContent, StringComparison.Ordinal);
@@ -181,13 +184,13 @@ public sealed class LaboratoryTests : HeatTest
     {
         await GoodSample();
         SignIn(Role.Supervisor);
-        The<NavigationManager>().NavigateTo($"/laboratory/trends?element=Si&grade={GradeId}");
+        The<NavigationManager>().NavigateTo($"/laboratory/trends?quantity=Si&grade={GradeId}");
         var page = Render<TrendList>();
         page.WaitForElement("[data-testid=control-chart] circle.chart-point", Patience);
 
         Assert.Equal($"/heats/{HeatId}", page.Find("[data-testid=chart-table] a").GetAttribute("href"));
         Assert.Contains("no heat can be judged (1 lack", page.Find("[data-testid=hit-rate]").TextContent, StringComparison.Ordinal); // copper was not measured
-        Assert.StartsWith("/laboratory/trends.csv?element=Si", page.Find("[data-testid=export]").GetAttribute("href"), StringComparison.Ordinal);
+        Assert.StartsWith("/laboratory/trends.csv?quantity=Si", page.Find("[data-testid=export]").GetAttribute("href"), StringComparison.Ordinal);
     }
 
     /// <summary>Twenty heats: first coins of 1.50 and 1.54 by turns, each followed by a coin of the corrected bath at 1.80.</summary>
@@ -212,7 +215,7 @@ public sealed class LaboratoryTests : HeatTest
     {
         await The<RecordSample>().Run(Founder, new(Guid.NewGuid(), Now, HeatId, null, SampleKind.Bath, [[Read("C", 3.65), Read("Si", 1.5), Read("Mn", 0.3), Read("Cu", 0.05)]]), Cancellation);
         SignIn(Role.Supervisor);
-        The<NavigationManager>().NavigateTo($"/laboratory/trends?element=Si&grade={GradeId}");
+        The<NavigationManager>().NavigateTo($"/laboratory/trends?quantity=Si&grade={GradeId}");
         var page = Render<TrendList>();
 
         Assert.Equal(
@@ -241,12 +244,12 @@ public sealed class LaboratoryTests : HeatTest
     {
         await GoodSample();
         SignIn(Role.Supervisor);
-        The<NavigationManager>().NavigateTo($"/laboratory/trends?element=Si&grade={GradeId}");
+        The<NavigationManager>().NavigateTo($"/laboratory/trends?quantity=Si&grade={GradeId}");
         var page = Render<TrendList>();
         page.WaitForState(() => page.FindAll("[data-testid=limit-words]").Count > 0, Patience);
         Assert.Contains("choose a grade and a furnace", page.Find("[data-testid=limit-words]").TextContent, StringComparison.Ordinal);
 
-        The<NavigationManager>().NavigateTo($"/laboratory/trends?element=Si&grade={GradeId}&furnace={FurnaceId}");
+        The<NavigationManager>().NavigateTo($"/laboratory/trends?quantity=Si&grade={GradeId}&furnace={FurnaceId}");
         page = Render<TrendList>();
         page.WaitForState(() => page.FindAll("[data-testid=limit-words]").Count > 0, Patience);
         Assert.Contains("Heats: 1; none before 20", page.Find("[data-testid=limit-words]").TextContent, StringComparison.Ordinal);
@@ -259,22 +262,40 @@ public sealed class LaboratoryTests : HeatTest
         var (instrument, _) = await Set();
         await The<RecordSample>().Run(Founder, new(Guid.NewGuid(), Now, HeatId, null, SampleKind.Bath, [[Read("Si", 1.48)]]) { InstrumentId = instrument }, Cancellation);
         SignIn(Role.Supervisor);
-        The<NavigationManager>().NavigateTo($"/laboratory/trends?element=Si&grade={GradeId}&furnace={FurnaceId}");
+        The<NavigationManager>().NavigateTo($"/laboratory/trends?quantity=Si&grade={GradeId}&furnace={FurnaceId}");
         var page = Render<TrendList>();
         page.WaitForState(() => page.FindAll("[data-testid=limit-words]").Count > 0, Patience);
         Assert.Contains("of one instrument", page.Find("[data-testid=limit-words]").TextContent, StringComparison.Ordinal);
         Assert.Equal(["all", "instrument not said", "Spark"], page.FindAll("[data-field=instrument] option").Select(option => option.TextContent));
 
-        The<NavigationManager>().NavigateTo($"/laboratory/trends?element=Si&grade={GradeId}&furnace={FurnaceId}&instrument={instrument}");
+        The<NavigationManager>().NavigateTo($"/laboratory/trends?quantity=Si&grade={GradeId}&furnace={FurnaceId}&instrument={instrument}");
         page = Render<TrendList>();
         page.WaitForState(() => page.FindAll("[data-testid=limit-words]").Count > 0, Patience);
         Assert.Contains("Heats: 0; none before 20", page.Find("[data-testid=limit-words]").TextContent, StringComparison.Ordinal); // its coin was the heat's second
         Assert.EndsWith("drawn as they stand today.", page.Find("[data-testid=limit-words]").TextContent, StringComparison.Ordinal);
 
-        The<NavigationManager>().NavigateTo($"/laboratory/trends?element=Si&grade={GradeId}&furnace={FurnaceId}&instrument=0");
+        The<NavigationManager>().NavigateTo($"/laboratory/trends?quantity=Si&grade={GradeId}&furnace={FurnaceId}&instrument=0");
         page = Render<TrendList>();
         page.WaitForState(() => page.FindAll("[data-testid=limit-words]").Count > 0, Patience);
         Assert.Contains("Heats: 1; none before 20", page.Find("[data-testid=limit-words]").TextContent, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Trend_OfADerivedQuantity_SaysWhatItNeedsAndIsDrawnInItsUnit()
+    {
+        await GoodSample();
+        SignIn(Role.Supervisor);
+        The<NavigationManager>().NavigateTo("/laboratory/trends?quantity=Sc");
+        var page = Render<TrendList>();
+        Assert.EndsWith("Drawn are coins that measured C, Si, P.", page.WaitForElement("[data-testid=no-results]", Patience).TextContent, StringComparison.Ordinal);
+        Assert.Contains("Sc", page.FindAll("[data-field=quantity] option").Select(option => option.GetAttribute("value")));
+        Assert.DoesNotContain(page.FindAll("[data-field=quantity] option"), option => option.GetAttribute("value") is "pearliteFactor" or "liquidusC"); // of poured iron; the line of CE over again
+
+        await The<RecordSample>().Run(Founder, new(Guid.NewGuid(), Now, HeatId, null, SampleKind.Bath, [[Read("C", 3.60), Read("Si", 1.50), Read("P", 0.006)]]), Cancellation);
+
+        var chart = page.WaitForElement("[data-testid=control-chart]", Patience);
+        Assert.Contains("the last 0.966,", chart.QuerySelector("svg")!.GetAttribute("aria-label"), StringComparison.Ordinal);
+        Assert.DoesNotContain("%", chart.TextContent, StringComparison.Ordinal);
     }
 
     [Fact]
