@@ -9,6 +9,9 @@ namespace MeltShop.Web.Watching;
 /// </summary>
 internal sealed class FolderRound(WatchedSettings settings, FileTaking taking, TimeProvider clock)
 {
+    /// <summary>Where lies what was not taken in.</summary>
+    public const string Refused = "refused";
+
     private Dictionary<string, (long Bytes, DateTime WrittenAt)> before = [];
 
     /// <exception cref="AggregateException">Files could not be taken; the others were.</exception>
@@ -25,7 +28,7 @@ internal sealed class FolderRound(WatchedSettings settings, FileTaking taking, T
             try
             {
                 var (isTaken, report) = await taking.Take(settings, file.Name, bytes, ct);
-                Away(file, isTaken ? "done" : "refused", report);
+                Away(file, isTaken ? "done" : Refused, report);
                 now.Remove(file.Name);
             }
 #pragma warning disable CA1031 // whatever is wrong with one file, those behind it are other files

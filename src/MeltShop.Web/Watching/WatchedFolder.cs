@@ -31,6 +31,7 @@ internal static class WatchedFolderServices
     public static void AddWatchedFolder(this IServiceCollection services, IConfiguration configuration)
     {
         services.AddSingleton<FileTaking>();
+        services.AddSingleton<RefusedFiles>();
         if (WatchedSettings.From(configuration) is not { } settings) return;
         services.AddSingleton(settings);
         services.AddSingleton<FolderRound>();

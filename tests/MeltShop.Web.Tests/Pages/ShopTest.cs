@@ -44,6 +44,7 @@ public abstract class ShopTest : ComponentTest, IAsyncLifetime
         Services.AddScoped<HandingIn>();
         Services.AddSingleton<Web.Api.Entries.EntryDesk>();
         Services.AddSingleton<ShopSite>();
+        Services.AddSingleton<Web.Watching.RefusedFiles>();
         SetRendererInfo(new Microsoft.AspNetCore.Components.RendererInfo("Server", true));
     }
 

@@ -10,6 +10,11 @@ public sealed class FolderRoundTests : ImportTest
 {
     private readonly string folder = Path.Combine(Path.GetTempPath(), $"meltshop-watched-{Guid.NewGuid():N}");
 
+    public FolderRoundTests() => Services.AddSingleton<IConfiguration>(new ConfigurationBuilder().AddInMemoryCollection(new Dictionary<string, string?>
+    {
+        ["MeltShop:ImportFolder:Path"] = folder, ["MeltShop:ImportFolder:Map"] = "burns", ["MeltShop:ImportFolder:By"] = "founder",
+    }).Build());
+
     [Fact]
     public async Task File_ThatIsSound_ComesInAndLiesInDoneWithItsReport()
     {
@@ -43,6 +48,11 @@ public sealed class FolderRoundTests : ImportTest
         Assert.Equal(["b.csv", "b.csv.report.txt"], Names("refused"));
         var report = await System.IO.File.ReadAllTextAsync(Path.Combine(folder, "refused", "b.csv.report.txt"), Cancellation);
         Assert.Contains("3\tC\t3.61\t", report, StringComparison.Ordinal);
+
+        // The page of the imports says so, until somebody takes the file out.
+        Assert.Contains("3\tC\t3.61\t", OpenImport().Find("[data-refused='b.csv']").TextContent, StringComparison.Ordinal);
+        System.IO.File.Delete(Path.Combine(folder, "refused", "b.csv"));
+        Assert.Empty(OpenImport().FindAll("[data-testid=refused-files]"));
     }
 
     [Fact]

@@ -7,6 +7,7 @@ using MeltShop.Records.Importing;
 using MeltShop.Records.Reading.Importing;
 using MeltShop.Records.Writing;
 using MeltShop.Web.Components.Fields;
+using MeltShop.Web.Watching;
 using Microsoft.AspNetCore.Components;
 using Microsoft.AspNetCore.Components.Forms;
 
@@ -21,6 +22,7 @@ public sealed partial class ImportList
     private string name = "";
     private bool isReading;
     private ImportPreview? preview;
+    private IReadOnlyList<RefusedFile> refused = [];
     private ImportSamples.Result? result;
 
     public ImportList() => map = form.Choice("map", isRequired: true);
@@ -40,11 +42,18 @@ public sealed partial class ImportList
     [Inject]
     private HandingIn HandingIn { get; set; } = null!;
 
+    [Inject]
+    private RefusedFiles Refused { get; set; } = null!;
+
     private IEnumerable<Choice> Maps => View!.Maps.Where(m => m.IsActive).Select(m => new Choice(m.Name, m.Name));
 
-    protected override async Task<ImportView?> Read(CancellationToken ct) => await Page.Load(ct);
+    protected override async Task<ImportView?> Read(CancellationToken ct)
+    {
+        refused = Refused.Load();
+        return await Page.Load(ct);
+    }
 
-    protected override bool IsEmpty(ImportView view) => view.Maps.Count == 0 && view.Files.Count == 0;
+    protected override bool IsEmpty(ImportView view) => view.Maps.Count == 0 && view.Files.Count == 0 && refused.Count == 0;
 
     protected override bool Concerns(ChangeNotice change) => change.Kind is ChangeKind.Import or ChangeKind.Instrument;
 
