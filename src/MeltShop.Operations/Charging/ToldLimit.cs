@@ -33,6 +33,13 @@ public static class ToldLimit
         return [.. plan.Limits.Select(row => Exact(row, plan.Analysis)).GroupBy(outcome => outcome.Quantity).Select(rows => rows.Count() == 1 ? rows.Single() : Joined([.. rows]))];
     }
 
+    /// <summary>Something without which the quantity has no value was not measured and counts as 0: nobody knows it, however it is reckoned.</summary>
+    public static bool IsFromZero(this ChargePlan plan, string quantity)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        return WindowQuantity.Find(quantity) is { } known && known.Needed.Intersect(plan.AssumedZero).Any();
+    }
+
     // Where the row speaks of the plan's own iron, and not of what a treatment makes of it, the quantity is known beside its bound too.
     private static LimitOutcome Exact(LimitOutcome row, Analysis analysis)
     {

@@ -133,14 +133,14 @@ public sealed class QuantityJudgementTests
     }
 
     /// <summary>
-    /// C 3.64095, Si 1.9: the long degree of saturation, 3.64095 / 3.641, is nearer to 1.0, where the strength formula ends, than the slopes reach: on its
+    /// C 3.67095, Si 1.9: the long degree of saturation, 3.67095 / 3.671, is nearer to 1.0, where the strength formula ends, than the slopes reach: on its
     /// far side there is none, and the guard band that they would carry is not known.
     /// </summary>
     [Fact]
     public void Strength_AHairBeforeTheEndOfItsFormula_HasNoBandThatIsNoNumber()
     {
         var strength = new WindowView(WindowStage.Poured, "normalStrengthMPa", 200, null, 400, 0);
-        var judged = Assert.Single(QuantityJudgement.Of(Coin((Element.C, 3.64095), (Element.Si, 1.9), (Element.P, 0)), [strength]));
+        var judged = Assert.Single(QuantityJudgement.Of(Coin((Element.C, 3.67095), (Element.Si, 1.9), (Element.P, 0)), [strength]));
         var inside = Assert.Single(QuantityJudgement.Of(Coin((Element.C, 3.6), (Element.Si, 1.9), (Element.P, 0)), [strength]));
 
         Assert.Equal((null, null, QuantityStanding.Low), (judged.Width, judged.Distance, judged.Standing));

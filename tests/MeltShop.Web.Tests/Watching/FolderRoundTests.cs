@@ -1,3 +1,5 @@
+using Bunit;
+using MeltShop.Web.Pages.Import;
 using MeltShop.Web.Tests.Pages.Import;
 using MeltShop.Web.Watching;
 using Microsoft.Extensions.Configuration;
@@ -9,11 +11,6 @@ namespace MeltShop.Web.Tests.Watching;
 public sealed class FolderRoundTests : ImportTest
 {
     private readonly string folder = Path.Combine(Path.GetTempPath(), $"meltshop-watched-{Guid.NewGuid():N}");
-
-    public FolderRoundTests() => Services.AddSingleton<IConfiguration>(new ConfigurationBuilder().AddInMemoryCollection(new Dictionary<string, string?>
-    {
-        ["MeltShop:ImportFolder:Path"] = folder, ["MeltShop:ImportFolder:Map"] = "burns", ["MeltShop:ImportFolder:By"] = "founder",
-    }).Build());
 
     [Fact]
     public async Task File_ThatIsSound_ComesInAndLiesInDoneWithItsReport()
@@ -50,9 +47,14 @@ public sealed class FolderRoundTests : ImportTest
         Assert.Contains("3\tC\t3.61\t", report, StringComparison.Ordinal);
 
         // The page of the imports says so, until somebody takes the file out.
-        Assert.Contains("3\tC\t3.61\t", OpenImport().Find("[data-refused='b.csv']").TextContent, StringComparison.Ordinal);
+        Assert.Contains("3\tC\t3.61\t", Listed().Find("[data-refused='b.csv']").TextContent, StringComparison.Ordinal);
         System.IO.File.Delete(Path.Combine(folder, "refused", "b.csv"));
-        Assert.Empty(OpenImport().FindAll("[data-testid=refused-files]"));
+        Assert.Empty(Listed().FindAll("[data-testid=refused-files]"));
+
+        IRenderedComponent<RefusedFileList> Listed() => Render<RefusedFileList>(list => list.Add(l => l.Files, new RefusedFiles(new ConfigurationBuilder().AddInMemoryCollection(new Dictionary<string, string?>
+        {
+            ["MeltShop:ImportFolder:Path"] = folder, ["MeltShop:ImportFolder:Map"] = "burns", ["MeltShop:ImportFolder:By"] = "founder",
+        }).Build()).Load()));
     }
 
     [Fact]

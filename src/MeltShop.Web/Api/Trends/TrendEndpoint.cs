@@ -8,6 +8,9 @@ namespace MeltShop.Web.Api.Trends;
 /// <summary><c>GET /laboratory/trends.csv</c>: the samples of a trend, always in the unit of the record and UTC, for everybody who is signed in.</summary>
 internal static class TrendEndpoint
 {
+    /// <summary>What lies behind them is the arithmetic of doubles: no instrument reads it.</summary>
+    private const int Digits = 10;
+
     public static void MapTrends(this IEndpointRouteBuilder routes) =>
         routes.MapGet("/laboratory/trends.csv", AnswerAsync).RequireAuthorization().ExcludeFromDescription();
 
@@ -17,7 +20,7 @@ internal static class TrendEndpoint
         var asked = TrendQuantities.Find(quantity, step == "poured");
         var trend = await page.Load(new(asked, grade, furnace, step == "poured", instrument), HistoryAddress.ReadPlace(after), cancellation);
         var text = new StringBuilder(Csv.Line("heat", "takenAtUtc", "sample", "coin", "instrument", "quantity", "value", "unit"));
-        foreach (var point in trend.Points) text.Append(Csv.Line(point.HeatNumber, point.At, point.Kind.ToString(), point.Coin, point.Instrument, asked.Name, point.Value, asked.Unit));
+        foreach (var point in trend.Points) text.Append(Csv.Line(point.HeatNumber, point.At, point.Kind.ToString(), point.Coin, point.Instrument, asked.Name, Math.Round(point.Value, Digits), asked.Unit));
         return TypedResults.File(Encoding.UTF8.GetBytes(text.ToString()), "text/csv; charset=utf-8", $"trend-{asked.Name}.csv");
     }
 }

@@ -45,6 +45,10 @@ public sealed partial class LimitBar
     [Parameter]
     public double Repeatability { get; set; }
 
+    /// <summary>Before a value that was read below detection: <c>&lt;</c>, or <c>≤</c> where some burns saw it.</summary>
+    [Parameter]
+    public string BelowMark { get; set; } = "";
+
     /// <summary>False for a value that is shown and says nothing.</summary>
     [Parameter]
     public bool IsJudged { get; set; } = true;
@@ -113,7 +117,7 @@ public sealed partial class LimitBar
     /// <summary>All that the bar shows: those who hear it get no less.</summary>
     private string Described => string.Join("; ",
     [
-        Text["Described", QuantityText.Name(Text, Quantity), Known is null ? Text[Verdict is LimitVerdict.Unjudged ? "Unjudged" : "Unknown"].Value : Shown(Known), Limit(Least), Limit(Aim), Limit(Most), Word],
+        Text["Described", QuantityText.Name(Text, Quantity), Known is null ? Text[Verdict is LimitVerdict.Unjudged ? "Unjudged" : "Unknown"].Value : BelowMark + Shown(Known), Limit(Least), Limit(Aim), Limit(Most), Word],
         .. Beside.Select(told => told.Words),
     ]);
 

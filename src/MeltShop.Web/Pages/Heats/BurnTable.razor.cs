@@ -62,6 +62,9 @@ public sealed partial class BurnTable
         return isBelow.Count > 0 && isBelow.TrueForAll(below => below) ? "<" : isBelow.Contains(true) ? "≤" : "";
     }
 
+    /// <inheritdoc cref="BelowMark(SampleView, Element)"/>
+    internal static string BelowMark(SampleView sample, string quantity) => Element.TryParse(quantity, out var element) ? BelowMark(sample, element) : "";
+
     private string Mean(Element element) => Sample.Mean(element) is { } mean ? BelowMark(Sample, element) + PercentText.Show(element, mean) : "–";
 
     private IReadOnlyList<string> SuspectIn(BurnView burn)

@@ -17,7 +17,7 @@ namespace MeltShop.Web.Pages.Heats;
 /// <param name="Lines">In the order in which they go in.</param>
 /// <param name="TapOffKg">To be tapped off first, kg.</param>
 /// <param name="TappedOffKg">What has left the furnace since, pigged or tapped, kg.</param>
-/// <param name="Predicted">The bath that the correction promised.</param>
+/// <param name="Predicted">The bath that the correction promised; nothing of what nobody had measured in it.</param>
 /// <param name="Sample">The first bath sample in force since and before the next correction; null where none was taken.</param>
 public sealed record CorrectionTask(
     BathCorrectionView Correction, IReadOnlyList<WeighingRow> Lines, double TapOffKg, double TappedOffKg, IReadOnlyList<PredictedValue> Predicted,
@@ -46,7 +46,7 @@ public sealed record CorrectionTask(
             ],
             proposal.Plan.TapOffKg,
             -heat.Metal.Where(m => m.Kind is FurnaceMetalKind.Pigged or FurnaceMetalKind.Tapped && !m.Origin.IsCorrected && IsOfIt(m.Origin)).Sum(m => m.Kg),
-            [.. proposal.Plan.Plan.Told().Select(limit => PredictedValue.Of(limit.Quantity, limit.Value, sample))],
+            [.. proposal.Plan.Plan.Told().Where(limit => !proposal.Plan.Plan.IsFromZero(limit.Quantity)).Select(limit => PredictedValue.Of(limit.Quantity, limit.Value, sample))],
             sample);
 
         bool IsOfIt(Origin origin) => origin.ObservedAt >= from && !(origin.ObservedAt >= until);

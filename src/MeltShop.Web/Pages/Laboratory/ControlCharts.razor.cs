@@ -12,6 +12,9 @@ public sealed partial class ControlCharts
     [Parameter, EditorRequired]
     public ControlSeries Series { get; set; } = null!;
 
+    /// <summary>Where its heading stands on the page.</summary>
+    internal static string Anchor(ControlSeries series) => string.Create(System.Globalization.CultureInfo.InvariantCulture, $"chart-{series.Reference.Id}-{series.Certified.Element.Symbol}");
+
     private int Decimals => Series.Certified.Element.Decimals;
 
     private IReadOnlyList<ChartPoint> Points =>

@@ -10,6 +10,9 @@ namespace MeltShop.Web.Pages.Laboratory;
 /// <summary>An instrument: what it measures, its checks on reference materials, and the heats that a bad check throws doubt on.</summary>
 public sealed partial class InstrumentDetail
 {
+    /// <summary>More charts than these are a long page.</summary>
+    private const int MostWithoutLinks = 2;
+
     [Parameter]
     public long Id { get; set; }
 
@@ -24,6 +27,9 @@ public sealed partial class InstrumentDetail
     private SetInstrument Set { get; set; } = null!;
 
     [Inject]
+    private NavigationManager Addresses { get; set; } = null!;
+
+    [Inject]
     private RecordControlSample Record { get; set; } = null!;
 
     private IReadOnlySet<RunRule> Rules => ChartRules.Read(RulesInAddress);
@@ -32,7 +38,16 @@ public sealed partial class InstrumentDetail
 
     /// <summary>The charts whose last point breaks a rule: seen without scrolling through all of them.</summary>
     private IReadOnlyList<string> Broken =>
-        [.. Charts.Where(series => series.Signals.Any(signal => signal.Point == series.Points.Count - 1)).Select(series => Text["ChartOf", series.Certified.Element.Symbol, series.Reference.Name].Value)];
+        [.. Charts.Where(IsBroken).Select(series => Text["ChartOf", series.Certified.Element.Symbol, series.Reference.Name].Value)];
+
+    private static bool IsBroken(ControlSeries series) => series.Signals.Any(signal => signal.Point == series.Points.Count - 1);
+
+    /// <summary>The place on this page, which has a base that a bare anchor would lead away to.</summary>
+    private string To(ControlSeries series) => $"{new Uri(Addresses.Uri).PathAndQuery}#{ControlCharts.Anchor(series)}";
+
+    /// <summary>The element alone where all were read on one material.</summary>
+    private string Linked(ControlSeries series) => Charts.DistinctBy(one => one.Reference.Id).Skip(1).Any()
+        ? Text["ChartOf", series.Certified.Element.Symbol, series.Reference.Name] : series.Certified.Element.Symbol;
 
     protected override Task<InstrumentDetailView?> Read(CancellationToken ct) => Page.Load(Id, ct);
 

@@ -74,6 +74,15 @@ public sealed class LimitBarTests : ComponentTest
     }
 
     [Fact]
+    public void Drawn_OfAReadingBelowDetection_SaysSo()
+    {
+        var bar = Render<LimitBar>(parameters => parameters.Add(p => p.Quantity, "S").Add(p => p.Most, 0.014).Add(p => p.Value, 0.003).Add(p => p.BelowMark, "<")).Find(".limit");
+
+        Assert.Equal("<0.003 %", bar.QuerySelector(".limit-value")!.TextContent);
+        Assert.StartsWith("S: <0.003 %;", bar.GetAttribute("aria-label"), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Drawn_WithScatterAndDistance_SaysThemToAScreenReaderToo()
     {
         var bar = Render<LimitBar>(parameters => parameters.Add(p => p.Quantity, "S").Add(p => p.Decimals, 3).Add(p => p.Most, 0.014).Add(p => p.Value, 0.013)
