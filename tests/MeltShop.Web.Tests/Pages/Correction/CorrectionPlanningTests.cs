@@ -112,7 +112,7 @@ public sealed class CorrectionPlanningTests : HeatTest
         Assert.Equal("S 0.012", Assert.Single(page.FindAll("[data-testid=other-elements] [data-element]")).TextContent);
     }
 
-    /// <summary>Sc = 3.6 / (4.23 − 1.506 / 3) = 0.966: inside 0.90 to 0.97, not by the margin of 0.02. Without steel and copper to dilute with nothing lowers it.</summary>
+    /// <summary>Sc = 3.6 / (4.26 − 1.506 / 3) = 0.958: inside 0.90 to 0.97, not by the margin of 0.02. Without steel and copper to dilute with nothing lowers it.</summary>
     [Fact]
     public async Task Window_OfACurvedQuantity_IsToldAsTheGradeSaysItAndItsMarginApart()
     {

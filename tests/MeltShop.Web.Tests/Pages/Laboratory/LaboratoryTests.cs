@@ -294,7 +294,7 @@ public sealed class LaboratoryTests : HeatTest
         await The<RecordSample>().Run(Founder, new(Guid.NewGuid(), Now, HeatId, null, SampleKind.Bath, [[Read("C", 3.60), Read("Si", 1.50), Read("P", 0.006)]]), Cancellation);
 
         var chart = page.WaitForElement("[data-testid=control-chart]", Patience);
-        Assert.Contains("the last 0.966,", chart.QuerySelector("svg")!.GetAttribute("aria-label"), StringComparison.Ordinal);
+        Assert.Contains("the last 0.958,", chart.QuerySelector("svg")!.GetAttribute("aria-label"), StringComparison.Ordinal);
         Assert.DoesNotContain("%", chart.TextContent, StringComparison.Ordinal);
     }
 
