@@ -2,6 +2,7 @@ using MeltShop.Metallurgy.Grades;
 using MeltShop.Operations.Ladles;
 using MeltShop.Records;
 using MeltShop.Records.Castings;
+using MeltShop.Records.Reading;
 using Microsoft.EntityFrameworkCore;
 
 namespace MeltShop.Operations.Castings;
@@ -48,7 +49,7 @@ public sealed class CastingsBoard(IDbContextFactory<RecordsContext> contexts)
         {
             GradeCode = grades.Single(g => g.Id == gradeId).Code,
             Units = await CastingUnits.Load(db, treatedLadleId, cancellation),
-            OtherGrades = [.. grades.Where(g => g.Id != gradeId && GradeProperties.For(g.Code) is not null)],
+            OtherGrades = grades.Where(g => g.Id != gradeId && GradeProperties.For(g.Code) is not null).InNaturalOrder(g => g.Code),
         };
     }
 

@@ -38,6 +38,16 @@ public abstract class YardPageTests(Database database)
     }
 
     [Fact]
+    public async Task Bins_OfTheYard_StandAsPeopleCountThem()
+    {
+        var foundry = await Foundry.Found(database);
+        var bay = "Bay " + foundry.Steel.Code;
+        await foundry.Write("MoveLot", (db, stamp) => db.LotPlaces.AddRange(new[] { "10", "1", "2" }.Select(number => stamp.Place(foundry.Steel.Id, null, $"{bay} {number}"))));
+
+        Assert.Equal([$"{bay} 1", $"{bay} 2", $"{bay} 10"], (await Page.Bins(Ct)).Where(bin => bin.StartsWith(bay, StringComparison.Ordinal)));
+    }
+
+    [Fact]
     public async Task Yard_SearchedForABin_FindsWhatLiesThereNowAndNotWhatLayThere()
     {
         var foundry = await Foundry.Found(database);

@@ -20,16 +20,16 @@ public sealed class ChargePage(IDbContextFactory<RecordsContext> contexts)
     {
         ArgumentNullException.ThrowIfNull(db);
         var furnaces = await FurnaceRows.Load(db, ct);
-        var grades = await GradeRows.Load(db.Grades.Where(g => g.IsActive).OrderBy(g => g.Code), ct);
+        var grades = await GradeRows.Load(db.Grades.Where(g => g.IsActive), ct);
         var materials = await MaterialRows.Load(
-            db, db.Materials.Where(m => m.IsActive && (m.Uses & MaterialUses.Charge) != 0).OrderBy(m => m.Code), ct);
+            db, db.Materials.Where(m => m.IsActive && (m.Uses & MaterialUses.Charge) != 0), ct);
         var currency = await db.Sites.Select(s => s.Currency).FirstOrDefaultAsync(ct);
-        return new(furnaces, grades, await db.WithLots(materials, ct), currency)
+        return new(furnaces, grades.InNaturalOrder(g => g.Code), await db.WithLots(materials.InNaturalOrder(m => m.Code), ct), currency)
         {
             RouteMaterials = await RouteMaterials(db, grades, ct),
             Rule = await db.ChargeRules.AsNoTracking().OrderByDescending(r => r.Id).FirstOrDefaultAsync(ct),
-            Ladles = await db.Ladles.Where(l => l.IsActive).OrderBy(l => l.Code)
-                .Select(l => new ChargeLadleView(l.Id, l.Code, l.Name, l.MgRecoveryPercent, l.RecoveryTemperatureC, l.MgFadePercentPerMinute)).ToListAsync(ct),
+            Ladles = (await db.Ladles.Where(l => l.IsActive)
+                .Select(l => new ChargeLadleView(l.Id, l.Code, l.Name, l.MgRecoveryPercent, l.RecoveryTemperatureC, l.MgFadePercentPerMinute)).ToListAsync(ct)).InNaturalOrder(l => l.Code),
         };
     }
 

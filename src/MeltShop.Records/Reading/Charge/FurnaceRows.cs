@@ -11,7 +11,7 @@ internal static class FurnaceRows
 
     public static async Task<IReadOnlyList<ChargeFurnaceView>> Load(RecordsContext db, CancellationToken ct)
     {
-        var furnaces = await db.Furnaces.AsNoTracking().Where(f => f.IsActive).OrderBy(f => f.Code).ToListAsync(ct);
+        var furnaces = (await db.Furnaces.AsNoTracking().Where(f => f.IsActive).ToListAsync(ct)).InNaturalOrder(f => f.Code);
         var heels = await Heels(db, ct);
         var heats = await db.Heats.Where(h => InTheFurnace.Contains(h.State)).Select(h => new { h.FurnaceId, h.Id, h.Number })
             .ToDictionaryAsync(h => h.FurnaceId, ct);

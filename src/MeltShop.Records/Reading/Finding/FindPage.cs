@@ -40,11 +40,11 @@ public sealed class FindPage(IDbContextFactory<RecordsContext> contexts)
         var grades = await db.Grades.Where(g => g.Code.ToUpper().Contains(upper)).OrderBy(g => g.Code).Take(Most + 1)
             .Select(g => new Found(FoundKind.Grade, g.Id, g.Code, "")).ToListAsync(ct);
 #pragma warning restore CA1304, CA1311, CA1862
-        List<Found>[] kinds =
-        [
-            heats, await Coins(db, text).Take(Most + 1).ToListAsync(ct), orders, furnaces, ladles, instruments, materials, await Lots(db, text).Take(Most + 1).ToListAsync(ct), grades, persons,
-        ];
-        return new([.. kinds.SelectMany(rows => rows.Take(Most))], kinds.Any(rows => rows.Count > Most));
+        List<Found>[] byTime = [heats, await Coins(db, text).Take(Most + 1).ToListAsync(ct), orders];
+        List<Found>[] byCode = [furnaces, ladles, instruments, materials, await Lots(db, text).Take(Most + 1).ToListAsync(ct), grades];
+        return new(
+            [.. byTime.SelectMany(rows => rows.Take(Most)), .. byCode.SelectMany(rows => rows.Take(Most).InNaturalOrder(found => found.Code)), .. persons.Take(Most)],
+            byTime.Concat(byCode).Append(persons).Any(rows => rows.Count > Most));
     }
 
     /// <summary>The coins of a number, with their result or on their way, the latest first. As it was typed, or in capitals or small letters: each is one look into the index.</summary>

@@ -14,7 +14,7 @@ public sealed class GradesPage(IDbContextFactory<RecordsContext> contexts)
     {
         await using var db = await contexts.CreateDbContextAsync(ct);
         var rows = await GradeRows.Load(db.Grades.OrderBy(g => g.Code).Take(Most + 1), ct);
-        return new([.. rows.Take(Most)], rows.Count > Most);
+        return new(rows.Take(Most).InNaturalOrder(g => g.Code), rows.Count > Most);
     }
 
     /// <summary>All of them in the order of their codes, to choose from.</summary>

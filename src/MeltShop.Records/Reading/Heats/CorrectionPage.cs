@@ -58,15 +58,15 @@ public sealed class CorrectionPage(IDbContextFactory<RecordsContext> contexts, T
         await using var db = await contexts.CreateDbContextAsync(ct);
         if (await HeatHeadView.Load(db, heatId, ct) is not { } head) return null;
 
-        var grades = await GradeRows.Load(db.Grades.Where(g => g.IsActive || g.Id == head.GradeId).OrderBy(g => g.Code), ct);
+        var grades = (await GradeRows.Load(db.Grades.Where(g => g.IsActive || g.Id == head.GradeId), ct)).InNaturalOrder(g => g.Code);
         var bath = await SampleRows.Last(db, heatId, Records.Laboratory.SampleKinds.OfTheBath, ct);
         var temperature = await db.InForce<TemperatureReading>().Where(t => t.HeatId == heatId && t.TreatedLadleId == null)
             .OrderByDescending(t => t.ObservedAt).ThenByDescending(t => t.Id).Select(t => new { t.TemperatureC, t.ObservedAt }).FirstOrDefaultAsync(ct);
         var power = await db.Furnaces.Where(f => f.Id == head.FurnaceId).Select(f => f.PowerKw).SingleAsync(ct);
-        var materials = await MaterialRows.Load(
+        var materials = (await MaterialRows.Load(
             db, db.Materials.Where(m => m.IsActive && ((m.Uses & MaterialUses.BathAddition) != 0
-                || ((m.Uses & MaterialUses.Charge) != 0 && (m.Kind == MaterialKind.SteelScrap || m.Kind == MaterialKind.PigIron))))
-                .OrderBy(m => m.Code), ct);
+                || ((m.Uses & MaterialUses.Charge) != 0 && (m.Kind == MaterialKind.SteelScrap || m.Kind == MaterialKind.PigIron)))), ct))
+            .InNaturalOrder(m => m.Code);
         return new(
             head, grades.Single(g => g.Id == head.GradeId), [.. grades.Where(g => g.Id != head.GradeId)], bath, temperature?.TemperatureC, power, materials,
             await HeatFacts.Corrections(db, heatId, null, ct))

@@ -9,8 +9,8 @@ public sealed class HistoryChoices(IDbContextFactory<RecordsContext> contexts)
     {
         await using var db = await contexts.CreateDbContextAsync(ct);
         return new(
-            await db.Grades.OrderBy(g => g.Code).Select(g => new NamedRow(g.Id, g.Code)).ToListAsync(ct),
-            await db.Furnaces.OrderBy(f => f.Code).Select(f => new NamedRow(f.Id, f.Name)).ToListAsync(ct));
+            (await db.Grades.Select(g => new NamedRow(g.Id, g.Code)).ToListAsync(ct)).InNaturalOrder(g => g.Name),
+            (await db.Furnaces.Select(f => new NamedRow(f.Id, f.Name)).ToListAsync(ct)).InNaturalOrder(f => f.Name));
     }
 }
 

@@ -37,6 +37,6 @@ public sealed class ImportPage(IDbContextFactory<RecordsContext> contexts)
             select new ImportedFileView(
                 file.Id, file.EnteredAt, person.DisplayName, map == null ? null : map.Name, file.Way, file.Name, file.Sha256, file.Rows, file.NewRows,
                 file.KnownRows, file.RefusedRows, file.Samples, file.Refusals)).Take(PageSize + 1).ToListAsync(ct);
-        return new(maps, [.. files.Take(PageSize)], files.Count > PageSize);
+        return new(maps.InNaturalOrder(map => map.Name), [.. files.Take(PageSize)], files.Count > PageSize);
     }
 }

@@ -43,7 +43,7 @@ internal static class ControlRows
     /// <summary>In the order of their codes.</summary>
     public static async Task<IReadOnlyList<ReferenceView>> References(RecordsContext db, CancellationToken ct) =>
     [
-        .. (await db.ReferenceMaterials.AsNoTracking().Include(r => r.Values).OrderBy(r => r.Code).ToListAsync(ct)).Select(r => new ReferenceView(
+        .. (await db.ReferenceMaterials.AsNoTracking().Include(r => r.Values).ToListAsync(ct)).InNaturalOrder(r => r.Code).Select(r => new ReferenceView(
             r.Id, r.Code, r.Name, r.Certificate, r.IsActive, [.. r.Values.OrderBy(v => v.Element).Select(v => new CertifiedView(v.Element, v.Percent, v.PlusMinus))])),
     ];
 

@@ -8,7 +8,7 @@ internal static class InstrumentRows
 {
     /// <summary>In the order of their codes.</summary>
     public static async Task<IReadOnlyList<InstrumentView>> Load(IQueryable<Instrument> which, CancellationToken ct) =>
-        [.. (await which.AsNoTracking().Include(i => i.Elements).OrderBy(i => i.Code).ToListAsync(ct)).Select(View)];
+        (await which.AsNoTracking().Include(i => i.Elements).ToListAsync(ct)).Select(View).InNaturalOrder(i => i.Code);
 
     private static InstrumentView View(Instrument instrument) => new(
         instrument.Id, instrument.Version, instrument.Code, instrument.Name, instrument.Kind, instrument.SendsMeanOnly, instrument.FiguresSource, instrument.IsActive,

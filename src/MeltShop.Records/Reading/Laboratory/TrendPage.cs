@@ -40,7 +40,7 @@ public sealed class TrendPage(IDbContextFactory<RecordsContext> contexts)
         return new(
             drawn,
             firsts,
-            [.. standing.Select(p => p.InstrumentId).Union(chosen).Select(id => new TrendInstrument(id, names.GetValueOrDefault(id))).OrderBy(i => i.Name, StringComparer.Ordinal)],
+            [.. standing.Select(p => p.InstrumentId).Union(chosen).Select(id => new TrendInstrument(id, names.GetValueOrDefault(id))).OrderBy(i => i.Name, NaturalOrder.Names)],
             firsts.Count == 0 ? [] : await WindowChanges.Since(db, firsts[0].At, ct),
             fits < heats.Count ? new(shown[^1].StartedAt, shown[^1].Id) : null)
         {

@@ -18,7 +18,7 @@ public sealed class EquipmentPage(IDbContextFactory<RecordsContext> contexts)
         // The last of each kind alone: what was said before it would count towards the most that is read.
         var last = db.LadleFigures.Where(f => ids.Contains(f.LadleId) && !db.LadleFigures.Any(later => later.LadleId == f.LadleId && later.Kind == f.Kind && later.Id > f.Id));
         var figures = (await db.Rows(last, ct)).ToLookup(r => r.Fact.LadleId);
-        return new([.. ladles.Select(l => new EquipmentLadle(
+        return new([.. ladles.InNaturalOrder(l => l.Code).Select(l => new EquipmentLadle(
             LadleEquipment.Of(l, used.TryGetValue(l.Id, out var time) ? time : null), l.Version, l.HasLid, l.IsActive,
             [.. figures[l.Id].OrderBy(r => r.Fact.Kind).Select(r => new LadleFigureView(
                 r.Origin, r.Fact.Kind, r.Fact.Value, r.Fact.Least, r.Fact.Most, r.Fact.Standing, r.Fact.Source))]))], isMore);

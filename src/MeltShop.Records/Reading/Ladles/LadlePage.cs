@@ -49,9 +49,9 @@ public sealed class LadlePage
         if (await HeatHeadView.Load(db, heatId, ct) is not { } head) return null;
         var grade = (await GradeRows.Load(db.Grades.Where(g => g.Id == head.GradeId), ct)).Single();
         var ladles = await Equipment(db, ct);
-        var additions = await db.WithLots(await MaterialRows.Load(
+        var additions = (await db.WithLots(await MaterialRows.Load(
             db, db.Materials.Where(m => m.IsActive && (m.Uses & (MaterialUses.Treatment | MaterialUses.Inoculation | MaterialUses.BathAddition)) != 0)
-                .OrderBy(m => m.Code), ct), ct);
+                .OrderBy(m => m.Code), ct), ct)).InNaturalOrder(m => m.Code);
         var lastBath = await SampleRows.Last(db, heatId, SampleKinds.OfTheBath, ct);
         var samples = treated is null ? [] : await SampleRows.Load(db, db.Samples.Where(s => s.TreatedLadleId == treated.Id), null, ct);
         if (treated is not null)
@@ -89,11 +89,11 @@ public sealed class LadlePage
         return analysis.OrZero(Element.Cu) + analysis.OrZero(Element.Sn) >= 90;
     }
 
-    private static async Task<List<LadleEquipment>> Equipment(RecordsContext db, CancellationToken ct)
+    private static async Task<IReadOnlyList<LadleEquipment>> Equipment(RecordsContext db, CancellationToken ct)
     {
-        var ladles = await db.Ladles.AsNoTracking().Where(l => l.IsActive).OrderBy(l => l.Code).ToListAsync(ct);
+        var ladles = await db.Ladles.AsNoTracking().Where(l => l.IsActive).ToListAsync(ct);
         var used = await EquipmentPage.LastUsed(db, ct);
-        return [.. ladles.Select(l => LadleEquipment.Of(l, used.TryGetValue(l.Id, out var last) ? last : null))];
+        return ladles.Select(l => LadleEquipment.Of(l, used.TryGetValue(l.Id, out var last) ? last : null)).InNaturalOrder(l => l.Code);
     }
 
     private static async Task<IReadOnlyList<OpenHeat>> OpenHeats(RecordsContext db, CancellationToken ct) => await (

@@ -14,5 +14,5 @@ internal static class OrderRows
 
     /// <summary>Every open order that still needs metal, the nearest due first: they are what is to be melted, and are never cut.</summary>
     public static async Task<IReadOnlyList<OrderView>> ToPour(RecordsContext db, CancellationToken ct) =>
-        [.. (await Load(db, db.CastingOrders.Where(o => o.State == OrderState.Open).OrderBy(o => o.DueOn).ThenBy(o => o.Number), ct)).Where(o => o.PiecesLeft > 0)];
+        [.. (await Load(db, db.CastingOrders.Where(o => o.State == OrderState.Open), ct)).Where(o => o.PiecesLeft > 0).OrderBy(o => o.DueOn).ThenBy(o => o.Number, NaturalOrder.Names)];
 }

@@ -22,7 +22,7 @@ public sealed class OrdersPage(IDbContextFactory<RecordsContext> contexts)
         var rows = await OrderRows.Load(db, listed.Take(Most + 1), ct);
         var toPour = filter.IsClosed ? [] : await OrderRows.ToPour(db, ct);
         return new(
-            [.. rows.Take(Most)], rows.Count > Most, [.. toPour.Where(o => filter.Until is null || o.DueOn <= filter.Until)],
+            [.. rows.Take(Most).GroupBy(o => o.DueOn).SelectMany(day => day.InNaturalOrder(o => o.Number))], rows.Count > Most, [.. toPour.Where(o => filter.Until is null || o.DueOn <= filter.Until)],
             await Grades(db, null, ct), await FurnaceRows.Load(db, ct));
     }
 
@@ -35,5 +35,5 @@ public sealed class OrdersPage(IDbContextFactory<RecordsContext> contexts)
     }
 
     private static async Task<IReadOnlyList<OrderGrade>> Grades(RecordsContext db, long? gradeId, CancellationToken ct) =>
-        await db.Grades.Where(g => g.IsActive || g.Id == gradeId).OrderBy(g => g.Code).Select(g => new OrderGrade(g.Id, g.Code)).ToListAsync(ct);
+        (await db.Grades.Where(g => g.IsActive || g.Id == gradeId).Select(g => new OrderGrade(g.Id, g.Code)).ToListAsync(ct)).InNaturalOrder(g => g.Code);
 }

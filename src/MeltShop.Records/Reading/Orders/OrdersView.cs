@@ -20,7 +20,7 @@ public sealed record OrdersView(
     /// <summary>By day and grade, the nearest day first.</summary>
     public IReadOnlyList<MetalNeeded> Needed =>
     [
-        .. ToPour.GroupBy(o => (o.DueOn, o.GradeCode)).OrderBy(g => g.Key.DueOn).ThenBy(g => g.Key.GradeCode, StringComparer.Ordinal)
+        .. ToPour.GroupBy(o => (o.DueOn, o.GradeCode)).OrderBy(g => g.Key.DueOn).ThenBy(g => g.Key.GradeCode, NaturalOrder.Names)
             .Select(g => new MetalNeeded(g.Key.DueOn, g.Key.GradeCode, g.Sum(o => o.LeftKg), g.Count())),
     ];
 

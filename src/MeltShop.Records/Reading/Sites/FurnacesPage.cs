@@ -8,8 +8,8 @@ public sealed class FurnacesPage(IDbContextFactory<RecordsContext> contexts)
     public async Task<FurnacesView> Load(CancellationToken ct = default)
     {
         await using var db = await contexts.CreateDbContextAsync(ct);
-        return new(await db.Furnaces.AsNoTracking().OrderBy(f => f.Code)
-            .Select(f => new FurnaceFigures(f.Id, f.Version, f.Code, f.Name, f.CapacityKg, f.PowerKw, f.HighestC, f.IsActive)).ToListAsync(ct));
+        return new((await db.Furnaces.AsNoTracking()
+            .Select(f => new FurnaceFigures(f.Id, f.Version, f.Code, f.Name, f.CapacityKg, f.PowerKw, f.HighestC, f.IsActive)).ToListAsync(ct)).InNaturalOrder(f => f.Code));
     }
 }
 

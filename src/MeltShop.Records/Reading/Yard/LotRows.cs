@@ -27,7 +27,7 @@ internal static class LotRows
         var rows = await db.InForce<StockFact>().Where(s => s.Lot != null && ids.Contains(s.MaterialId))
             .GroupBy(s => new { s.MaterialId, s.Lot })
             .Select(g => new { g.Key.MaterialId, g.Key.Lot, LeftKg = g.Sum(s => s.Kg), SinceAt = g.Min(s => s.ObservedAt) }).ToListAsync(ct);
-        var lots = rows.OrderBy(r => r.SinceAt).ThenBy(r => r.Lot, StringComparer.Ordinal).ToLookup(r => r.MaterialId);
+        var lots = rows.OrderBy(r => r.SinceAt).ThenBy(r => r.Lot, NaturalOrder.Names).ToLookup(r => r.MaterialId);
         var places = await db.Places(ids, ct);
         return
         [

@@ -26,7 +26,7 @@ public sealed record MaterialView(
 
     /// <summary>The bins in which some of it lies.</summary>
     public IReadOnlyList<string> Bins() =>
-        [.. Lots.Where(lot => lot.IsThere).Select(lot => lot.Bin).Append(PileKg is null or > 0 ? PileBin : null).OfType<string>().Distinct(StringComparer.OrdinalIgnoreCase)];
+        [.. Lots.Where(lot => lot.IsThere).Select(lot => lot.Bin).Append(PileKg is null or > 0 ? PileBin : null).OfType<string>().Distinct(StringComparer.OrdinalIgnoreCase).Order(NaturalOrder.Names)];
 
     /// <summary>The material without what lies in some bins, as if that were not there.</summary>
     public MaterialView Without(IReadOnlyCollection<string> bins)

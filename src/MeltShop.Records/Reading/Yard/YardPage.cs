@@ -34,7 +34,7 @@ public sealed class YardPage(IDbContextFactory<RecordsContext> contexts)
 
         var rows = await MaterialRows.Load(db, which.OrderBy(m => m.Code).Take(Most + 1), ct);
         var currency = await db.Sites.Select(s => s.Currency).FirstOrDefaultAsync(ct);
-        return new(await db.WithLots([.. rows.Take(Most)], ct), currency, rows.Count > Most);
+        return new(await db.WithLots(rows.Take(Most).InNaturalOrder(m => m.Code), ct), currency, rows.Count > Most);
     }
 
     /// <summary>All that is in use with its lots, in the order of their codes: what to choose from, and what plans are reckoned with.</summary>
@@ -49,7 +49,7 @@ public sealed class YardPage(IDbContextFactory<RecordsContext> contexts)
     {
         await using var db = await contexts.CreateDbContextAsync(ct);
         var bins = await db.LotPlaces.Where(p => p.Bin != null).Select(p => p.Bin!).Distinct().ToListAsync(ct);
-        return [.. bins.Distinct(StringComparer.OrdinalIgnoreCase).Order(StringComparer.CurrentCultureIgnoreCase)];
+        return bins.Distinct(StringComparer.OrdinalIgnoreCase).InNaturalOrder(bin => bin);
     }
 
     /// <summary>One material, or null.</summary>

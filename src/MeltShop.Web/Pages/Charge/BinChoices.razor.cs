@@ -1,3 +1,4 @@
+using MeltShop.Records.Reading;
 using MeltShop.Records.Reading.Charge;
 using Microsoft.AspNetCore.Components;
 
@@ -17,7 +18,7 @@ public sealed partial class BinChoices
 
     /// <summary>One that is left out stays to be taken back, whatever lies there now.</summary>
     private IReadOnlyList<string> Bins =>
-        [.. View.Materials.SelectMany(material => material.Bins()).Concat(Draft.LeftOutBins).Distinct(StringComparer.OrdinalIgnoreCase).OrderBy(bin => bin.Length).ThenBy(bin => bin, StringComparer.CurrentCultureIgnoreCase)];
+        [.. View.Materials.SelectMany(material => material.Bins()).Concat(Draft.LeftOutBins).Distinct(StringComparer.OrdinalIgnoreCase).Order(NaturalOrder.Names)];
 
     private Task Turn(string bin)
     {

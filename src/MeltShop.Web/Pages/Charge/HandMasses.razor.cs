@@ -1,4 +1,5 @@
 using MeltShop.Charging.Plans;
+using MeltShop.Records.Reading;
 using MeltShop.Records.Reading.Charge;
 using MeltShop.Records.Reading.Yard;
 using Microsoft.AspNetCore.Components;
@@ -33,7 +34,7 @@ public sealed partial class HandMasses
         if (Draft.ByHand is not { } made || made == Made) return;
         Made = made;
         begun = [.. made.Choice().Select(mass => mass.Code)];
-        Materials = [.. View.Materials.OrderBy(item => begun.Contains(item.Code) ? 0 : 1).ThenBy(item => item.Code, StringComparer.Ordinal)];
+        Materials = [.. View.Materials.OrderBy(item => begun.Contains(item.Code) ? 0 : 1).ThenBy(item => item.Code, NaturalOrder.Names)];
     }
 
     /// <summary>What is in it, and all else at a press.</summary>

@@ -1,6 +1,7 @@
 using MeltShop.Charging.Plans;
 using MeltShop.Charging.Problems;
 using MeltShop.Operations.Charging;
+using MeltShop.Records.Reading;
 using Microsoft.AspNetCore.Components;
 
 namespace MeltShop.Web.Pages.Charge;
@@ -23,7 +24,7 @@ public sealed partial class KeptPlanMaterials
     private IReadOnlyList<(ChargeMaterial Material, PlanLine? Line)> In => [.. All.Where(row => row.Line is not null).OrderByDescending(row => row.Line!.Kg)];
 
     private IReadOnlyList<(ChargeMaterial Material, PlanLine? Line)> Others =>
-        [.. All.Where(row => row.Line is null).OrderBy(row => Names.GetValueOrDefault(row.Material.Code, row.Material.Code), StringComparer.CurrentCulture)];
+        [.. All.Where(row => row.Line is null).OrderBy(row => Names.GetValueOrDefault(row.Material.Code, row.Material.Code), NaturalOrder.Names)];
 
     private IEnumerable<(ChargeMaterial Material, PlanLine? Line)> All => Plan.Problem.Materials
         .Select(material => (material, Plan.Kept.Lines.FirstOrDefault(line => line.Code == material.Code)));

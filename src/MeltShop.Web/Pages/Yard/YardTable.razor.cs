@@ -1,4 +1,5 @@
 using MeltShop.Metallurgy.Elements;
+using MeltShop.Records.Reading;
 using MeltShop.Records.Reading.Yard;
 using Microsoft.AspNetCore.Components;
 
@@ -27,7 +28,7 @@ public sealed partial class YardTable
 
     /// <summary>In which bins how much of it lies.</summary>
     private string Lying(MaterialView material) => string.Join(" · ", LotShare.Of(material, material.StockKg ?? 0)
-        .Where(share => share.Bin is not null).GroupBy(share => share.Bin!, StringComparer.OrdinalIgnoreCase)
+        .Where(share => share.Bin is not null).GroupBy(share => share.Bin!, StringComparer.OrdinalIgnoreCase).OrderBy(bin => bin.Key, NaturalOrder.Names)
         .Select(bin => Text["LyingIn", bin.Key, MassText.Show(bin.Sum(share => share.Kg), 0)].Value));
 
     private static string Others(MaterialView material) => string.Join(" · ", (material.Analysis?.Percents ?? [])
