@@ -19,6 +19,9 @@ namespace MeltShop.Web.Tests.Pages;
 /// <summary>A page that shows what lies in a table hears when that table changes: nobody has to remember it.</summary>
 public sealed partial class ListeningTests : DemoShopTest
 {
+    /// <summary>A page of one thing hears of that one and of what it is made of: of some row of the demo.</summary>
+    private const int MostIds = 200;
+
     private readonly Said said;
     private readonly IDisposable listening;
 
@@ -47,7 +50,7 @@ public sealed partial class ListeningTests : DemoShopTest
 
         var tables = said.Statements.SelectMany(text => Table().Matches(text)).Select(match => match.Groups[1].Value).Distinct().Order(StringComparer.Ordinal).ToList();
         Assert.NotEmpty(tables);
-        Assert.Equal("", string.Join(", ", tables.Where(table => ChangedThings.KindOf(table) is { } kind && kind != ChangeKind.Site && !Hears(drawn!, kind))));
+        Assert.Equal("", string.Join(", ", tables.Where(table => ChangedThings.KindOf(table) is { } kind && kind != ChangeKind.Site && !Enumerable.Range(1, MostIds).Any(id => Hears(drawn!, kind, id)))));
     }
 
     /// <summary>It would plan anew when it keeps its own plan, and what is being started would not be what was asked for.</summary>
@@ -60,8 +63,8 @@ public sealed partial class ListeningTests : DemoShopTest
         base.Dispose(disposing);
     }
 
-    private static bool Hears(ComponentBase page, string kind) =>
-        (bool)page.GetType().GetMethod("Concerns", BindingFlags.Instance | BindingFlags.NonPublic)!.Invoke(page, [new ChangeNotice(kind, 1)])!;
+    private static bool Hears(ComponentBase page, string kind, long id = 1) =>
+        (bool)page.GetType().GetMethod("Concerns", BindingFlags.Instance | BindingFlags.NonPublic)!.Invoke(page, [new ChangeNotice(kind, id)])!;
 
     private static string State(ComponentBase page) => ViewOf(page.GetType())!.GetProperty("State", BindingFlags.Instance | BindingFlags.NonPublic)!.GetValue(page)!.ToString()!;
 

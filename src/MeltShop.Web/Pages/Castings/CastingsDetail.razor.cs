@@ -3,6 +3,7 @@ using MeltShop.Operations.Ladles;
 using MeltShop.Records.Reading.Ladles;
 using MeltShop.Records.Reading.Sites;
 using MeltShop.Records.Writing;
+using MeltShop.Web.Pages.Ladles;
 using Microsoft.AspNetCore.Components;
 
 namespace MeltShop.Web.Pages.Castings;
@@ -43,5 +44,5 @@ public sealed partial class CastingsDetail
 
     protected override Task<CastingsContent?> Read(CancellationToken ct) => new CastingsReading(Page, SitePage, Forecast, Board).Load(Id, ct);
 
-    protected override bool Concerns(ChangeNotice change) => change.IsOfHeats;
+    protected override bool Concerns(ChangeNotice change) => LadleChanges.Concern(View?.Ladle, change);
 }

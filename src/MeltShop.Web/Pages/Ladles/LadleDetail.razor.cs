@@ -53,7 +53,7 @@ public sealed partial class LadleDetail
         return new(ladle, Iron(ladle), last, verdicts);
     }
 
-    protected override bool Concerns(ChangeNotice change) => change.IsOfHeats;
+    protected override bool Concerns(ChangeNotice change) => View is { Ladle: var ladle } && LadleChanges.HasRest(ladle) ? change.IsOfHeats : LadleChanges.Concern(View?.Ladle, change);
 
     // Where no alloy lay in a pocket, the first dose stands for it.
     private static TreatedIron? Iron(LadleView ladle) =>
