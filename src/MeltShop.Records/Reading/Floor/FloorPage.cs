@@ -1,6 +1,7 @@
 using MeltShop.Records.Heats;
 using MeltShop.Records.Laboratory;
 using MeltShop.Records.Reading.Charge;
+using MeltShop.Records.Reading.Heats;
 using MeltShop.Records.Reading.Laboratory;
 using Microsoft.EntityFrameworkCore;
 
@@ -42,11 +43,14 @@ public sealed class FloorPage(IDbContextFactory<RecordsContext> contexts)
             .Select(w => new Instant { Subject = w.HeatId, At = w.ObservedAt }).Latest(ct);
         var corrected = await db.InForce<BathCorrection>().Where(c => ids.Contains(c.HeatId))
             .Select(c => new Instant { Subject = c.HeatId, At = c.ObservedAt }).Latest(ct);
+        var steps = (await db.InForce<HeatStep>().Where(s => ids.Contains(s.HeatId)).Select(s => new { s.HeatId, s.State, s.ObservedAt }).ToListAsync(ct))
+            .ToLookup(s => s.HeatId, s => new StepTime(s.State, s.ObservedAt));
         return heats.ToDictionary(h => h.Id, h => new FloorHeat(
             h.Id, h.Number, h.GradeCode, h.State, h.StartedAt,
             temperatures.TryGetValue(h.Id, out var t) ? new(t.TemperatureC, t.ObservedAt) : null, samples.GetValueOrDefault(h.Id))
         {
             AddedToAt = addedTo.At(h.Id),
+            Steps = [.. steps[h.Id]],
             CorrectedAt = corrected.At(h.Id),
         });
     }

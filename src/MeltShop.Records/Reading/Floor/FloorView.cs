@@ -25,6 +25,9 @@ public sealed record FloorHeat(
     /// <summary>When something last went into the bath; null where nothing did.</summary>
     public DateTimeOffset? AddedToAt { get; init; }
 
+    /// <summary>When it came into its states, those in force.</summary>
+    public IReadOnlyList<Heats.StepTime> Steps { get; init; } = [];
+
     /// <summary>When a correction of the bath was last accepted; null where none was.</summary>
     public DateTimeOffset? CorrectedAt { get; init; }
 }

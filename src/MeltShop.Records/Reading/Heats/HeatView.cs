@@ -31,6 +31,9 @@ public sealed record HeatView(
     /// <summary>States that the heat came into.</summary>
     public IReadOnlyList<HeatStepView> Steps { get; init; } = [];
 
+    /// <summary>When it came into them, those in force.</summary>
+    public IEnumerable<StepTime> StepTimes => Steps.Where(step => !step.Origin.IsCorrected).Select(step => new StepTime(step.State, step.Origin.ObservedAt));
+
     /// <summary>States that its ladles came into.</summary>
     public IReadOnlyList<LadleStepView> LadleSteps { get; init; } = [];
 

@@ -22,4 +22,17 @@ public sealed class BathOnTheFloorTests : LadleTest
         Assert.DoesNotContain("Si ", page.Find("[data-furnace=furnace-1]").TextContent, StringComparison.Ordinal);
         Assert.Contains("taken at", page.Find("[data-furnace=furnace-1]").TextContent, StringComparison.Ordinal);
     }
+
+    [Fact]
+    public async Task Floor_WithAHeat_SaysHowLongItHasBeenInItsStep()
+    {
+        var start = Now;
+        Clock.At = start.AddMinutes(31);
+        await BathSample();
+        Clock.At = start.AddMinutes(47);
+        SignIn(Role.Melter);
+        var page = Render<ShopFloor>();
+
+        page.WaitForAssertion(() => Assert.Equal("16 min", page.Find("[data-furnace=furnace-1] [aria-current=step] .ribbon-minutes").TextContent.Trim()));
+    }
 }

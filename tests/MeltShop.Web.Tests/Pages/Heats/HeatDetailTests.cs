@@ -98,6 +98,19 @@ public sealed class HeatDetailTests : HeatTest
     }
 
     [Fact]
+    public async Task Heat_InItsBath_SaysHowLongEachStepTookAndTakesNow()
+    {
+        var start = (await Heat()).Heat.StartedAt;
+        Clock.At = start.AddMinutes(43);
+        await GoodSample();
+        Clock.At = start.AddMinutes(52.5);
+        var page = Open();
+
+        Assert.Equal(["43 min", "9 min"], page.FindAll("[data-testid=steps] .ribbon-minutes").Select(minutes => minutes.TextContent.Trim()));
+        Assert.Equal("step", page.FindAll("[data-testid=steps] li")[1].GetAttribute("aria-current"));
+    }
+
+    [Fact]
     public async Task Heat_InThePseudoLanguage_HasNoWordOutsideItsTexts()
     {
         await WeighAll();
