@@ -37,6 +37,9 @@ public sealed record QuantityJudgement(WindowView Window, double? Value, double?
 
     private const double Tail = 0.025;
 
+    /// <summary>Standard deviation of one result of the instrument, in the quantity's unit; null where that is not known.</summary>
+    public double? Repeatability { get; init; }
+
     /// <summary>What was not measured and keeps it from being judged.</summary>
     public IReadOnlyList<Element> Missing { get; init; } = [];
 
@@ -64,6 +67,17 @@ public sealed record QuantityJudgement(WindowView Window, double? Value, double?
         return [.. windows.Where(w => w.Least is not null || w.Most is not null).Select(w => Of(w, sample, burns))];
     }
 
+    /// <summary>
+    /// How far one result of an instrument scatters about what an iron has of a quantity, as a standard deviation in its unit; null where that is
+    /// not known, and where the quantity does not move with what the instrument measures.
+    /// </summary>
+    public static double? RepeatabilityAt(WindowQuantity quantity, Analysis iron, InstrumentView? instrument)
+    {
+        ArgumentNullException.ThrowIfNull(quantity);
+        ArgumentNullException.ThrowIfNull(iron);
+        return quantity.Missing(iron).Count > 0 || !quantity.IsMeantFor(iron) ? null : Whole(quantity.Slopes(iron).Where(slope => iron.Has(slope.Key)).ToDictionary(), instrument, of => of.Repeatability) is > 0 and var one ? one : null;
+    }
+
     private static QuantityJudgement Of(WindowView window, SampleView sample, List<Analysis> burns)
     {
         var quantity = WindowQuantity.Find(window.Quantity) ?? throw new InvalidOperationException($"{window.Quantity} was not checked before it was kept.");
@@ -88,6 +102,7 @@ public sealed record QuantityJudgement(WindowView Window, double? Value, double?
         return new(window, value, width, set is not null, repeatability is > 0 and var unit ? ToLimit(value, window) / unit : null, standing)
         {
             TakenAsZero = quantity.TakenAsZero(mean),
+            Repeatability = repeatability is > 0 ? repeatability : null,
         };
     }
 

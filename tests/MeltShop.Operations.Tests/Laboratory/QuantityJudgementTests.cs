@@ -26,6 +26,7 @@ public sealed class QuantityJudgementTests
         Assert.Equal((standing, true), (judged.Standing, judged.IsSet));
         Assert.Equal(0.02, judged.Width!.Value, 12);
         Assert.Equal(distance, judged.Distance!.Value, 9);
+        Assert.Equal(0.02, judged.Repeatability!.Value, 12);
     }
 
     [Fact]
@@ -58,6 +59,7 @@ public sealed class QuantityJudgementTests
         var judged = Assert.Single(QuantityJudgement.Of(sample, Grade("CE", 4.0, 4.4)));
 
         Assert.Equal(2 * Math.Sqrt(0.02 * 0.02 + 0.01 * 0.01 + 0.001 * 0.001), judged.Width!.Value, 12);
+        Assert.Equal(Math.Sqrt(0.02 * 0.02 + 0.01 * 0.01 + 0.001 * 0.001), judged.Repeatability!.Value, 12);
     }
 
     /// <summary>Scatters of 0.01 Mn and 0.002 S give 0.01 and 1.7 · 0.002 of the balance: 0.010562 together; 0.42 lies 0.08 under a most of 0.50.</summary>

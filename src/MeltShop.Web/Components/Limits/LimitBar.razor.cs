@@ -41,9 +41,12 @@ public sealed partial class LimitBar
     [Parameter]
     public double Doubt { get; set; }
 
-    /// <summary>How far the instrument may lie on the next reading of the same, same unit; it adds to the scatter as independent scatters do.</summary>
+    /// <summary>
+    /// How far one result of the instrument scatters about the same iron, as a standard deviation in the same unit; null where that is not known. Drawn
+    /// and said: how much of it counts for the verdict is in <see cref="Doubt"/>.
+    /// </summary>
     [Parameter]
-    public double Repeatability { get; set; }
+    public double? Repeatability { get; set; }
 
     /// <summary>Before a value that was read below detection: <c>&lt;</c>, or <c>≤</c> where some burns saw it.</summary>
     [Parameter]
@@ -69,14 +72,12 @@ public sealed partial class LimitBar
 
     private int Usual => Decimals ?? QuantityText.Decimals(Quantity);
 
-    private double Drawn => Math.Max(Whole, Band);
-
-    private double Whole => double.Hypot(Doubt, Repeatability);
+    private double Drawn => Math.Max(Doubt, Band);
 
     private double? Known => Value is { } number && double.IsFinite(number) ? number : null;
 
     private LimitVerdict Verdict => !IsJudged || (Value is not null && Known is null) ? LimitVerdict.Unjudged
-        : LimitVerdicts.Of(Known, Least, Most, Whole) is var verdict && IsTooClose && verdict is LimitVerdict.In ? LimitVerdict.Close : verdict;
+        : LimitVerdicts.Of(Known, Least, Most, Doubt) is var verdict && IsTooClose && verdict is LimitVerdict.In ? LimitVerdict.Close : verdict;
 
     private LimitScale Scale => new(Least, Aim, Most, Known);
 
@@ -106,8 +107,9 @@ public sealed partial class LimitBar
         get
         {
             if (Distance is { } distance) yield return ("distance", Text[distance < 0 ? "Beyond" : "Within", NumberText.Show(Math.Abs(distance), Math.Abs(distance) < 10 ? 1 : 0)]);
-            if (Known is not null && IsSeen(Whole)) yield return ("doubt", Text["Doubt", Spread(Whole)]);
+            if (Known is not null && IsSeen(Doubt)) yield return ("doubt", Text["Doubt", Spread(Doubt)]);
             if (Known is not null && IsSeen(Band)) yield return ("band", Text["Band", Spread(Band)]);
+            if (Known is not null && Repeatability is { } repeatability && IsSeen(repeatability)) yield return ("repeatability", Text["Repeatability", Spread(repeatability)]);
         }
     }
 

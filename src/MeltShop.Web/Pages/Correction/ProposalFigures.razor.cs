@@ -3,6 +3,7 @@ using MeltShop.Metallurgy.Elements;
 using MeltShop.Metallurgy.Route;
 using MeltShop.Operations.Charging;
 using MeltShop.Operations.Correcting;
+using MeltShop.Operations.Laboratory;
 using MeltShop.Records.Grades;
 using Microsoft.AspNetCore.Components;
 
@@ -34,6 +35,10 @@ public sealed partial class ProposalFigures
     /// <summary>Elements of an addition whose recovery into the bath nobody said; null where there is none.</summary>
     private string? AsWithTheCharge(string code) =>
         Facts.View.Materials.FirstOrDefault(material => material.Code == code)?.AsWithTheCharge() is { Count: > 0 } elements ? string.Join(", ", elements) : null;
+
+    /// <summary>How far the instrument of the last sample may be off when it reads the bath afterwards.</summary>
+    private double? Repeatability(LimitOutcome limit) =>
+        WindowQuantity.Find(limit.Quantity) is { } quantity ? QuantityJudgement.RepeatabilityAt(quantity, Plan.Plan.Analysis, Facts.View.LastBath?.Instrument) : null;
 
     /// <summary>Measured in the bath and without a window.</summary>
     private IEnumerable<KeyValuePair<Element, double>> Others => Plan.Plan.Analysis.Where(one =>

@@ -42,15 +42,21 @@ public sealed class LimitBarTests : ComponentTest
     }
 
     [Fact]
-    public void Drawn_ScatterAndRepeatability_AddAsIndependentScattersDo()
+    public void Drawn_WithScatterAndRepeatability_ShowsEachAndJudgesByTheScatterThatWasSet()
     {
-        // 0.03 and 0.04 make 0.05 (Pythagoras): 0.355 is 0.045 from the most, too close, although neither alone says so.
         var bar = Render<LimitBar>(parameters => parameters
-            .Add(p => p.Quantity, "Mn").Add(p => p.Least, 0.20).Add(p => p.Most, 0.40).Add(p => p.Value, 0.355).Add(p => p.Doubt, 0.03).Add(p => p.Repeatability, 0.04));
+            .Add(p => p.Quantity, "Mn").Add(p => p.Least, 0.20).Add(p => p.Most, 0.40).Add(p => p.Value, 0.355).Add(p => p.Doubt, 0.03).Add(p => p.Repeatability, 0.05));
 
-        Assert.Equal("close", bar.Find(".limit").GetAttribute("data-verdict"));
-        Assert.Equal("± 0.05 %", bar.Find("[data-testid=doubt]").TextContent);
+        Assert.Equal("in", bar.Find(".limit").GetAttribute("data-verdict")); // 0.045 from the most
+        Assert.Equal("± 0.03 %", bar.Find("[data-testid=doubt]").TextContent);
+        Assert.Equal("repeatability 0.05 %", bar.Find("[data-testid=repeatability]").TextContent);
+        Assert.EndsWith("in; ± 0.03 %; repeatability 0.05 %", bar.Find("[role=img]").GetAttribute("aria-label"), StringComparison.Ordinal);
+        // The bar is 0.40 long, from 0.10 on: 0.305 to 0.405 %.
+        Assert.Equal("left:51.25%;width:25%", bar.Find(".limit-repeat").GetAttribute("style"));
     }
+
+    [Fact]
+    public void Drawn_WithoutRepeatability_SaysAndDrawsNone() => Assert.Empty(Draw(0.30, 0.02).FindAll(".limit-repeat, [data-testid=repeatability]"));
 
     [Fact]
     public void Drawn_WithTheRestOfAnArithmeticForAScatter_SaysNone() =>

@@ -60,6 +60,22 @@ public sealed class CorrectionPlanningTests : HeatTest
     }
 
     [Fact]
+    public async Task Correction_AfterASampleOfAKnownInstrument_SaysHowFarTheNextOneMayReadFromWhatIsPredicted()
+    {
+        var spark = (await The<AddInstrument>().Run(Founder, new(
+            Guid.NewGuid(), Now, "spark-1", "Spark, hall 1", InstrumentKind.Spark, false, [new("Si", 0.02, 2)], "invented for a test"), Cancellation)).Value;
+        await WeighIn("steel", 1500);
+        await The<RecordSample>().Run(Founder, new(
+            Guid.NewGuid(), Now, HeatId, null, SampleKind.Bath, [[Read("C", 3.40), Read("Si", 1.20), Read("Mn", 0.30)]], InstrumentId: spark), Cancellation);
+        var page = OpenCorrection();
+        Temperature(page, "1450");
+
+        Assert.Equal("repeatability 0.02 %", page.Find("[data-testid=proposal] [data-quantity=Si] [data-testid=repeatability]").TextContent);
+        Assert.Empty(page.FindAll("[data-testid=proposal] [data-quantity=C] [data-testid=repeatability]")); // nobody found that of carbon
+        Assert.StartsWith("Repeatability: by how much Spark, hall 1 may read", page.Find("[data-testid=resampled]").TextContent, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task Correction_AfterATemperature_SaysHowOldItIs()
     {
         await LowBath();

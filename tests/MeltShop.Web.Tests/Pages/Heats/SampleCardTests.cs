@@ -121,6 +121,8 @@ public sealed class SampleCardTests : HeatTest
         Assert.Equal("close", page.Find("[data-testid=sample] [data-quantity=Si]").GetAttribute("data-verdict"));
         Assert.Contains("0.5 × repeatability beyond the limit", page.Find("[data-quantity=Si] [data-testid=distance]").TextContent, StringComparison.Ordinal);
         Assert.Contains("± 0.04", page.Find("[data-quantity=Si] [data-testid=doubt]").TextContent, StringComparison.Ordinal);
+        Assert.Equal("repeatability 0.02 %", page.Find("[data-quantity=Si] [data-testid=repeatability]").TextContent);
+        Assert.Empty(page.FindAll("[data-quantity=C] [data-testid=repeatability]")); // nobody found that of carbon
         Assert.Contains("guard band that the metallurgist set", page.Find("[data-testid=scatter]").TextContent, StringComparison.Ordinal);
         Assert.StartsWith("Spark, hall 1", page.Find("[data-testid=sample-source]").TextContent.Trim(), StringComparison.Ordinal);
     }

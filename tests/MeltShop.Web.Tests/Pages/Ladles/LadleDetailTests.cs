@@ -177,6 +177,7 @@ public sealed class LadleDetailTests : LadleTest
         Assert.StartsWith("Spark, hall 9", card.QuerySelector("[data-testid=last-metal-source]")!.TextContent.Trim(), StringComparison.Ordinal);
         Assert.NotNull(card.QuerySelector("[data-check=none]"));
         Assert.Equal("close", card.QuerySelector("[data-quantity=Mg]")!.GetAttribute("data-verdict"));
+        Assert.Equal("repeatability 0.001 %", card.QuerySelector("[data-quantity=Mg] [data-testid=repeatability]")!.TextContent);
         Assert.Contains("1.0 × repeatability", card.QuerySelector("[data-quantity=Mg] [data-testid=distance]")!.TextContent, StringComparison.Ordinal);
     }
 

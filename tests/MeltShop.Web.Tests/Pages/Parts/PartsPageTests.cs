@@ -20,9 +20,10 @@ public sealed class PartsPageTests : ComponentTest
         var page = Draw(Environments.Development);
 
         Assert.Equal(Names<LimitVerdict>(), Seen(page, "[data-verdict]", "data-verdict"));
-        Assert.Equal(["band", "distance", "doubt"], Seen(page, ".limit-figures [data-testid]", "data-testid"));
+        Assert.Equal(["band", "distance", "doubt", "repeatability"], Seen(page, ".limit-beside [data-testid]", "data-testid"));
         Assert.Equal(Names<WeighingStanding>(), Seen(page, "[data-standing]", "data-standing"));
         Assert.Equal(Names<ViewState>(), Seen(page, "[data-testid=state]", "data-state"));
+        Assert.NotEmpty(page.FindAll("[data-testid=state][data-state=ready] [role=alert]")); // that could not be read again
         Assert.All(Enum.GetNames<RibbonStanding>(), name => Assert.NotEmpty(page.FindAll(".ribbon-" + name.ToLowerInvariant())));
         Assert.Equal(["drawn", "none"], Seen(page, "[data-testid=control-chart]", "data-limits"));
         Assert.Equal(["number.ambiguous", "number.missing", "number.notANumber", "number.tooLarge"], Seen(page, "[data-field] .field-error", "data-code"));
