@@ -6,7 +6,7 @@ namespace MeltShop.Browser.Tests.Looking;
 internal static class Measures
 {
     /// <summary>
-    /// Targets under 48 px and gaps between them under 8 px (24 px around a press that stands apart), text under 16 px, live values (class <c>live</c>) under 24 px, and widths beyond
+    /// Targets under 48 px and gaps between them under 8 px (24 px around the primary press and around one that stands apart), text under 16 px, live values (class <c>live</c>) under 24 px, and widths beyond
     /// the screen; in open shadow roots as well, where a clock draws its figures. A link inside a sentence is text, not a target; a small box
     /// counts by the label around it; quiet words beside a live value are words.
     /// </summary>
@@ -44,7 +44,7 @@ internal static class Measures
           const near = targets.filter(t => t.right > t.left && t.bottom > t.top).flatMap((a, n, all) => all.slice(n + 1)
             .filter(b => a.layer === b.layer && !a.e.contains(b.e) && !b.e.contains(a.e))
             .map(b => [b, Math.max(b.left - a.right, a.left - b.right, b.top - a.bottom, a.top - b.bottom)])
-            .filter(([b, gap]) => Math.round(gap) < (a.e.matches('.press-apart') || b.e.matches('.press-apart') ? 24 : 8))
+            .filter(([b, gap]) => Math.round(gap) < ([a, b].some(t => t.e.matches('.press-apart, .press-primary')) ? 24 : 8))
             .map(([b, gap]) => `gap ${Math.round(gap)}: ${name(a.e)} | ${name(b.e)}`));
 
           const texts = [];

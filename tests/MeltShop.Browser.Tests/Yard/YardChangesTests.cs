@@ -18,7 +18,7 @@ public sealed class YardChangesTests(Chromium chromium, RunningApp app)
         await Assertions.Expect(page.Locator("[data-testid=price-form]")).ToHaveCountAsync(0);
 
         await page.ReloadAsync();
-        await Assertions.Expect(page.Locator("[data-testid=price]")).ToContainTextAsync("-12.50");
+        await Assertions.Expect(page.Locator("[data-testid=price]")).ToContainTextAsync("\u221212.50");
     }
 
     [Fact]

@@ -12,13 +12,16 @@ public static partial class NumberText
     /// <summary>A double keeps 15 decimal digits; more would be rounded without a word.</summary>
     private const int MostDigits = 15;
 
+    /// <summary>U+2212.</summary>
+    public const char Minus = '−';
+
     /// <summary>Reads what was typed into a field that takes <paramref name="range"/>.</summary>
     /// <param name="text">As typed; outer blanks do not matter.</param>
     /// <param name="range">What the field takes: it decides whether a second reading is possible.</param>
     /// <param name="allowsBelow">Whether "&lt;0.003" (below the detection limit) is an answer.</param>
     public static NumberReading Read(string? text, NumberRange range, bool allowsBelow = false)
     {
-        var typed = (text ?? "").Trim().Replace('−', '-');
+        var typed = (text ?? "").Trim().Replace(Minus, '-');
         if (typed.Length == 0) return NumberReading.Nothing;
         var isBelow = typed[0] == '<';
         if (isBelow && !allowsBelow) return NumberReading.Refused("number.belowMark");
@@ -38,13 +41,16 @@ public static partial class NumberText
         return new NumberReading(value, isBelow, null, []);
     }
 
-    /// <summary>A number for people: the culture's decimal sign, no thousands marks, all its digits unless told how many decimals.</summary>
+    /// <summary>
+    /// A number for people: the culture's decimal sign, a minus that is one, no thousands marks, all its digits unless told how many
+    /// decimals. In the invariant culture it is for a program, with the hyphen that programs read.
+    /// </summary>
     public static string Show(double value, int? decimals = null, CultureInfo? culture = null) =>
-        value.ToString(decimals is { } places ? $"F{places}" : "0.###############", culture ?? CultureInfo.CurrentCulture);
+        Signed(value.ToString(decimals is { } places ? $"F{places}" : "0.###############", culture ?? CultureInfo.CurrentCulture), culture ?? CultureInfo.CurrentCulture);
 
     /// <summary>A number with all its digits and no fewer decimals than customary, so that a column lines up: 3.30 above 3.58.</summary>
     public static string ShowAtLeast(double value, int decimals) =>
-        value.ToString("0." + new string('0', decimals) + new string('#', MostDigits - decimals), CultureInfo.CurrentCulture);
+        Signed(value.ToString("0." + new string('0', decimals) + new string('#', MostDigits - decimals), CultureInfo.CurrentCulture), CultureInfo.CurrentCulture);
 
     /// <summary>
     /// A number with as many decimals as it takes that its print never contradicts a comparison with the limits:
@@ -68,6 +74,15 @@ public static partial class NumberText
         return LooksLikeThousands().IsMatch(text) ? text + "0" : text;
     }
 
+    /// <summary>A hyphen before a figure reads like a dash, and a line breaks behind it; what is rounded to nought has no sign.</summary>
+    private static string Signed(string text, CultureInfo culture)
+    {
+        var sign = culture.NumberFormat.NegativeSign;
+        if (culture == CultureInfo.InvariantCulture || !text.StartsWith(sign, StringComparison.Ordinal)) return text;
+        var digits = text[sign.Length..];
+        return digits.Any(c => c is >= '1' and <= '9') ? Minus + digits : digits;
+    }
+
     private static bool Hides(double value, double limit, int places) =>
         Math.Abs(value - limit) > 1e-6 && Math.Round(value, places) == Math.Round(limit, places);
 
@@ -76,7 +91,7 @@ public static partial class NumberText
     [GeneratedRegex(@"^-?([0-9]+([.,][0-9]+)?|[.,][0-9]+)$")]
     private static partial Regex OneNumber();
 
-    [GeneratedRegex(@"^-?[1-9][0-9]{0,2}[.,][0-9]{3}$")]
+    [GeneratedRegex(@"^[-\u2212]?[1-9][0-9]{0,2}[.,][0-9]{3}$")]
     private static partial Regex LooksLikeThousands();
 
     /// <summary>Digits with a blank or an apostrophe between them, or with more than one comma or point.</summary>

@@ -67,14 +67,11 @@ public sealed partial class QuantityField
 
     private string? Range => new NumberRange(Said(Entry.Range.Least), Said(Entry.Range.Most)) switch
     {
-        { Least: { } least, Most: { } most } => Text["RangeBoth", End(least), End(most)].Value,
-        { Least: { } least } => Text["RangeLeast", End(least)].Value,
-        { Most: { } most } => Text["RangeMost", End(most)].Value,
+        { Least: { } least, Most: { } most } => Text["RangeBoth", NumberText.Show(least), NumberText.Show(most)].Value,
+        { Least: { } least } => Text["RangeLeast", NumberText.Show(least)].Value,
+        { Most: { } most } => Text["RangeMost", NumberText.Show(most)].Value,
         _ => null,
     };
-
-    /// <summary>With the sign that is printed before a number; a hyphen is easily overlooked.</summary>
-    private static string End(double end) => NumberText.Show(end).Replace('-', '−');
 
     private static double? Said(double? end) => Math.Abs(end ?? 0) < WorthSaying ? end : null;
 

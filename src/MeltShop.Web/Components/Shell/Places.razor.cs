@@ -17,6 +17,6 @@ public sealed partial class Places
     protected override void OnParametersSet()
     {
         (daily, more) = Place.For(Roles);
-        behind = [.. daily.Skip(Place.MostOnAPhone)];
+        behind = Place.Behind(daily, Roles);
     }
 }

@@ -8,7 +8,7 @@ namespace MeltShop.Web.Pages.Ladles;
 /// <summary>Residual magnesium over the pouring time with its floor: a drawing with a table behind it.</summary>
 public sealed partial class MagnesiumCurve
 {
-    private const int Width = 480, Height = 256, Left = 24, Right = 464, Top = 16, Bottom = 204;
+    private const int Width = 480, Height = 268, Left = 24, Right = 464, Top = 16, Bottom = 204;
 
     [Parameter, EditorRequired]
     public TreatedIron Iron { get; set; } = null!;

@@ -128,6 +128,27 @@ public sealed class NumberTextTests
         Assert.Equal(print, NumberText.ShowAtLeast(value, 2));
     }
 
+    [Theory]
+    [InlineData(-12.5, 2, "\u221212.50")]
+    [InlineData(-0.004, 2, "0.00")]
+    [InlineData(-3.0, null, "\u22123")]
+    public void Show_Negative_HasAMinusAndNoHyphenAndNoughtHasNoSign(double value, int? decimals, string print)
+    {
+        CultureInfo.CurrentCulture = CultureInfo.GetCultureInfo("en-GB");
+
+        Assert.Equal(print, NumberText.Show(value, decimals));
+        Assert.Equal("-12.50", NumberText.Show(-12.5, 2, CultureInfo.InvariantCulture)); // for a program
+    }
+
+    [Fact]
+    public void Negative_ShownInAField_IsReadAsTheSameNumber()
+    {
+        CultureInfo.CurrentCulture = CultureInfo.GetCultureInfo("de-DE");
+
+        Assert.Equal(("\u22121,2550", -1.255), (NumberText.Unmistakable(-1.255), NumberText.Read(NumberText.Unmistakable(-1.255), new()).Value));
+        Assert.Equal("\u22122,00", NumberText.ShowAtLeast(-2, 2));
+    }
+
     [Fact]
     public void Show_German_HasACommaAndNoThousandsMark() =>
         Assert.Equal("12345,678", NumberText.Show(12345.678, null, CultureInfo.GetCultureInfo("de-DE")));

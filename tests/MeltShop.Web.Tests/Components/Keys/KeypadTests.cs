@@ -14,6 +14,7 @@ public sealed class KeypadTests : ComponentTest
         var keys = Render<Keypad>().FindAll("[data-key]").Select(key => key.GetAttribute("data-key")!).ToList();
 
         Assert.Equal(["1", "2", "3", "4", "5", "6", "7", "8", "9", "0", sign, "-", "<", "back", "next", "close"], keys);
+        Assert.Equal("\u2212", Render<Keypad>().Find("[data-key='-']").TextContent);
     }
 
     [Fact]

@@ -51,9 +51,10 @@ public sealed class ShellTests : ComponentTest
 
     [Theory]
     [InlineData(Role.Melter, "")]
-    [InlineData(Role.Metallurgist, "Lab Yard Grades Ladles")]
-    [InlineData(Role.Supervisor, "Orders Recall")]
+    [InlineData(Role.Metallurgist, "Heats Yard Grades Ladles")]
+    [InlineData(Role.Supervisor, "Yard Recall")]
     [InlineData(Role.Inspector, "Grades Trail")]
+    [InlineData(Role.Administrator, "Trail")]
     public void Navigation_OnAPhone_HasDailyWorkForWhichThereIsNoRoomBehindThePress(string role, string behind)
     {
         var person = AddAuthorization().SetAuthorized("Test Person");

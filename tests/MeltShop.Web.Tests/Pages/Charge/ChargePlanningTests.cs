@@ -28,7 +28,7 @@ public sealed class ChargePlanningTests : ChargeTest
         var page = OpenPlanned(Role.Metallurgist);
 
         Assert.Contains("Si ", page.Find("[data-material=fesi] .why").TextContent, StringComparison.Ordinal);
-        Assert.Matches(@"would come in at -?[0-9.]+ EUR/t", page.Find("[data-material=copper] .why").TextContent);
+        Assert.Matches(@"would come in at \u2212?[0-9.]+ EUR/t", page.Find("[data-material=copper] .why").TextContent);
     }
 
     [Fact]

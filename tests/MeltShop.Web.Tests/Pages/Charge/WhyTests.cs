@@ -28,7 +28,7 @@ public sealed class WhyTests : ChargeTest
 
     [Fact]
     public void Material_InThePlan_SaysOverWhichPriceItStays() =>
-        Assert.Matches(@"same plan from -?[0-9.]+ to [0-9.]+ EUR/t", OpenWhy().Find("[data-testid=in-plan] [data-material=steel] .why").TextContent);
+        Assert.Matches(@"same plan from \u2212?[0-9.]+ to [0-9.]+ EUR/t", OpenWhy().Find("[data-testid=in-plan] [data-material=steel] .why").TextContent);
 
     [Fact]
     public void Material_AtItsMost_SaysWhatMoreOfItWouldSave()
@@ -263,7 +263,7 @@ public sealed class WhyTests : ChargeTest
         SignIn(Role.Melter);
         var card = Render<HeelCard>(parameters => parameters.Add(c => c.Furnace, new(1, "F1", "Furnace 1", 3000, 1800, null, -20, null, null)).Add(c => c.Counting, []));
 
-        Assert.Equal("! By the ledger -20.0 kg: it is reckoned with as empty. Dip it, or enter the heel.", card.Find("[data-testid=ledger-below]").TextContent);
+        Assert.Equal("! By the ledger \u221220.0 kg: it is reckoned with as empty. Dip it, or enter the heel.", card.Find("[data-testid=ledger-below]").TextContent);
     }
 
     [Fact]
