@@ -23,7 +23,10 @@ internal static class ConflictFinder
             if (IsImpossible(formulation, rest, budget, ref isCertain)) members = rest;
         }
 
-        return ([.. members.Select(b => new Conflict(b.Limit.Quantity.Name, b.Side, b.Asked, NearestValue.Of(formulation, b, members.Where(o => o != b), budget)))], isCertain);
+        return ([.. members.Select(b => new Conflict(b.Limit.Quantity.Name, b.Side, b.Asked, NearestValue.Of(formulation, b, members.Where(o => o != b), budget))
+        {
+            Margin = b.Limit.Margin, HeldMargin = b.Limit.HeldMargin,
+        })], isCertain);
     }
 
     /// <summary>Impossible without any limit: the same filter over groups and rooms names those that the masses and shares clash with.</summary>

@@ -81,7 +81,8 @@ internal static class Misses
         {
             QuantityLimit limit = result.Melt.Limits[i];
             var inward = limit.Margin + result.Scatters[i];
-            foreach (var miss in Outside(MissKind.Quantity, limit.Quantity.Name, result.Values[i], limit.Min + inward, limit.Max - inward, Tolerance)) yield return miss;
+            foreach (var miss in Outside(MissKind.Quantity, limit.Quantity.Name, result.Values[i], limit.Min + inward, limit.Max - inward, Tolerance))
+                yield return miss with { Inward = inward, HeldMargin = limit.HeldMargin };
         }
     }
 

@@ -45,6 +45,12 @@ public enum MissKind
 /// <param name="Value">The value that it has.</param>
 public sealed record Miss(MissKind Kind, string Name, bool IsMax, double Asked, double Value)
 {
+    /// <summary>How far inside of its limit the bound lies by margin and scatter; 0 for all but quantities.</summary>
+    public double Inward { get; init; }
+
+    /// <inheritdoc cref="Problems.QuantityLimit.HeldMargin"/>
+    public double HeldMargin { get; init; }
+
     /// <summary>By how much it is missed, above 0.</summary>
     public double By => IsMax ? Value - Asked : Asked - Value;
 }

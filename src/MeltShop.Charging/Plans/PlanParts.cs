@@ -83,6 +83,12 @@ public sealed record MaterialOutcome(string Code, double Kg, double? PriceToEnte
 /// <param name="Nearest">The value that can be reached with the other members held and limits outside the set ignored; null where none.</param>
 public sealed record Conflict(string Quantity, string? Bound, double? Limit, double? Nearest)
 {
+    /// <summary>How far inside of the bound the plan has to end; not counted in the bound.</summary>
+    public double Margin { get; init; }
+
+    /// <inheritdoc cref="Problems.QuantityLimit.HeldMargin"/>
+    public double HeldMargin { get; init; }
+
     /// <summary>Where masses and shares are impossible: the groups without any one of which there would be a charge.</summary>
     public IReadOnlyList<string> Groups { get; init; } = [];
 

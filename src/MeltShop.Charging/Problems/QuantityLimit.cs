@@ -17,4 +17,10 @@ public sealed record QuantityLimit(LinearQuantity Quantity, double? Min, double?
     /// much as one percent of the melt, times this; above 0.
     /// </summary>
     public double HarmWeight { get; init; } = 1;
+
+    /// <summary>
+    /// A margin that the bounds hold already, in the unit in which people are told the quantity: rows that stand for a curve are made for bounds that were
+    /// moved inward. For words alone.
+    /// </summary>
+    public double HeldMargin { get; init; }
 }

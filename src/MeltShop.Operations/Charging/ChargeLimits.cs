@@ -32,7 +32,10 @@ internal static class ChargeLimits
             var choice = row.IsCurved || row.IsAdded ? null : choices.FirstOrDefault(c => c.Quantity == row.Name);
             var (least, most) = (choice?.Least ?? row.Bounds.Least, choice?.Most ?? row.Bounds.Most);
             if (row.IsCurved || row.IsAdded ? least is null && most is null : !Check(row.Name, least, most, fields)) continue;
-            limits.Add(new QuantityLimit(row.Quantity, least, most, row.Margin) { Nearness = IsPriced(row) ? Near(row.Bounds.Aim, least, most, nearnessPrice) : null });
+            limits.Add(new QuantityLimit(row.Quantity, least, most, row.Margin)
+            {
+                Nearness = IsPriced(row) ? Near(row.Bounds.Aim, least, most, nearnessPrice) : null, HeldMargin = row.IsCurved ? row.WindowMargin : 0,
+            });
         }
 
         foreach (var choice in choices.Where(c => rows.All(row => row.Name != c.Quantity)))

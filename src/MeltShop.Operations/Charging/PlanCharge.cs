@@ -98,7 +98,7 @@ public sealed class PlanCharge(Recorder recorder, TimeProvider time, ChargePage 
         {
             yield return clash.Bound is null
                 ? new Finding("meltKg", "plan.massInfeasible")
-                : new Finding($"limits.{clash.Quantity}", "plan.infeasible", clash.Quantity, clash.Bound, WindowQuantity.Told(clash.Quantity, clash.Limit ?? 0));
+                : new Finding($"limits.{clash.Quantity}", "plan.infeasible", clash.Quantity, clash.Bound, WindowQuantity.Told(clash.Quantity, clash.Limit ?? 0) + (clash.Bound == "min" ? -clash.HeldMargin : clash.HeldMargin));
         }
     }
 }

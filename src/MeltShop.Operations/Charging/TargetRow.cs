@@ -14,6 +14,9 @@ public sealed record TargetRow(LinearQuantity Quantity, Bounds Bounds, double Ma
 {
     public string Name => Quantity.Name;
 
+    /// <summary>The margin of the window, in the unit of the quantity: a curved one's bounds hold it already.</summary>
+    public double WindowMargin => IsCurved ? Window?.Margin ?? 0 : Margin;
+
     /// <summary>Whether it comes from the window of the poured iron.</summary>
     public bool IsPoured => Window is null or { Stage: WindowStage.Poured };
 

@@ -1,4 +1,5 @@
 using MeltShop.Charging.Plans;
+using MeltShop.Charging.Problems;
 using MeltShop.Metallurgy.Elements;
 using MeltShop.Metallurgy.Route;
 
@@ -38,6 +39,16 @@ public static class ToldLimit
     {
         ArgumentNullException.ThrowIfNull(plan);
         return WindowQuantity.Find(quantity) is { } known && known.Needed.Intersect(plan.AssumedZero).Any();
+    }
+
+    /// <summary>The same with every bound as it was asked for: what a curved one holds of its margin is given back.</summary>
+    /// <param name="plan">The plan.</param>
+    /// <param name="asked">The limits of its problem.</param>
+    public static IReadOnlyList<LimitOutcome> Told(this ChargePlan plan, IReadOnlyList<QuantityLimit> asked)
+    {
+        ArgumentNullException.ThrowIfNull(asked);
+        return [.. plan.Told().Select(row => asked.FirstOrDefault(limit => limit.Quantity.Name == row.Quantity && limit.HeldMargin > 0) is { HeldMargin: var margin }
+            ? row with { Min = row.Min - margin, Max = row.Max + margin } : row)];
     }
 
     // Where the row speaks of the plan's own iron, and not of what a treatment makes of it, the quantity is known beside its bound too.

@@ -51,7 +51,7 @@ public sealed class ChargeChangesTests(Chromium chromium, RunningApp app)
         await page.Locator("[data-limit=Si] button.press").TapAsync();
         await TypeAsync(page, "limits.Si.least", "0");
         await TypeAsync(page, "limits.Si.most", "0.03");
-        await Assertions.Expect(page.Locator("[data-testid=infeasible] [data-clash=Si]")).ToContainTextAsync("most 0.03 % is asked");
+        await Assertions.Expect(page.Locator("[data-testid=infeasible] [data-clash=Si]")).ToContainTextAsync("most 0.03 % and a margin of");
         await Assertions.Expect(page.Locator("[data-limit=Si][data-clashes=true]")).ToBeVisibleAsync();
         await page.KeepStateAsync("charge-clash");
         await Assertions.Expect(page.Locator("[data-testid=in-plan]")).ToHaveCountAsync(0);

@@ -24,8 +24,8 @@ public class MissesTests
     {
         { Kept, 600, 399, new(MissKind.LiquidKg, "", false, 1000, 999) },
         { Kept, 600, 451, new(MissKind.LiquidKg, "", true, 1050, 1051) },
-        { Kept, 920, 80, new(MissKind.Quantity, "Si", false, 1.1, 1.08) },
-        { Kept, 80, 920, new(MissKind.Quantity, "Si", true, 1.9, 1.92) },
+        { Kept, 920, 80, new(MissKind.Quantity, "Si", false, 1.1, 1.08) { Inward = 0.1 } },
+        { Kept, 80, 920, new(MissKind.Quantity, "Si", true, 1.9, 1.92) { Inward = 0.1 } },
         { Of(A with { MinKg = 601 }), 600, 400, new(MissKind.MaterialKg, "a", false, 601, 600) },
         { Of(A with { MaxKg = 599 }), 600, 400, new(MissKind.MaterialKg, "a", true, 599, 600) },
         { Of(A with { AvailableKg = 590 }), 600, 400, new(MissKind.Stock, "a", true, 590, 600) },

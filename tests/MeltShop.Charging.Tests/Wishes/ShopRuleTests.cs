@@ -93,6 +93,17 @@ public class ShopRuleTests
         Assert.Equal((1.85, BindingBound.Max), (Math.Round(most.Value, 9), most.Binding));
     }
 
+    // The most that either gives is 2 %: 1.95 is inside of a least of 1.9, and no plan is 0.15 inside of it.
+    [Fact]
+    public void Limit_WhoseMarginCannotBeKept_ClashesWithItsMarginApart()
+    {
+        var problem = Two(Material("a", 300, (Element.Si, 1)), Material("b", 400, (Element.Si, 2)));
+        var conflict = Assert.Single(Plan(problem with { Limits = [Limit(Element.Si, 1.9, null, margin: 0.15) with { HeldMargin = 0.2 }] }).Conflicts);
+
+        Assert.Equal(("Si", "min", 1.9, 0.15, 0.2), (conflict.Quantity, conflict.Bound, conflict.Limit, conflict.Margin, conflict.HeldMargin));
+        Assert.Equal(2, conflict.Nearest!.Value, 1e-6);
+    }
+
     [Fact]
     public void Group_WithAGreatestShare_LeavesTheRestToOthers()
     {

@@ -10,7 +10,7 @@ namespace MeltShop.Web.Tests.Api;
 public sealed class TimeLimitAnswerTests(WebApp app) : IClassFixture<WebApp>, IDisposable
 {
     // Pieces of 25 kg: 11 of a and 625 kg of b are found without the worker, and nobody has proven them the cheapest. Pieces of 500 kg: none is too much carbon,
-    // one too little.
+    // one too little. Cut, b = 25.6/0.041 = 624.390244 and a = 275.609756 kg at 0.5 and 0.3 a kilogram cost 394.878049; 11 pieces and 625 kg cost 395.
     [Theory]
     [InlineData("25", true)]
     [InlineData("500", false)]
@@ -24,6 +24,19 @@ public sealed class TimeLimitAnswerTests(WebApp app) : IClassFixture<WebApp>, ID
         Assert.Equal("timeLimit", answer.GetProperty("status").GetString());
         Assert.Equal(isPlanned, answer.GetProperty("lines").EnumerateArray().Any());
         foreach (var figure in new[] { "totalCost", "costPerTonne", "liquidKg" }) Assert.Equal(isPlanned, answer.GetProperty(figure).ValueKind == JsonValueKind.Number);
+        var gap = answer.GetProperty("gapPercent");
+        Assert.Equal(isPlanned, gap.ValueKind is JsonValueKind.Number);
+        if (isPlanned) Assert.Equal(100 * (395 - 394.878049) / 395, gap.GetDouble(), 1e-6);
+        Assert.Equal(isPlanned, answer.GetProperty("uncut").ValueKind is JsonValueKind.Null);
+        if (!isPlanned)
+        {
+            var uncut = answer.GetProperty("uncut");
+            Assert.Equal(394.878049, uncut.GetProperty("totalCost").GetDouble(), 1e-6);
+            Assert.Equal(1000, uncut.GetProperty("liquidKg").GetDouble(), 1e-6);
+            Assert.Equal([275.609756, 624.390244], uncut.GetProperty("lines").EnumerateArray().Select(line => Math.Round(line.GetProperty("kg").GetDouble(), 6)));
+            Assert.Equal(3.0, uncut.GetProperty("analysis").GetProperty("C").GetDouble(), 1e-6);
+        }
+
         // Nothing was proven, so that nothing clashes.
         Assert.Empty(answer.GetProperty("conflicts").EnumerateArray());
     }

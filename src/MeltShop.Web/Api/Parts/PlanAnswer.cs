@@ -21,6 +21,8 @@ internal record PlanAnswer
         Limits = [.. plan.Limits.Select(LimitAnswer.From)];
         Materials = [.. plan.Materials.Select(MaterialAnswer.From)];
         Conflicts = [.. plan.Conflicts.Select(ConflictAnswer.From)];
+        GapPercent = plan.GapPercent;
+        Uncut = plan.Continuous is { } uncut ? UncutAnswer.From(uncut) : null;
     }
 
     [Description("optimal, infeasible or timeLimit.")]
@@ -52,6 +54,12 @@ internal record PlanAnswer
 
     [Description("Where infeasible: an irreducible set of bounds that cannot be met together.")]
     public IReadOnlyList<ConflictAnswer> Conflicts { get; }
+
+    [Description("With timeLimit: a plan might cost less than this one by so many percent, and not by more; null where that is not known and with every other status.")]
+    public double? GapPercent { get; }
+
+    [Description("With timeLimit, where no plan in whole pieces was found: the cheapest as if pieces could be cut. No plan costs less. Null otherwise.")]
+    public UncutAnswer? Uncut { get; }
 
     /// <summary>An analysis as the contract writes it.</summary>
     internal static Dictionary<string, double> Percents(Analysis analysis) => analysis.ToDictionary(p => p.Key.Symbol, p => p.Value);

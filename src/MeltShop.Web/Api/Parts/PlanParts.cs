@@ -11,6 +11,16 @@ internal sealed record LineAnswer(
     public static LineAnswer From(PlanLine line) => new(line.Code, line.Kg, line.Percent);
 }
 
+internal sealed record UncutAnswer(
+    [property: Description("Cost of all that would be weighed in.")] double TotalCost,
+    [property: Description("Liquid mass, what is there already included and what is tapped off first gone, kg.")] double LiquidKg,
+    [property: Description("What would be weighed in.")] IReadOnlyList<LineAnswer> Lines,
+    [property: Description("Expected mass percent by element symbol.")] IReadOnlyDictionary<string, double> Analysis)
+{
+    public static UncutAnswer From(ChargeEvaluation uncut) =>
+        new(uncut.Costs.Total, uncut.LiquidKg, [.. uncut.Lines.Select(LineAnswer.From)], PlanAnswer.Percents(uncut.Analysis));
+}
+
 internal sealed record LimitAnswer(
     [property: Description("The quantity.")] string Quantity,
     [property: Description("Its value in the melt.")] double Value,

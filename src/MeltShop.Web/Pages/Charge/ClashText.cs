@@ -1,6 +1,5 @@
 using MeltShop.Charging.Plans;
 using MeltShop.Metallurgy.Route;
-using MeltShop.Records.Reading.Grades;
 using MeltShop.Web.Components.Limits;
 using Microsoft.Extensions.Localization;
 
@@ -13,9 +12,7 @@ public static class ClashText
     /// <param name="names">Names of quantities.</param>
     /// <param name="clash">What clashes.</param>
     /// <param name="yard">Names of kinds; needed where kinds may clash.</param>
-    /// <param name="window">What the grade says of the quantity, where the bound is of its window: that of a quantity which is not linear holds the margin already.</param>
-    public static string Of(
-        IStringLocalizer<Texts.Charge> text, IStringLocalizer<Texts.Limits> names, Conflict clash, IStringLocalizer<Texts.Yard>? yard = null, WindowView? window = null)
+    public static string Of(IStringLocalizer<Texts.Charge> text, IStringLocalizer<Texts.Limits> names, Conflict clash, IStringLocalizer<Texts.Yard>? yard = null)
     {
         ArgumentNullException.ThrowIfNull(text);
         ArgumentNullException.ThrowIfNull(clash);
@@ -32,23 +29,18 @@ public static class ClashText
         }
 
         double? Told(double? row) => row is { } number ? WindowQuantity.Told(clash.Quantity, number) : null;
-        var name = QuantityText.Name(names, clash.Quantity);
-        var limit = QuantityText.Show(clash.Quantity, Told(clash.Limit) ?? 0);
-        var bound = text[clash.Bound == "min" ? "Least" : "Most"].Value;
-        if (window is { Margin: > 0 and var margin } && WindowQuantity.Find(clash.Quantity) is { Line: null } && (clash.Bound == "min" ? window.Least : window.Most) is { } whole)
+        var isLeast = clash.Bound == "min";
+        var (name, bound) = (QuantityText.Name(names, clash.Quantity), text[isLeast ? "Least" : "Most"].Value);
+        var whole = (Told(clash.Limit) ?? 0) + (isLeast ? -clash.HeldMargin : clash.HeldMargin);
+        var asked = QuantityText.Show(clash.Quantity, whole);
+        var margin = QuantityText.Difference(clash.Quantity, clash.Margin + clash.HeldMargin);
+        var nearest = clash.Nearest is { } reached ? QuantityText.Show(clash.Quantity, Told(reached)!.Value, Told(clash.Limit), whole) : null;
+        return (clash.Margin + clash.HeldMargin > 0, nearest) switch
         {
-            var asked = QuantityText.Show(clash.Quantity, whole);
-            var inside = QuantityText.Show(clash.Quantity, margin);
-            return clash.Nearest is { } reached
-                ? text["ClashWithMargin", name, bound, asked, inside, QuantityText.Show(clash.Quantity, Told(reached)!.Value, Told(clash.Limit))]
-                : text["ClashWithMarginUnknown", name, bound, asked, inside];
-        }
-
-        return clash.Nearest is { } nearest
-            ? text[IsInside(clash, nearest) ? "ClashMargin" : "Clash", name, bound, limit, QuantityText.Show(clash.Quantity, Told(nearest)!.Value, Told(clash.Limit))]
-            : text["ClashUnknown", name, bound, limit];
+            (true, not null) => text["ClashWithMargin", name, bound, asked, margin, nearest],
+            (true, null) => text["ClashWithMarginUnknown", name, bound, asked, margin],
+            (false, not null) => text["Clash", name, bound, asked, nearest],
+            _ => text["ClashUnknown", name, bound, asked],
+        };
     }
-
-    // What is reached lies within the limit: only the margin to it is not kept.
-    private static bool IsInside(Conflict clash, double nearest) => clash.Bound == "min" ? nearest >= clash.Limit : nearest <= clash.Limit;
 }

@@ -1,4 +1,3 @@
-using MeltShop.Charging.Plans;
 using MeltShop.Operations.Charging;
 using Microsoft.AspNetCore.Components;
 
@@ -21,10 +20,5 @@ public sealed partial class HandNews
     [Parameter]
     public double? CheapestCost { get; set; }
 
-    private string NameOf(Miss miss) => miss.Kind switch
-    {
-        MissKind.GroupKg or MissKind.GroupPercent => KindText.Of(miss.Name, Text, YardText),
-        MissKind.Volume => Text["Room." + miss.Name],
-        _ => Names.GetValueOrDefault(miss.Name, miss.Name),
-    };
+    private string NameOf(string code) => Names.GetValueOrDefault(code, code);
 }

@@ -12,8 +12,7 @@ public sealed record LimitRow(LimitOutcome Outcome, TargetRow? Row)
 
     public double? Aim => (Row is { IsCurved: true } curved ? curved.Window?.Aim : Row?.Bounds.Aim) is { } aim && !(aim < Outcome.Min) && !(aim > Outcome.Max) ? aim : null;
 
-    /// <summary>A curved quantity's bounds hold it already.</summary>
-    public double Margin => Row?.Margin ?? 0;
+    public double Margin => Row?.WindowMargin ?? 0;
 
     public int Decimals => DecimalsOf(Quantity);
 
@@ -23,6 +22,6 @@ public sealed record LimitRow(LimitOutcome Outcome, TargetRow? Row)
     public static IReadOnlyList<LimitRow> Of(PlannedCharge planned, IReadOnlyList<TargetRow> rows)
     {
         ArgumentNullException.ThrowIfNull(planned);
-        return [.. planned.Plan.Told().Select(outcome => new LimitRow(outcome, rows.FirstOrDefault(row => row.Name == outcome.Quantity)))];
+        return [.. planned.Plan.Told(planned.Problem.Limits).Select(outcome => new LimitRow(outcome, rows.FirstOrDefault(row => row.Name == outcome.Quantity)))];
     }
 }

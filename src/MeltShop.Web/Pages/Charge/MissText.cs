@@ -7,27 +7,40 @@ using Microsoft.Extensions.Localization;
 namespace MeltShop.Web.Pages.Charge;
 
 /// <summary>What a charge misses, in words: the same for one that was changed by hand and for the rest of one that is being weighed in.</summary>
-public static class MissText
+public sealed class MissText(IStringLocalizer<Texts.Charge> text, IStringLocalizer<Texts.Limits> limits, IStringLocalizer<Texts.Yard> yard)
 {
-    /// <param name="text">The texts.</param>
     /// <param name="miss">What is missed.</param>
-    /// <param name="name">What people call it; the miss names it by its code.</param>
-    public static string Of(IStringLocalizer<Texts.Charge> text, Miss miss, string name)
+    /// <param name="materialOf">What people call a material; the miss names it by its code.</param>
+    public string Of(Miss miss, Func<string, string> materialOf)
     {
-        ArgumentNullException.ThrowIfNull(text);
         ArgumentNullException.ThrowIfNull(miss);
-        return text[$"Miss.{miss.Kind}.{(miss.IsMax ? "Most" : "Least")}", name, Show(miss, miss.Value, miss.Asked), Show(miss, miss.Asked, miss.Value), By(miss)];
+        ArgumentNullException.ThrowIfNull(materialOf);
+        var side = miss.IsMax ? "Most" : "Least";
+        if (miss.Kind is MissKind.Quantity) return OfQuantity(miss, side);
+        var name = miss.Kind switch
+        {
+            MissKind.GroupKg or MissKind.GroupPercent => KindText.Of(miss.Name, text, yard),
+            MissKind.Volume => text["Room." + miss.Name].Value,
+            _ => materialOf(miss.Name),
+        };
+        return text[$"Miss.{miss.Kind}.{side}", name, Show(miss, miss.Value, miss.Asked), Show(miss, miss.Asked, miss.Value)];
     }
 
-    /// <summary>How far off: of a quantity in its own unit, which a row need not be.</summary>
-    private static string By(Miss miss) => miss.Kind is MissKind.Quantity
-        ? QuantityText.Difference(miss.Name, Math.Abs(WindowQuantity.Told(miss.Name, miss.Value) - WindowQuantity.Told(miss.Name, miss.Asked)))
-        : Show(miss, miss.By, 0);
+    /// <summary>People know the limit, and margin and scatter apart from it: what is inside, and not by these, is said to be so.</summary>
+    private string OfQuantity(Miss miss, string side)
+    {
+        var outward = miss.IsMax ? 1 : -1;
+        double Told(double row) => WindowQuantity.Told(miss.Name, row);
+        var (value, kept, limit) = (Told(miss.Value), Told(miss.Asked), Told(miss.Asked + (outward * miss.Inward)) + (outward * miss.HeldMargin));
+        var (name, by) = (QuantityText.Name(limits, miss.Name), outward * (value - limit));
+        return by > 0
+            ? text[$"Miss.Quantity.{side}", name, QuantityText.Show(miss.Name, value, limit), QuantityText.Show(miss.Name, limit, value), QuantityText.Difference(miss.Name, by)]
+            : text[$"Miss.Margin.{side}", name, QuantityText.Show(miss.Name, value, limit, kept), QuantityText.Show(miss.Name, limit, value), QuantityText.Difference(miss.Name, Math.Abs(limit - kept))];
+    }
 
     /// <summary>One number of it with its unit, with as many decimals as it takes to tell it from the other.</summary>
     private static string Show(Miss miss, double number, double other) => miss.Kind switch
     {
-        MissKind.Quantity => QuantityText.Show(miss.Name, WindowQuantity.Told(miss.Name, number), WindowQuantity.Told(miss.Name, other)),
         MissKind.MaterialPercent or MissKind.GroupPercent => NumberText.ShowBeside(number, 1, other) + " %",
         MissKind.Volume => NumberText.ShowBeside(number, 2, other) + " m³",
         _ => MassText.ShowBeside(number, other),

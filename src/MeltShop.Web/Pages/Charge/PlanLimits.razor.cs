@@ -83,10 +83,11 @@ public sealed partial class PlanLimits
     private string Asked(string quantity, IReadOnlyList<QuantityLimit> limits)
     {
         double? Told(double? row) => row is { } number ? WindowQuantity.Told(quantity, number) : null;
-        var margin = limits.Max(limit => limit.Margin);
+        var held = limits.Max(limit => limit.HeldMargin);
+        var margin = held + limits.Max(limit => limit.Margin);
         return string.Join(" · ", new[]
         {
-            Bounds(quantity, Told(limits.Max(limit => limit.Min)), Told(limits.Min(limit => limit.Max))),
+            Bounds(quantity, Told(limits.Max(limit => limit.Min)) - held, Told(limits.Min(limit => limit.Max)) + held),
             margin > 0 ? $"{Text["Margin"]} {QuantityText.Difference(quantity, margin)}" : null,
         }.OfType<string>());
     }

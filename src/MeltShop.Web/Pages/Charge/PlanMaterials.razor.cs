@@ -1,6 +1,7 @@
 using MeltShop.Charging.Plans;
 using MeltShop.Records.Reading.Charge;
 using MeltShop.Web.Components.Fields;
+using MeltShop.Web.Components.Limits;
 using Microsoft.AspNetCore.Components;
 
 namespace MeltShop.Web.Pages.Charge;
@@ -82,7 +83,7 @@ public sealed partial class PlanMaterials
         Planned.Plan, Planned.Problem.Heel.Kg, row.Material.Code, [MissKind.Stock, MissKind.MaterialKg, MissKind.MaterialPercent], Currency, Text);
 
     private string Pressures(MaterialRow row) =>
-        string.Join(", ", row.KeptOutBy.Select(pressure => $"{pressure.Quantity} {PriceText.Show(pressure.PerTonne, Currency, 0)}"));
+        string.Join(", ", row.KeptOutBy.Select(pressure => $"{QuantityText.Name(LimitText, pressure.Quantity)} {PriceText.Show(pressure.PerTonne, Currency, 0)}"));
 
     /// <summary>One material in pieces is enough: then no material of the plan has a price that could be said.</summary>
     private bool HasPieces => Planned.Problem.Materials.Any(material => material.PieceKg is not null);

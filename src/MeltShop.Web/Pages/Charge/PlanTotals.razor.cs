@@ -1,4 +1,5 @@
 using MeltShop.Charging.Plans;
+using MeltShop.Operations.Charging;
 using MeltShop.Web.Components.Fields;
 using Microsoft.AspNetCore.Components;
 
@@ -26,5 +27,5 @@ public sealed partial class PlanTotals
         ? Text[Plan.Costs is { UseUpBonus: 0, Nearness: 0 } ? "AtMostCheaper" : "AtMostBetter", NumberText.Show(Math.Ceiling(100 * gap) / 100, 2)].Value : null;
 
     /// <summary>Inside on average, and not surely so: no plan is called inside a limit that its own numbers put in doubt.</summary>
-    private IReadOnlyList<string> TooClose => [.. Plan.Limits.Where(limit => limit.IsTooCloseToTell()).Select(limit => limit.Quantity).Distinct()];
+    private IReadOnlyList<string> TooClose => [.. Plan.Told(Planned.Problem.Limits).Where(limit => limit.IsTooCloseToTell()).Select(limit => limit.Quantity)];
 }

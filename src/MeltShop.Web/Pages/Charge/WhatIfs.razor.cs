@@ -6,7 +6,9 @@ using MeltShop.Charging.WhatIf;
 using MeltShop.Charging;
 using MeltShop.Operations.Charging;
 using MeltShop.Records.Reading.Charge;
+using MeltShop.Records.Yard;
 using MeltShop.Web.Components.Fields;
+using MeltShop.Web.Components.Limits;
 using Microsoft.AspNetCore.Components;
 
 namespace MeltShop.Web.Pages.Charge;
@@ -16,6 +18,7 @@ public sealed partial class WhatIfs : IDisposable
 {
     private readonly EntryForm draining = new();
     private readonly QuantityEntry worth;
+    private readonly TextEntry scarce = new EntryForm().Choice("runsOut");
     private Request<JointProbability> joint = null!;
     private Request<RunOut> runOut = null!;
     private Request<WhatToBuy> buying = null!;
@@ -40,7 +43,18 @@ public sealed partial class WhatIfs : IDisposable
     [Inject]
     private ILogger<WhatIfs> Log { get; set; } = null!;
 
-    private string? Cheapest => Planned.IsReached ? RunningOut.CheapestUsed(Planned.Problem, Planned.Plan) : null;
+    /// <summary>The cheapest scrap of the plan; where it holds none, the cheapest of all.</summary>
+    private string? Cheapest => !Planned.IsReached ? null
+        : RunningOut.CheapestUsed(Planned.Problem with { Materials = [.. Planned.Problem.Materials.Where(IsScrap)] }, Planned.Plan) ?? RunningOut.CheapestUsed(Planned.Problem, Planned.Plan);
+
+    /// <summary>What is asked to run out: what was chosen as long as it is in the plan.</summary>
+    private string? Scarce => Planned.IsReached && Planned.Plan.Lines.Any(line => line.Code == scarce.Value) ? scarce.Value : Cheapest;
+
+    private IEnumerable<Choice> InPlan => Planned.Plan.Lines.Select(line => new Choice(line.Code, NameOf(line.Code)));
+
+    private string CheapestWords(string code) => Text[IsScrap(Planned.Problem.Materials.Single(material => material.Code == code)) ? "RunsOutScrap" : "RunsOutCheapest", NameOf(code)];
+
+    private bool IsScrap(ChargeMaterial material) => View.Materials.Any(item => item.Code == material.Code && item.Kind is (MaterialKind.SteelScrap or MaterialKind.CastScrap));
 
     public void Dispose()
     {
@@ -82,8 +96,15 @@ public sealed partial class WhatIfs : IDisposable
     private string JointWords(JointProbability often) => string.Join(" ", (IEnumerable<string>)
     [
         Text["Joint", NumberText.Show(100 * often.All, 1), NumberText.Show(often.Draws), NumberText.Show(100 * often.StandardError, 1)].Value,
-        .. Planned.Problem.Limits.Zip(often.Each).Where(limit => limit.Second < 1).Select(limit => Text["JointEach", limit.First.Quantity.Name, NumberText.Show(100 * limit.Second, 1)].Value),
+        .. Planned.Problem.Limits.Zip(often.Each).Where(limit => limit.Second < 1).Select(limit => Text["JointEach", BoundOf(limit.First), NumberText.Show(100 * limit.Second, 1)].Value),
     ]);
+
+    /// <summary>A curve has a row for each of its bounds.</summary>
+    private string BoundOf(QuantityLimit limit)
+    {
+        var name = QuantityText.Name(LimitText, limit.Quantity.Name);
+        return Planned.Problem.Limits.Count(other => other.Quantity.Name == limit.Quantity.Name) == 1 ? name : $"{name}, {Text[limit.Max is null ? "Least" : "Most"]}";
+    }
 
     /// <summary>A search that came to no end proves neither a cost nor that there is no charge.</summary>
     private string RunOutWords(RunOut without) => without switch

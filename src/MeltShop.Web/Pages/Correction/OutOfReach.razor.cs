@@ -1,7 +1,5 @@
 using MeltShop.Charging.Plans;
 using MeltShop.Operations.Correcting;
-using MeltShop.Records.Grades;
-using MeltShop.Records.Reading.Grades;
 using MeltShop.Web.Components.Fields;
 using Microsoft.AspNetCore.Components;
 
@@ -19,12 +17,6 @@ public sealed partial class OutOfReach
 
     [Parameter, EditorRequired]
     public Func<string, string> NameOf { get; set; } = null!;
-
-    /// <summary>The grade of the heat.</summary>
-    [Parameter, EditorRequired]
-    public GradeView Grade { get; set; } = null!;
-
-    private WindowView? Window(Conflict clash) => Grade.At(WindowStage.Furnace).FirstOrDefault(window => window.Quantity == clash.Quantity);
 
     private string Minutes(OutOfReachWay way) => way.Minutes is { } minutes ? Text["WayMinutes", NumberText.Show(minutes, 1)] : Text["WayMinutesUnknown"];
 

@@ -29,5 +29,5 @@ public sealed partial class RestNews
 
     private static string Key(Miss miss) => miss.Kind is MissKind.LiquidKg ? "liquid" : miss.Name;
 
-    private string NameOf(Miss miss) => Yard.FirstOrDefault(item => item.Code == miss.Name)?.Name ?? miss.Name;
+    private string NameOf(string code) => Yard.FirstOrDefault(item => item.Code == code)?.Name ?? code;
 }

@@ -80,7 +80,9 @@ public sealed class BadInputTests : ChargeTest
     {
         await Forget("copper");
 
-        Assert.Contains("no analysis: it cannot be planned; enter one in the yard", OpenPlanned().Find("[data-material=copper]").TextContent, StringComparison.Ordinal);
+        var row = OpenPlanned().Find("[data-material=copper]");
+        Assert.Contains("no analysis: it cannot be planned; enter one in the yard", row.TextContent, StringComparison.Ordinal);
+        Assert.Equal($"/yard/{MaterialIds["copper"]}", row.QuerySelector("a")!.GetAttribute("href"));
     }
 
     [Fact]

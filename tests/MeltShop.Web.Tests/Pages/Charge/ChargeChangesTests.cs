@@ -64,7 +64,7 @@ public sealed class ChargeChangesTests : ChargeTest
         Type(page, "limits.Si.most", "0.1");
         page.WaitForState(() => page.FindAll("[data-testid=infeasible]").Count > 0, Patience);
 
-        Assert.Matches(@"Si: most 0.10 % is asked; 0\.[0-9]+ % is the nearest", page.Find("[data-clash=Si]").TextContent);
+        Assert.Matches(@"Si: most 0.10 % and a margin of 0.02 % to it are asked; 0\.[0-9]+ % is the nearest", page.Find("[data-clash=Si]").TextContent);
         Assert.NotNull(page.Find("[data-limit=Si][data-clashes=true]"));
 
         Assert.Empty(page.FindAll("[data-testid=in-plan]"));

@@ -70,7 +70,7 @@ public sealed class WhyTests : ChargeTest
         Press(page, "How often do all limits hold?");
         page.WaitForState(() => page.FindAll("[data-testid=joint]").Count > 0, Patience);
 
-        Assert.Matches(@"kept in [0-9.]+ % of the heats \(20000 heats drawn", page.Find("[data-testid=joint]").TextContent);
+        Assert.Matches(@"kept in [0-9.]+ % of the heats \(20000 heats drawn.*Mn: [0-9.]+ %\.", page.Find("[data-testid=joint]").TextContent);
     }
 
     [Fact]
@@ -88,6 +88,23 @@ public sealed class WhyTests : ChargeTest
         Press(page, "What if Test steel runs out?");
         var costs = Regex.Match(page.WaitForElement("[data-testid=run-out] p", Patience).TextContent, @"^Without Test steel the charge costs ([0-9.]+) EUR more\.$");
         Assert.Equal(Number(Regex.Match(steelKg, "[0-9.]+")) * 0.04, Number(costs.Groups[1]), 0.05);
+    }
+
+    /// <summary>Returns at 150 EUR are the cheapest of all, and no scrap.</summary>
+    [Fact]
+    public async Task Material_ThatRunsOut_IsTheCheapestScrapOrTheChosenOne()
+    {
+        await Add("returns", MaterialKind.Returns, 150, 97, new("C", 3.6), new("Si", 1.5), new("Mn", 0.2));
+        var page = OpenWhy();
+        page.WaitForAssertion(() => Assert.Contains("the cheapest scrap: Test ", Field(page, "runsOut").TextContent, StringComparison.Ordinal), Patience);
+        Change(page, "Test steel");
+        page.WaitForElement("[data-field=\"materials.steel.minKg\"] input", Patience).Change("300");
+        page.WaitForState(() => page.FindAll("button").Any(button => button.TextContent == "What if Test steel runs out?"), Patience);
+        Assert.Contains("returns", InPlan(page));
+
+        Field(page, "runsOut").QuerySelector("select")!.Change("returns");
+        Press(page, "What if Test returns runs out?");
+        Assert.StartsWith("Without Test returns the charge costs ", page.WaitForElement("[data-testid=run-out] p", Patience).TextContent, StringComparison.Ordinal);
     }
 
     [Fact]

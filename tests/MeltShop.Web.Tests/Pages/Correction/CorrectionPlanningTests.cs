@@ -142,7 +142,7 @@ public sealed class CorrectionPlanningTests : HeatTest
 
         var choice = new CorrectionChoice(1450, LeftOut: ["steel", "copper"]);
         var barred = CorrectionProposal.For(facts, choice, CorrectionQuestion.Build(facts, choice).Problem!, Cancellation);
-        var words = Render<OutOfReach>(p => p.Add(o => o.Plan, barred.Plan.Plan).Add(o => o.Ways, new([], [])).Add(o => o.Grade, facts.View.Grade).Add(o => o.NameOf, code => code));
+        var words = Render<OutOfReach>(p => p.Add(o => o.Plan, barred.Plan.Plan).Add(o => o.Ways, new([], [])).Add(o => o.NameOf, code => code));
         Assert.Contains("0.97 and a margin of 0.02 to it are asked; ", words.Find("[data-clash=Sc]").TextContent, StringComparison.Ordinal);
     }
 
