@@ -62,10 +62,14 @@ public sealed record LimitOutcome(string Quantity, double Value, double? Min, do
     /// Whether the value is inside and a heat of it may well not be: more than <see cref="MostOutside"/> of them end beyond one of the bounds. A plan of that
     /// much confidence is never so.
     /// </summary>
-    public bool IsTooCloseToTell() => Outside() is var (below, above) && Math.Max(below, above) > MostOutside + 1e-6;
+    public bool IsTooCloseToTell() =>
+        !(Value < Min - Tolerance) && !(Value > Max + Tolerance) && Outside() is var (below, above) && Math.Max(below, above) > MostOutside + Tolerance;
 
     /// <summary>Share of heats beyond a bound from which on a plan is not called inside it: one in twenty (a usual level of significance, no source).</summary>
     public const double MostOutside = 0.05;
+
+    /// <summary>What solving leaves over of a value that sits on its bound.</summary>
+    private const double Tolerance = 1e-6;
 
     private double Beyond(double? distance) => StandardDeviation > 0 && distance is { } away ? Normal.Cumulative(away / StandardDeviation) : 0;
 }

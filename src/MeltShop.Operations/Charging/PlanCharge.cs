@@ -43,6 +43,9 @@ public sealed class PlanCharge(Recorder recorder, TimeProvider time, ChargePage 
     /// <summary>Who may keep a charge that misses what was asked, knowing that it does.</summary>
     public static IReadOnlyList<string> MayMiss { get; } = [Role.Metallurgist, Role.Supervisor];
 
+    /// <summary>What solving leaves over of a charge that fills its furnace.</summary>
+    private const double Room = 1e-6;
+
     protected override void Check(Command command, FieldCheck fields) => fields.Check(command.Choice);
 
     protected override async Task<Command> Ready(Command command, CancellationToken cancellation)
@@ -52,6 +55,9 @@ public sealed class PlanCharge(Recorder recorder, TimeProvider time, ChargePage 
         if (problem is not null && command.Choice.ByHand is { } masses)
         {
             var made = HandCharge.Of(problem, masses);
+            var capacity = data.Furnaces.Single(furnace => furnace.Id == command.Choice.FurnaceId).CapacityKg;
+            // Nobody may answer for metal that has no room.
+            if (made.Checked.LiquidKg > capacity * (1 + Room)) findings = [new("byHand", "furnace.overfilled", made.Checked.LiquidKg, capacity)];
             return command with { Solution = new Solution(data, problem, made.AsPlan, findings) { Misses = made.Checked.Misses.Count } };
         }
 

@@ -60,6 +60,7 @@ public sealed class ChargeChangesTests(Chromium chromium, RunningApp app)
 
         await page.Locator("button", new() { HasText = "Back to what the grade says" }).TapAsync();
         await Assertions.Expect(page.Locator("[data-testid=infeasible]")).ToHaveCountAsync(0);
+        await Assertions.Expect(page.Locator(".limit-row[data-limit=Si][data-binding]")).ToBeVisibleAsync();
         Assert.Equal(before, await PlanAsync(page));
     }
 

@@ -24,6 +24,14 @@ public class OutsideTests
         Assert.Equal(least.Outside().Below, most.Outside().Above, 1e-12);
     }
 
+    // A charge made by hand may be outside: that is no doubt.
+    [Theory]
+    [InlineData(3.49, false)]
+    [InlineData(3.5 - 1e-9, true)]
+    [InlineData(3.8 + 1e-9, true)]
+    [InlineData(3.81, false)]
+    public void Value_OutsideItsBounds_IsNotTooCloseToTell(double value, bool isTooClose) => Assert.Equal(isTooClose, Outcome(value, 3.5, 3.8).IsTooCloseToTell());
+
     [Fact]
     public void Value_OfNoKnownScatter_IsTakenAsItIs()
     {

@@ -1,4 +1,5 @@
 using System.Globalization;
+using MeltShop.Metallurgy;
 using MeltShop.Operations.Charging;
 using MeltShop.Records.Reading.Charge;
 using MeltShop.Records.Reading.Grades;
@@ -114,6 +115,10 @@ public sealed class ChargeDraft
                 ByHand = ByHand?.Choice(),
             }
             : null;
+
+    /// <summary>What keeps it from being a choice once furnace and grade are chosen: an empty field that is needed says nothing by itself.</summary>
+    public IReadOnlyList<Finding> Standing(ChargeView view) =>
+        FurnaceIn(view) is null || GradeIn(view) is null ? [] : [.. Fields.Select(field => field.Standing).OfType<Finding>()];
 
     private IEnumerable<FieldEntry> Fields =>
     [

@@ -153,7 +153,7 @@ public sealed partial class ChargePlanning
         _ = Say();
         if (View is not { } view || Leaving.IsCancellationRequested) return;
         var choice = draft.Choice(view);
-        var (problem, findings) = choice is null ? (null, []) : ChargeQuestion.Build(view, choice);
+        var (problem, findings) = choice is null ? (null, draft.Standing(view)) : ChargeQuestion.Build(view, choice);
         draft.Form.Find(findings);
         if (problem is null)
         {

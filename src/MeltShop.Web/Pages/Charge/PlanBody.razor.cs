@@ -41,6 +41,18 @@ public sealed partial class PlanBody
     [Parameter]
     public EventCallback Answered { get; set; }
 
+    private enum Part
+    {
+        Materials,
+        Rooms,
+        Limits,
+        WhatIfs,
+    }
+
+    /// <summary>Where there is no charge, what has to be loosened comes first. Each part keeps what is open in it when it moves.</summary>
+    private IReadOnlyList<Part> Parts => Planned.IsImpossible && Draft.ByHand is null
+        ? [Part.Limits, Part.WhatIfs, Part.Materials] : [Part.Materials, Part.Rooms, Part.Limits, Part.WhatIfs];
+
     private IReadOnlyDictionary<string, string> Names => View.Materials.ToDictionary(item => item.Code, item => item.Name);
 
     private Task Make()

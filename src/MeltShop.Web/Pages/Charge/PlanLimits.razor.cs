@@ -61,6 +61,11 @@ public sealed partial class PlanLimits
     private HashSet<string> Offered =>
         Grade is { } grade ? [.. AddedLimits.Derived(grade, Draft.IsPoured ? ChargeTarget.Poured : ChargeTarget.Furnace).Select(quantity => quantity.Name)] : [];
 
+    /// <summary>Each quantity once, with where the plan sits on it where there is a plan.</summary>
+    private IEnumerable<(string Name, LimitRow? Row, IReadOnlyList<QuantityLimit> Limits)> Limits => Planned.IsReached
+        ? LimitRow.Of(Planned, Rows).Select(row => (row.Quantity, (LimitRow?)row, (IReadOnlyList<QuantityLimit>)[]))
+        : Planned.Problem.Limits.GroupBy(limit => limit.Quantity.Name).Select(same => (same.Key, (LimitRow?)null, (IReadOnlyList<QuantityLimit>)[.. same]));
+
     private bool Clashes(string quantity) => Planned.Plan.Conflicts.Any(clash => clash.Quantity == quantity);
 
     private TargetRow? RowOf(string quantity) => Rows.FirstOrDefault(row => row.Name == quantity && !row.IsAdded);

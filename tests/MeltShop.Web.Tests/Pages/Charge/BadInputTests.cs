@@ -10,6 +10,7 @@ public sealed class BadInputTests : ChargeTest
 {
     [Theory]
     [InlineData("heelKg", "3200", "heel.overCapacity")]
+    [InlineData("meltKg", "", "number.missing")]
     [InlineData("meltToleranceKg", "5", "furnace.noRoom")] // 3000 kg are wanted, and the furnace holds 3000
     [InlineData("groups.PigIron.minPercent", "101", "number.tooLarge")]
     [InlineData("groups.Returns.minKg", "100", "group.empty")]
@@ -20,7 +21,7 @@ public sealed class BadInputTests : ChargeTest
         Type(page, path, typed);
 
         page.WaitForAssertion(() => Assert.Equal(code, Error(page, at ?? path)), Patience);
-        Assert.Equal(typed, Field(page, path).QuerySelector("input")!.GetAttribute("value"));
+        Assert.Equal(typed, Field(page, path).QuerySelector("input")!.GetAttribute("value") ?? "");
         Assert.Equal("false", page.Find("[data-testid=plan-age]").GetAttribute("data-current"));
     }
 

@@ -67,6 +67,9 @@ public sealed class ChargeChangesTests : ChargeTest
         Assert.Matches(@"Si: most 0.10 % and a margin of 0.02 % to it are asked; 0\.[0-9]+ % is the nearest", page.Find("[data-clash=Si]").TextContent);
         Assert.NotNull(page.Find("[data-limit=Si][data-clashes=true]"));
 
+        // What has to be loosened stands before the materials, and is still open.
+        Assert.Contains("limits", page.FindAll("section.limits, section.materials")[0].ClassName, StringComparison.Ordinal);
+        Assert.NotNull(page.Find("[data-limit=Si] [data-testid=limit-choices]"));
         Assert.Empty(page.FindAll("[data-testid=in-plan]"));
         Assert.Empty(page.FindAll("[data-testid=totals]"));
         Assert.DoesNotContain(page.FindAll("button"), button => button.TextContent == "Start the heat");

@@ -49,6 +49,21 @@ public sealed class HandTests : ChargeTest
         Assert.Empty(page.FindAll("[data-testid=kept]"));
     }
 
+    /// <summary>For nobody: a metallurgist may answer for what a charge misses, and not for metal that has no room.</summary>
+    [Fact]
+    public void Charge_MadeByHandThatOverfillsTheFurnace_IsKeptForNobodyAndIsNotTooCloseToTell()
+    {
+        var page = Made(role: Role.Metallurgist);
+        Type(page, "byHand.pig", "4000");
+        page.WaitForState(() => page.FindAll("[data-missed=LiquidKg]").Count > 0, Patience);
+        Assert.Equal("high", page.Find("[data-limit=C] .limit").GetAttribute("data-verdict"));
+        Assert.Empty(page.FindAll("[data-testid=too-close]"));
+        Press(page, "Keep the plan");
+
+        Assert.Matches("This charge makes 4[0-9]{3} kg of liquid, heel included; the furnace holds 3000 kg", page.WaitForElement("[data-code=\"furnace.overfilled\"]", Patience).TextContent);
+        Assert.Empty(page.FindAll("[data-testid=kept]"));
+    }
+
     [Fact]
     public void Mass_MistypedByHand_IsToldAtItsFieldAndNothingIsLost()
     {
