@@ -57,6 +57,7 @@ public static class ChargeOptimiser
             LeastLiquidKg = problem.MeltKg,
             MostLiquidKg = problem.MeltKg + problem.MeltToleranceKg,
             WantedKg = problem.MeltKg,
+            CapacityKg = problem.CapacityKg ?? double.PositiveInfinity,
             ScaleKg = Melt.Scale(problem.MeltKg + problem.MeltToleranceKg),
             Deviations = problem.ConfidencePercent > 50 ? Normal.Quantile(problem.ConfidencePercent / 100) : 0,
         };

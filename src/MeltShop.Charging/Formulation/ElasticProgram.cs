@@ -1,8 +1,8 @@
 namespace MeltShop.Charging.Formulation;
 
 /// <summary>
-/// The program of a melt in which every row may be missed, at a price: the harm. What is weighed in, the stock and whole pieces stay as
-/// they are. The unit of harm is one percent of the melt in mass.
+/// The program of a melt in which every row may be missed, at a price: the harm. What is weighed in, the stock, whole pieces and what the furnace
+/// holds stay as they are. The unit of harm is one percent of the melt in mass.
 /// </summary>
 internal static class ElasticProgram
 {
@@ -27,7 +27,10 @@ internal static class ElasticProgram
             if (double.IsFinite(row.Most)) program = program.With(new Column($"too much: {row.Name}", harm, 0, double.PositiveInfinity), (i, -1));
         }
 
-        return program;
+        var melt = formulation.Melt;
+        if (!double.IsFinite(melt.CapacityKg)) return program;
+        var most = Math.Max(melt.CapacityKg, melt.LiquidKg([.. melt.Columns.Select(c => c.WeighedKg)]));
+        return program.With(new Row("what the furnace holds", formulation.Liquid, double.NegativeInfinity, (most - melt.Start.Kg) / melt.ScaleKg));
     }
 
     /// <summary>A compulsory mass may be missed too; what is weighed in already may not.</summary>

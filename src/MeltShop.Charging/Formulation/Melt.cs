@@ -29,6 +29,9 @@ internal sealed record Melt
     /// <summary>The liquid mass that the caller named; null where he named none.</summary>
     public double? WantedKg { get; init; }
 
+    /// <summary>What the furnace holds, kg.</summary>
+    public double CapacityKg { get; init; } = double.PositiveInfinity;
+
     public double MostWeighedKg { get; init; } = double.PositiveInfinity;
 
     /// <summary>Number of standard deviations that each bound keeps away.</summary>

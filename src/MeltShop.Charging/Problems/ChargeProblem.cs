@@ -11,6 +11,12 @@ public sealed record ChargeProblem
     /// <summary>How much more liquid is acceptable, kg.</summary>
     public double MeltToleranceKg { get; init; }
 
+    /// <summary>
+    /// All that the furnace holds, kg: where the limits cannot be kept, a charge that does the least harm never goes beyond it, and where what is weighed in
+    /// already does, nothing more goes in. Null where nobody said.
+    /// </summary>
+    public double? CapacityKg { get; init; }
+
     /// <summary>What is already in the furnace; <see cref="Metal.None"/> where it is empty.</summary>
     public Metal Heel { get; init; } = Metal.None;
 

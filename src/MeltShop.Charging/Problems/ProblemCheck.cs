@@ -12,6 +12,7 @@ internal static class ProblemCheck
             throw new ArgumentException($"No material of the problem is called {stranger}.", nameof(problem));
 
         foreach (var (code, kg) in problem.WeighedKg) NotNegative(kg, $"weighed {code}");
+        if (problem.CapacityKg is { } capacity) Positive(capacity, "capacity of the furnace");
         NotNegative(problem.SlagCostPerTonne, "cost of slag");
         NotNegative(problem.EnergyPricePerKWh, "price of energy");
         foreach (var material in problem.Materials)

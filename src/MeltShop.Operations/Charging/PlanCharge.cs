@@ -57,7 +57,7 @@ public sealed class PlanCharge(Recorder recorder, TimeProvider time, ChargePage 
             var made = HandCharge.Of(problem, masses);
             var capacity = data.Furnaces.Single(furnace => furnace.Id == command.Choice.FurnaceId).CapacityKg;
             // Nobody may answer for metal that has no room.
-            if (made.Checked.LiquidKg > capacity * (1 + Room)) findings = [new("byHand", "furnace.overfilled", made.Checked.LiquidKg, capacity)];
+            if (made.Checked.LiquidKg > capacity * (1 + Room)) findings = [new("byHand", "furnace.overfilled", Math.Ceiling(made.Checked.LiquidKg), capacity)];
             return command with { Solution = new Solution(data, problem, made.AsPlan, findings) { Misses = made.Checked.Misses.Count } };
         }
 

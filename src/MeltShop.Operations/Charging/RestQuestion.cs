@@ -88,6 +88,7 @@ public static class RestQuestion
         double? capacityKg) => asked with
     {
         MeltToleranceKg = Math.Max(asked.MeltToleranceKg, Math.Min(asked.MeltKg * NearPercent / 100, capacityKg - asked.MeltKg ?? double.PositiveInfinity)),
+        CapacityKg = capacityKg,
         WeighedKg = weighed,
         Materials =
         [

@@ -57,6 +57,22 @@ public class ReplanTests
         Assert.Equal("c", Assert.Single(rest.ToGo).Code);
     }
 
+    // 900 kg of a: 180 kg of c bring 1.5 % into 1080 kg, and silicon off its window is a hundred times the harm. A furnace of 1050 kg takes 150 kg: 1500/1050 = 1.428571 %.
+    // One of 800 kg holds too much already.
+    [Theory]
+    [InlineData(null, 180, 1.5)]
+    [InlineData(1050.0, 150, 1.428571)]
+    [InlineData(800.0, 0, 1)]
+    public void LeastHarm_NeverGoesBeyondWhatTheFurnaceHolds(double? capacityKg, double ofC, double silicon)
+    {
+        var problem = Problem(("a", 900));
+        var rest = Of(problem with { Limits = [problem.Limits[0] with { HarmWeight = 100 }], CapacityKg = capacityKg });
+
+        Assert.Equal(ofC, rest.ToGo.Sum(l => l.ToGoKg), 1e-3);
+        Assert.Equal(silicon, rest.Charge!.Limits[0].Value, 1e-5);
+        Assert.Equal(900 + ofC, rest.Charge.LiquidKg, 1e-3);
+    }
+
     [Fact]
     public void WeighedOverAGreatestMass_StandsAndIsNamed()
     {

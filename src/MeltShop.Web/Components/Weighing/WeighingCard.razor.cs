@@ -31,7 +31,7 @@ public sealed partial class WeighingCard
     private string Left(WeighingStep step) => step.Standing switch
     {
         WeighingStanding.Done => "✓ " + Text["Done"],
-        WeighingStanding.Over => "▲ " + Text["Over", MassText.Show(-step.LeftKg)],
+        WeighingStanding.Over => "▲ " + Text["Over", MassText.Show(step.OverKg)],
         _ when step.LeftKg > 0 => MassText.Show(step.LeftKg),
         _ => "–",
     };

@@ -26,6 +26,12 @@ public sealed record WeighingStep(string Code, string Name, double TargetKg, dou
     /// <summary>From which lots what is left is taken, the oldest first; empty where the yard has none.</summary>
     public IReadOnlyList<LotShare> Lots { get; init; } = [];
 
+    /// <summary>What the first plan wanted; null where that is the target still.</summary>
+    public double? PlannedKg { get; init; }
+
+    /// <summary>How much more is in than the first plan wanted; negative where it is less.</summary>
+    public double OverKg => (ActualKg ?? 0) - (PlannedKg ?? TargetKg);
+
     /// <summary>Still to be weighed; negative where there is too much.</summary>
     public double LeftKg => TargetKg - (ActualKg ?? 0);
 }

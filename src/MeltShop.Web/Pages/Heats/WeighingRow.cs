@@ -19,6 +19,15 @@ public sealed record WeighingRow(long? MaterialId, string Code, string Name, Mat
     /// <summary>Nearer to the target than this is as good as on it, %: a magnet does not weigh scrap closer.</summary>
     internal const double NearPercent = 1;
 
+    /// <summary>
+    /// Less than this share of the melt nobody weighs, %: even pure carbon would move the bath by 0.005 %, a quarter of what two spectrometer readings of it
+    /// differ by (common practice, no source).
+    /// </summary>
+    private const double WorthWeighingPercent = 0.005;
+
+    /// <summary>The rest wants of it what is not worth weighing, and the first plan wanted none.</summary>
+    public bool IsTooLittle { get; init; }
+
     /// <summary>What the plan that the heat was started from wanted; 0 where it did not.</summary>
     public double PlannedKg { get; init; } = TargetKg;
 
@@ -40,13 +49,13 @@ public sealed record WeighingRow(long? MaterialId, string Code, string Name, Mat
     public bool IsMoved => Math.Abs(TargetKg - PlannedKg) > PlannedKg * NearPercent / 100;
 
     /// <summary>Can be weighed, and is still wanted.</summary>
-    public bool IsOpen => this is { IsPast: false, IsDone: false, LeftKg: > 0, MaterialId: not null };
+    public bool IsOpen => this is { IsPast: false, IsDone: false, IsTooLittle: false, LeftKg: > 0, MaterialId: not null };
 
     /// <summary>The row on the card.</summary>
     /// <param name="isNext">Whether it is the next one to weigh.</param>
     public WeighingStep Step(bool isNext) => new(
         Code, Name, TargetKg, Entries == 0 ? null : ActualKg,
-        IsDone ? WeighingStanding.Done : IsOver ? WeighingStanding.Over : isNext ? WeighingStanding.Next : WeighingStanding.Later) { Lots = IsOpen ? Lots : [] };
+        IsDone ? WeighingStanding.Done : IsOver ? WeighingStanding.Over : isNext ? WeighingStanding.Next : WeighingStanding.Later) { Lots = IsOpen ? Lots : [], PlannedKg = PlannedKg };
 
     /// <summary>So is a mass that reads like the target: of a few hundred grams a scale shows no more.</summary>
     private bool IsNear => Math.Abs(LeftKg) <= TargetKg * NearPercent / 100 || MassText.Show(ActualKg) == MassText.Show(TargetKg);
@@ -69,6 +78,7 @@ public sealed record WeighingRow(long? MaterialId, string Code, string Name, Mat
                 .Select(code => For(code, yard.FirstOrDefault(material => material.Code == code), targets.GetValueOrDefault(code), [.. weighed[code]]) with
                 {
                     PlannedKg = planned.GetValueOrDefault(code), IsPast = heat.Heat.State is not HeatState.Charging,
+                    IsTooLittle = !planned.ContainsKey(code) && !weighed.Contains(code) && targets[code] < heat.Plan.MeltKg * WorthWeighingPercent / 100,
                 })
                 .OrderBy(row => Place(row.Kind)).ThenByDescending(row => row.PlannedKg).ThenByDescending(row => row.TargetKg),
         ];

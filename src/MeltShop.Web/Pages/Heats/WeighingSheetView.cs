@@ -22,7 +22,7 @@ public sealed record WeighingSheetView(
         var rows = WeighingRow.Of(heat, yard, rest?.Lines);
         var codes = rows.Select(row => row.Code).ToHashSet();
         return new(
-            heat, yard, StoredJson.Value<ChargeProblem>(heat.Plan.Problem), rest, [.. rows.Select(row => row.Step(rows.FirstOrDefault(other => other.IsOpen) == row))],
+            heat, yard, StoredJson.Value<ChargeProblem>(heat.Plan.Problem), rest, [.. rows.Where(row => !row.IsTooLittle).Select(row => row.Step(rows.FirstOrDefault(other => other.IsOpen) == row))],
             [.. yard.Where(item => codes.Contains(item.Code)).SelectMany(item => item.Cautions).Distinct().Order(StringComparer.Ordinal)]);
     }
 }

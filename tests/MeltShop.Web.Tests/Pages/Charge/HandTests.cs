@@ -60,7 +60,7 @@ public sealed class HandTests : ChargeTest
         Assert.Empty(page.FindAll("[data-testid=too-close]"));
         Press(page, "Keep the plan");
 
-        Assert.Matches("This charge makes 4[0-9]{3} kg of liquid, heel included; the furnace holds 3000 kg", page.WaitForElement("[data-code=\"furnace.overfilled\"]", Patience).TextContent);
+        Assert.Matches("This charge makes 6[0-9]{3} kg of liquid, heel included; the furnace holds 3000 kg", page.WaitForElement("[data-code=\"furnace.overfilled\"]", Patience).TextContent);
         Assert.Empty(page.FindAll("[data-testid=kept]"));
     }
 

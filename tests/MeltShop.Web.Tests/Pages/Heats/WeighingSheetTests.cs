@@ -1,4 +1,6 @@
 using Bunit;
+using MeltShop.Charging.Plans;
+using MeltShop.Operations.Storing;
 using MeltShop.Records.People;
 using MeltShop.Web.Components.Weighing;
 using MeltShop.Web.Pages.Heats;
@@ -19,6 +21,16 @@ public sealed class WeighingSheetTests : HeatTest
         Assert.EndsWith("100 kg", rows[1].TextContent.Trim(), StringComparison.Ordinal);
         Assert.Equal(["Next", "Later"], rows.Take(2).Select(row => row.GetAttribute("data-standing")));
         Assert.Equal(rows[0], OpenSheet().Find("[aria-current=step]"), (one, other) => one.OuterHtml == other.OuterHtml);
+    }
+
+    /// <summary>The rest is planned around it, so that nothing is left to go: what is over is over the first plan.</summary>
+    [Fact]
+    public async Task Sheet_WithMoreOfAMaterialThanThePlanWanted_SaysHowMuchMore()
+    {
+        var planned = StoredJson.Value<ChargePlan>((await Heat()).Plan.Answer).Lines.Single(line => line.Code == "pig").Kg;
+        await WeighIn("pig", planned + 60);
+
+        Assert.Contains("▲ 60.0 kg too much", OpenSheet().Find("tr[data-material=pig]").TextContent, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -1,5 +1,7 @@
 using Bunit;
+using MeltShop.Charging.Plans;
 using MeltShop.Operations.Heats;
+using MeltShop.Operations.Storing;
 using MeltShop.Operations.Yard;
 using MeltShop.Records.Yard;
 using MeltShop.Web.Pages.Heats;
@@ -122,6 +124,9 @@ public sealed class WeighingTests : HeatTest
         page.WaitForState(() => page.FindAll("[data-testid=overfull]").Count > 0, Patience);
 
         Assert.Contains("the furnace holds 3000 kg", page.Find("[data-testid=overfull]").TextContent, StringComparison.Ordinal);
+        // Nothing more is asked for.
+        Assert.Contains("no more of it", page.Find("tr[data-material=steel] [data-standing]").TextContent, StringComparison.Ordinal);
+        Assert.DoesNotContain("still ", page.Find("[data-testid=weighings] tbody").TextContent, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -140,6 +145,20 @@ public sealed class WeighingTests : HeatTest
         var row = new WeighingRow(1, "a", "A", null, target, actual, 1);
 
         Assert.Equal(standing, row.IsDone ? "done" : row.IsOver ? "over" : "open");
+    }
+
+    /// <summary>0.005 % of 2000 kg are 0.1 kg.</summary>
+    [Theory]
+    [InlineData(0.09, true)]
+    [InlineData(0.11, false)]
+    public async Task Row_OfLessThanIsWorthWeighing_IsNotAskedFor(double kg, bool isTooLittle)
+    {
+        var heat = await Heat();
+        var rows = WeighingRow.Of(heat, [], [.. StoredJson.Value<ChargePlan>(heat.Plan.Answer).Lines, new("tin", kg, 0)]);
+
+        Assert.Equal(isTooLittle, rows.Single(row => row.Code == "tin").IsTooLittle);
+        Assert.All(rows.Where(row => row.Code != "tin"), row => Assert.False(row.IsTooLittle));
+        Assert.False((rows.Single(row => row.Code == "tin") with { MaterialId = 1, IsTooLittle = true }).IsOpen);
     }
 
     [Fact]
