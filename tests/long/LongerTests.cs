@@ -5,7 +5,7 @@ namespace MeltShop.Long;
 
 /// <summary>
 /// Tests of the ordinary suite with many more rounds, each in its own project's built program: 200 kills of the server and of the app, 10,000 changes past the
-/// program on each database, 16 clients for a minute. Needs what tests/run sets.
+/// program on each database, 16 clients for a minute; and what a browser paints of ten million readings. Needs what tests/run sets.
 /// </summary>
 internal static partial class LongerTests
 {
@@ -18,7 +18,10 @@ internal static partial class LongerTests
     public static async Task<bool> Clients() =>
         await Run("MELTSHOP_SECONDS", 60, "MeltShop.Records.Tests", "*ManyClientsTestsOn*") & await Run("MELTSHOP_SECONDS", 60, "MeltShop.Operations.Tests", "*ManyClientsTests");
 
-    private static async Task<bool> Run(string variable, int rounds, string project, string tests)
+    /// <summary>The history's next page from the press to the paint, over 100,000 heats of 100 readings on each database.</summary>
+    public static Task<bool> Paint() => Run("MELTSHOP_HEATS", 100_000, "MeltShop.Browser.Tests", "*HistoryPaintTests", "-explicit", "only");
+
+    private static async Task<bool> Run(string variable, int rounds, string project, string tests, params string[] more)
     {
         var program = Directory.GetFiles(Path.Combine("tests", project, "bin"), project + ".dll", SearchOption.AllDirectories).MaxBy(File.GetLastWriteTimeUtc);
         if (program is null)
@@ -27,7 +30,7 @@ internal static partial class LongerTests
             return false;
         }
 
-        var start = new ProcessStartInfo("dotnet", [program, "-class", tests, "-noColor", "-noLogo", "-failSkips", "-showLiveOutput"]) { RedirectStandardOutput = true };
+        var start = new ProcessStartInfo("dotnet", [program, "-class", tests, "-noColor", "-noLogo", "-failSkips", "-showLiveOutput", .. more]) { RedirectStandardOutput = true };
         start.Environment[variable] = $"{rounds}";
         using var process = Process.Start(start)!;
         var any = false;

@@ -21,6 +21,7 @@ var runs = new (string Name, Func<Task<bool>> Run)[]
     ("kills", LongerTests.Kills),
     ("tampering", LongerTests.Tampering),
     ("clients", LongerTests.Clients),
+    ("paint", LongerTests.Paint),
     ("memory", () => Task.FromResult(MemoryRun.Run())),
 };
 var (passed, failed) = (0, 0);

@@ -60,7 +60,8 @@ public abstract class ConflictTests(Database database)
 
         Assert.Equal("code", await TakenBy(foundry, (db, _) => db.Furnaces.Add(new() { Code = foundry.Furnace.Code, Name = "", CapacityKg = 1, PowerKw = 1 })));
         Assert.Equal("code", await TakenBy(foundry, (db, _) => db.Grades.Add(new() { Code = foundry.Grade.Code, Family = IronFamily.Grey, Source = "" })));
-        Assert.Equal("ordinal", await TakenBy(foundry, (db, _) => db.TreatedLadles.Add(Ladle(foundry, heat))));
+        Assert.Equal("ordinal", await TakenBy(foundry, (db, _) => db.TreatedLadles.Add(Ladle(foundry, heat, TreatedLadleState.Held))));
+        Assert.Equal("ladleId", await TakenBy(foundry, (db, _) => db.TreatedLadles.Add(Ladle(foundry, heat, ordinal: 2)))); // prepared already
         Assert.Equal("supersedesId", await TakenBy(foundry, (db, stamp) => db.Weighings.Add(stamp.Weighing(heat.Id, foundry.Steel.Id, 12, supersedes: weighing))));
         Assert.Equal("furnaceId", await TakenBy(foundry, (db, stamp) => db.Heats.Add(new() // the furnace holds a heat already
         {
@@ -116,8 +117,8 @@ public abstract class ConflictTests(Database database)
             return Written<int>.Of(0);
         }, Ct);
 
-    private static TreatedLadle Ladle(Foundry foundry, Heat heat) =>
-        new() { HeatId = heat.Id, LadleId = foundry.Ladle.Id, Ordinal = 1, State = TreatedLadleState.Prepared };
+    private static TreatedLadle Ladle(Foundry foundry, Heat heat, TreatedLadleState state = TreatedLadleState.Prepared, int ordinal = 1) =>
+        new() { HeatId = heat.Id, LadleId = foundry.Ladle.Id, Ordinal = ordinal, State = state };
 }
 
 public sealed class ConflictTestsOnSqlite(SqliteDatabase database) : ConflictTests(database), IClassFixture<SqliteDatabase>;

@@ -110,7 +110,6 @@ public abstract class HistoryPageTests(Database database)
             // The pages are put together in their order; of the table itself nothing is read but those ranges.
             Assert.DoesNotContain("Seq Scan", plan, StringComparison.Ordinal);
             Assert.All(Regex.Matches(plan, @"SCAN (\w+)"), scan => Assert.DoesNotContain($"\"Heats\" AS \"{scan.Groups[1].Value}\"", statement, StringComparison.Ordinal));
-            Assert.True(Regex.Count(plan, "TEMP B-TREE|Sort  ") <= 1, plan);
             Assert.DoesNotContain("OFFSET", statement, StringComparison.OrdinalIgnoreCase);
         }
 
@@ -150,7 +149,7 @@ public abstract class HistoryPageTests(Database database)
     /// <summary>What it says where rows are sorted, or all of them read.</summary>
     protected abstract string SortedOrScanned { get; }
 
-    /// <summary>What it says where it reads a range of numbers in their order.</summary>
+    /// <summary>What it says where it reads a page of a range of numbers in their order.</summary>
     protected abstract string RangeOfNumbers { get; }
 
     /// <summary>What it says where all rows of a table are read.</summary>
@@ -215,6 +214,7 @@ public abstract class HistoryPageTests(Database database)
     {
         var entity = db.Model.FindEntityType(type)!;
         var columns = entity.GetProperties().Select(p => p.GetColumnName()).Where(c => c != "Id").ToList();
+        db.Database.SetCommandTimeout(300); // on a machine that does other things beside
         Assert.Equal(count, await db.Send($"""
             WITH RECURSIVE n(i) AS (SELECT 0 UNION ALL SELECT i + 1 FROM n WHERE i < {count - 1})
             INSERT INTO "{entity.GetTableName()}" ({string.Join(", ", columns.Select(c => $"\"{c}\""))})
@@ -246,7 +246,8 @@ public sealed class HistoryPageTestsOnSqlite(SqliteDatabase database) : HistoryP
 
     protected override string SortedOrScanned => "TEMP B-TREE|SCAN";
 
-    protected override string RangeOfNumbers => @"SEARCH h\w* USING INDEX IX_Heats_Number \(Number>\? AND Number<\?\)";
+    // What is read of it goes on as it is, without a sort before the end of the page.
+    protected override string RangeOfNumbers => @"SEARCH h\d* USING INDEX IX_Heats_Number \(Number>\? AND Number<\?\)\r?\nSCAN";
 
     protected override string Scanned => "SCAN";
 
@@ -261,7 +262,7 @@ public sealed class HistoryPageTestsOnPostgres(PostgresDatabase database) : Hist
 
     protected override string SortedOrScanned => "Sort|Seq Scan";
 
-    protected override string RangeOfNumbers => @"Index Scan Backward using ""IX_Heats_Number""";
+    protected override string RangeOfNumbers => @"Limit .*\n *->  Index Scan Backward using ""IX_Heats_Number""";
 
     protected override string Scanned => "Seq Scan";
 
