@@ -21,7 +21,7 @@ public sealed class StatesTests(Chromium chromium)
 
     /// <summary>One record, forms, a calculation, and a plan of one heat: none has a list that grows with a shop.</summary>
     private static readonly string[] Listless =
-        ["/grades/1", "/grades/new", "/orders/1", "/yard/new", "/joint-pour", "/topping-up", "/import/map", "/heats/1/correction", "/heats/1/weighing", "/heats/999999"];
+        ["/grades/1", "/grades/new", "/orders/1", "/yard/new", "/joint-pour", "/topping-up", "/import/map", "/heats/1/correction", "/heats/1/weighing", "/heats/999999", "/shop"];
 
     private static IEnumerable<string> Reading => Places.All.Where(path => !Documents.Any(document => path.StartsWith(document, StringComparison.Ordinal)));
 
@@ -69,9 +69,11 @@ public sealed class StatesTests(Chromium chromium)
         {
             await page.VisitAsync(LongLists.Asked.GetValueOrDefault(path, path));
             faults.AddRange(await FaultsAsync(page, path, "long"));
+            if (await page.Locator("main .narrow-choices:visible").CountAsync() != await page.Locator("main [data-testid=choices-shown]:visible").CountAsync())
+                faults.Add($"{path} has a long choice that cannot be narrowed");
             if (!LongLists.Cut.TryGetValue(path, out var note))
             {
-                if (await page.Locator("main :is(tr, li, .card, [data-cell], [data-instrument])").CountAsync() < 50) faults.Add($"{path} has no long list");
+                if (await page.Locator("main :is(tr, li, .card, option, [data-cell], [data-instrument])").CountAsync() < 30) faults.Add($"{path} has no long list");
             }
             else if (!await page.Locator(note).First.IsVisibleAsync())
             {

@@ -56,6 +56,8 @@ public abstract class ChargePageTests(Database database)
         })));
         var heat = await foundry.Heat(HeatState.Bath);
 
+        var listed = await new GradesPage(database.Contexts).Load(Ct);
+        Assert.Equal((GradesPage.Most, true), (listed.Grades.Count, listed.More));
         Assert.Contains(foundry.Grade.Id, (await Page.Load(Ct)).Grades.Select(g => g.Id));
         Assert.Equal(foundry.Grade.Id, (await new CorrectionPage(database.Contexts, TimeProvider.System).Load(heat.Id, Ct))!.Grade.Id);
     }
@@ -87,7 +89,7 @@ public abstract class ChargePageTests(Database database)
         Assert.Equal(
             [(WindowStage.Furnace, "C"), (WindowStage.Furnace, "Si"), (WindowStage.Furnace, "CE"), (WindowStage.Poured, "C")],
             grade!.Windows.Select(w => (w.Stage, w.Quantity)));
-        Assert.Contains((await new GradesPage(database.Contexts).Load(Ct)).Grades, g => g.Id == grade.Id && g.Windows.Count == 4);
+        Assert.Contains(await new GradesPage(database.Contexts).All(Ct), g => g.Id == grade.Id && g.Windows.Count == 4);
     }
 
     private ChargePage Page => new(database.Contexts);
