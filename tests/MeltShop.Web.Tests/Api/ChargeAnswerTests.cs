@@ -44,6 +44,9 @@ public sealed class ChargeAnswerTests(WebApp app) : IClassFixture<WebApp>
     {
         var answer = await AskAsync(Bodies.With(Bodies.With(Bodies.Charge, "materials[0].pieceKg", "25"), "meltToleranceKg", "50"));
 
+        Assert.Equal(
+            ["status", "totalCost", "costPerTonne", "liquidKg", "lines", "analysis", "assumedZero", "limits", "materials", "conflicts"],
+            answer.EnumerateObject().Select(field => field.Name));
         Assert.Equal(JsonValueKind.Null, answer.GetProperty("limits")[0].GetProperty("marginalCost").ValueKind);
         Assert.Equal(JsonValueKind.Null, answer.GetProperty("materials")[0].GetProperty("priceToEnterPerTonne").ValueKind);
     }

@@ -14,7 +14,7 @@ public sealed class TimeLimitAnswerTests(WebApp app) : IClassFixture<WebApp>, ID
     [Theory]
     [InlineData("25", true)]
     [InlineData("500", false)]
-    public async Task Charge_WhoseSearchCameToNoEnd_SaysSoAndHasNullWhereThereIsNoPlan(string pieceKg, bool isPlanned)
+    public async Task Charge_WhoseSearchCameToNoEnd_SaysHowFarItMayBeOff(string pieceKg, bool isPlanned)
     {
         using var machine = await app.CreateMachineAsync();
         // A worker that takes the question and is gone.
@@ -24,13 +24,11 @@ public sealed class TimeLimitAnswerTests(WebApp app) : IClassFixture<WebApp>, ID
         Assert.Equal("timeLimit", answer.GetProperty("status").GetString());
         Assert.Equal(isPlanned, answer.GetProperty("lines").EnumerateArray().Any());
         foreach (var figure in new[] { "totalCost", "costPerTonne", "liquidKg" }) Assert.Equal(isPlanned, answer.GetProperty(figure).ValueKind == JsonValueKind.Number);
-        var gap = answer.GetProperty("gapPercent");
-        Assert.Equal(isPlanned, gap.ValueKind is JsonValueKind.Number);
+        Assert.Equal(isPlanned, answer.TryGetProperty("gapPercent", out var gap));
         if (isPlanned) Assert.Equal(100 * (395 - 394.878049) / 395, gap.GetDouble(), 1e-6);
-        Assert.Equal(isPlanned, answer.GetProperty("uncut").ValueKind is JsonValueKind.Null);
+        Assert.Equal(!isPlanned, answer.TryGetProperty("uncut", out var uncut));
         if (!isPlanned)
         {
-            var uncut = answer.GetProperty("uncut");
             Assert.Equal(394.878049, uncut.GetProperty("totalCost").GetDouble(), 1e-6);
             Assert.Equal(1000, uncut.GetProperty("liquidKg").GetDouble(), 1e-6);
             Assert.Equal([275.609756, 624.390244], uncut.GetProperty("lines").EnumerateArray().Select(line => Math.Round(line.GetProperty("kg").GetDouble(), 6)));

@@ -1,4 +1,5 @@
 using System.ComponentModel;
+using System.Text.Json.Serialization;
 using MeltShop.Charging.Plans;
 using MeltShop.Metallurgy.Elements;
 
@@ -21,6 +22,7 @@ internal record PlanAnswer
         Limits = [.. plan.Limits.Select(LimitAnswer.From)];
         Materials = [.. plan.Materials.Select(MaterialAnswer.From)];
         Conflicts = [.. plan.Conflicts.Select(ConflictAnswer.From)];
+        if (plan.Status != PlanStatus.TimeLimit) return; // every other answer is that of the contract, to the field
         GapPercent = plan.GapPercent;
         Uncut = plan.Continuous is { } uncut ? UncutAnswer.From(uncut) : null;
     }
@@ -55,10 +57,12 @@ internal record PlanAnswer
     [Description("Where infeasible: an irreducible set of bounds that cannot be met together.")]
     public IReadOnlyList<ConflictAnswer> Conflicts { get; }
 
-    [Description("With timeLimit: a plan might cost less than this one by so many percent, and not by more; null where that is not known and with every other status.")]
+    [Description("With timeLimit: a plan might cost less than this one by so many percent, and not by more; not there where that is not known and with every other status.")]
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
     public double? GapPercent { get; }
 
-    [Description("With timeLimit, where no plan in whole pieces was found: the cheapest as if pieces could be cut. No plan costs less. Null otherwise.")]
+    [Description("With timeLimit, where no plan in whole pieces was found: the cheapest as if pieces could be cut. No plan costs less. Not there otherwise.")]
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
     public UncutAnswer? Uncut { get; }
 
     /// <summary>An analysis as the contract writes it.</summary>
