@@ -88,6 +88,12 @@ public sealed class WeighingSheetTests(Chromium chromium, RunningApp app)
         foreach (var row in await page.Locator(".loading-order tbody tr").AllAsync())
             Assert.True((await row.BoundingBoxAsync())!.Height >= 72);
 
+        // A tablet of less width has no scroll to the side, and is read from there too.
+        await page.SetViewportSizeAsync(1024, 768);
+        Assert.Equal(0, await page.EvaluateAsync<int>("document.documentElement.scrollWidth - document.documentElement.clientWidth"));
+        Assert.All(await Minutes(page, ".loading-kg"), minutes => Assert.InRange(minutes, 16, 60));
+        await page.SetViewportSizeAsync(1180, 820);
+
         // The demo's heat is charged; what is next to weigh stands on the card of the page of parts.
         await page.VisitAsync("/parts");
         Assert.All(await Minutes(page, ".loading-now .loading-name, .loading-now .loading-left"), minutes => Assert.InRange(minutes, 16, 60));

@@ -109,7 +109,7 @@ public sealed partial class LimitBar
             if (Distance is { } distance) yield return ("distance", Text[distance < 0 ? "Beyond" : "Within", NumberText.Show(Math.Abs(distance), Math.Abs(distance) < 10 ? 1 : 0)]);
             if (Known is not null && IsSeen(Doubt)) yield return ("doubt", Text["Doubt", Spread(Doubt)]);
             if (Known is not null && IsSeen(Band)) yield return ("band", Text["Band", Spread(Band)]);
-            if (Known is not null && Repeatability is { } repeatability && IsSeen(repeatability)) yield return ("repeatability", Text["Repeatability", Spread(repeatability)]);
+            if (Known is not null && Repeatability is { } repeatability && IsSeen(repeatability)) yield return ("repeatability", Text["Repeatability", QuantityText.Difference(Quantity, repeatability, Honest(repeatability))]);
         }
     }
 

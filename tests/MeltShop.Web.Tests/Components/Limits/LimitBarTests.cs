@@ -55,6 +55,12 @@ public sealed class LimitBarTests : ComponentTest
         Assert.Equal("left:51.25%;width:25%", bar.Find(".limit-repeat").GetAttribute("style"));
     }
 
+    [Theory]
+    [InlineData(0.015, "repeatability 0.015 %")]
+    [InlineData(0.0006, "repeatability 0.0006 %")]
+    public void Repeatability_OfFewDigits_IsNotRoundedToAnother(double repeatability, string words) => Assert.Equal(words, Render<LimitBar>(parameters => parameters
+        .Add(p => p.Quantity, "Mn").Add(p => p.Most, 0.40).Add(p => p.Value, 0.355).Add(p => p.Repeatability, repeatability)).Find("[data-testid=repeatability]").TextContent);
+
     [Fact]
     public void Drawn_WithoutRepeatability_SaysAndDrawsNone() => Assert.Empty(Draw(0.30, 0.02).FindAll(".limit-repeat, [data-testid=repeatability]"));
 
