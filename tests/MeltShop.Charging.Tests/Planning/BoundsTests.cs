@@ -22,6 +22,14 @@ public class BoundsTests
     }
 
     [Fact]
+    public void Bounds_OfManyKinds_AreToldTheWholeFirstThenMaterialsThenWhatIsBoundedTogether()
+    {
+        var plan = Plan([Cheap with { AvailableKg = 400 }, Dear with { MaxKg = 500 }, Material("third", 900)], new GroupLimit { Name = "returns", Codes = ["third"], MinKg = 100 });
+
+        Assert.Equal([MissKind.LiquidKg, MissKind.MaterialKg, MissKind.Stock, MissKind.GroupKg], plan.Bounds.Select(bound => bound.Kind));
+    }
+
+    [Fact]
     public void Masses_OfAMaterial_CostTheDifferenceOfThePrices()
     {
         Is(Plan([Cheap with { MaxKg = 400 }, Dear]), MissKind.MaterialKg, "cheap", BindingBound.Max, 400, -0.2, 0.2);

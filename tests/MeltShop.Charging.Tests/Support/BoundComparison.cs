@@ -68,7 +68,7 @@ internal static class BoundComparison
         MaxKg = kind == 0 ? 0.99 * kg : null,
         MinKg = kind == 1 ? 1.01 * kg : 0,
         MaxPercent = kind == 2 ? 99 * kg / totalKg : 100,
-        MinPercent = kind == 3 ? 101 * kg / totalKg : 0,
+        MinPercent = kind == 3 ? Math.Min(99, 101 * kg / totalKg) : 0, // a group may be all of the plan
     };
 
     private static ChargeProblem Moved(ChargeProblem problem, BoundOutcome bound, double by)

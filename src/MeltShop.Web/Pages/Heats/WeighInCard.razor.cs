@@ -18,6 +18,7 @@ public sealed partial class WeighInCard : IDisposable
     private readonly WeighingEntry entry = new();
     private (double Kg, string Name)? weighed;
     private bool wasCharging;
+    private string? offered;
     private bool hasFailed;
     private RestAnswer? rest;
     private HeatScreen? planned;
@@ -108,7 +109,7 @@ public sealed partial class WeighInCard : IDisposable
         Rows = WeighingRow.Of(Screen.Heat, Screen.Yard, rest?.Lines);
         entry.Belongs("heatId", Screen.Heat.Heat.Id);
         entry.Belongs("intoBath", IsBath ? 1 : 0);
-        if (entry.Material.Value is null && !IsBath) Offer(Rows.FirstOrDefault(row => row.IsOpen));
+        if (!IsBath && (entry.Material.Value is null || IsOfferOver)) Offer(Rows.FirstOrDefault(row => row.IsOpen));
         // What was the next thing to charge is not what a bath needs: that a person chooses.
         if (wasCharging && IsBath) Offer(null);
         wasCharging = !IsBath;
@@ -122,9 +123,12 @@ public sealed partial class WeighInCard : IDisposable
 
     private string? KindOf(WeighingRow row) => row.Kind is { } kind ? YardText["Kind." + kind].Value : null;
 
+    /// <summary>What was offered is no longer wanted by the rest as it was planned since; what a person chose stands.</summary>
+    private bool IsOfferOver => offered is not null && entry.Material.Value == offered && entry.Kg.Text.Length == 0 && Current is not { IsOpen: true };
+
     private void Offer(WeighingRow? row)
     {
-        var material = row?.MaterialId is { } id ? Id(id) : null;
+        var material = offered = row?.MaterialId is { } id ? Id(id) : null;
         if (material != entry.Material.Value) entry.Lot.Showing(null);
         entry.Material.Showing(material);
     }
@@ -138,7 +142,7 @@ public sealed partial class WeighInCard : IDisposable
     // A lot belongs to its material.
     private void Chosen()
     {
-        weighed = null;
+        (weighed, offered) = (null, null);
         entry.Lot.Showing(null);
     }
 

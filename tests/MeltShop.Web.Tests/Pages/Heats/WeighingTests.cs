@@ -89,6 +89,21 @@ public sealed class WeighingTests : HeatTest
         Assert.Equal("over", page.Find("tr[data-material=pig] [data-standing]").GetAttribute("data-standing"));
     }
 
+    /// <summary>2500 kg of steel leave no room for pig iron; what was offered before that was known is not offered on.</summary>
+    [Fact]
+    public async Task Material_OfferedBeforeTheRestWasPlanned_GivesWayToWhatIsStillWanted()
+    {
+        var page = Open();
+        await WeighIn("steel", 2500);
+        page.WaitForState(() => page.FindAll("[data-testid=rest][data-standing=Missed]").Count > 0, Patience);
+
+        page.WaitForAssertion(() =>
+        {
+            var chosen = page.Find("[data-testid=weighings] tr.chosen");
+            Assert.Contains("still ", chosen.QuerySelector("[data-standing]")!.TextContent, StringComparison.Ordinal);
+        }, Patience);
+    }
+
     [Fact]
     public async Task Target_OutOfReach_IsSaidWithWhatDoesTheLeastHarm()
     {
