@@ -18,6 +18,6 @@ public sealed partial class MarkTests
     private static partial Regex Coloured();
 
     /// <summary>After the opening tag, or as the first of the words that C# puts there.</summary>
-    [GeneratedRegex(@"(?:>|"")\s*[!✕✗≈?≠→◇–∅▲∎]")]
+    [GeneratedRegex(@"(?:>|"")\s*[!✕✗≈?≠→◇◆–∅▲∎]")]
     private static partial Regex Mark();
 }

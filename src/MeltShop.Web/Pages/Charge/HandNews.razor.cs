@@ -20,5 +20,7 @@ public sealed partial class HandNews
     [Parameter]
     public double? CheapestCost { get; set; }
 
+    private MissText Words => new(Text, LimitText, YardText);
+
     private string NameOf(string code) => Names.GetValueOrDefault(code, code);
 }
