@@ -19,9 +19,9 @@ internal static partial class LongerTests
         await Run("MELTSHOP_SECONDS", 60, "MeltShop.Records.Tests", "*ManyClientsTestsOn*") & await Run("MELTSHOP_SECONDS", 60, "MeltShop.Operations.Tests", "*ManyClientsTests");
 
     /// <summary>The history's next page from the press to the paint, over 100,000 heats of 100 readings on each database.</summary>
-    public static Task<bool> Paint() => Run("MELTSHOP_HEATS", 100_000, "MeltShop.Browser.Tests", "*HistoryPaintTests", "-explicit", "only");
+    public static Task<bool> Paint() => Run("MELTSHOP_HEATS", 100_000, "MeltShop.Browser.Tests", "*HistoryPaintTests");
 
-    private static async Task<bool> Run(string variable, int rounds, string project, string tests, params string[] more)
+    private static async Task<bool> Run(string variable, int rounds, string project, string tests)
     {
         var program = Directory.GetFiles(Path.Combine("tests", project, "bin"), project + ".dll", SearchOption.AllDirectories).MaxBy(File.GetLastWriteTimeUtc);
         if (program is null)
@@ -30,7 +30,7 @@ internal static partial class LongerTests
             return false;
         }
 
-        var start = new ProcessStartInfo("dotnet", [program, "-class", tests, "-noColor", "-noLogo", "-failSkips", "-showLiveOutput", .. more]) { RedirectStandardOutput = true };
+        var start = new ProcessStartInfo("dotnet", [program, "-class", tests, "-noColor", "-noLogo", "-failSkips", "-showLiveOutput"]) { RedirectStandardOutput = true };
         start.Environment[variable] = $"{rounds}";
         using var process = Process.Start(start)!;
         var any = false;
