@@ -27,6 +27,8 @@ public sealed partial class RestNews
     [Parameter, EditorRequired]
     public bool HasFailed { get; set; }
 
+    private Charge.MissText Words => new(ChargeText, LimitText, YardText);
+
     private static string Key(Miss miss) => miss.Kind is MissKind.LiquidKg ? "liquid" : miss.Name;
 
     private string NameOf(string code) => Yard.FirstOrDefault(item => item.Code == code)?.Name ?? code;
