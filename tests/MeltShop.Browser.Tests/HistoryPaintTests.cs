@@ -49,22 +49,25 @@ public sealed class HistoryPaintTests(Chromium chromium, RunningApp demo)
         Assert.True(await page.EvaluateAsync<double>(Press, "a.press[href='/history']") > 0);
 
         if (Wanted is not { } heats) return;
+        var p95 = new List<double>();
         await using (var app = new RunningApp())
         {
-            await MeasureAsync(
+            p95.Add(await MeasureAsync(
                 app, heats, [], () => new SqliteConnection($"Data Source={app.Database};Pooling=False"), "SELECT name FROM pragma_table_info('{0}')",
-                "char(65 + n.i % 25)", "635872032000000000 + n.i * 18000000000");
+                "char(65 + n.i % 25)", "635872032000000000 + n.i * 18000000000"));
         }
 
         await using var database = await ShopDatabase.PostgresAsync();
         await using var other = new RunningApp();
-        await MeasureAsync(
+        p95.Add(await MeasureAsync(
             other, heats, database.Settings, () => new NpgsqlConnection(database.Settings[1].Value + ";Pooling=False"), "SELECT column_name::text FROM information_schema.columns WHERE table_name = '{0}'",
-            "chr((65 + n.i % 25)::int)", "timestamptz '2016-01-01 00:00:00+00' + n.i * interval '30 minutes'");
+            "chr((65 + n.i % 25)::int)", "timestamptz '2016-01-01 00:00:00+00' + n.i * interval '30 minutes'"));
         await other.KillAsync();
+        Assert.All(p95, ms => Assert.True(ms <= PaintedMs, $"{ms} ms"));
     }
 
-    private async Task MeasureAsync(RunningApp app, int heats, (string, string)[] settings, Func<DbConnection> connect, string columns, string element, string startedAt)
+    /// <summary>Answers the 95th percentile, ms.</summary>
+    private async Task<double> MeasureAsync(RunningApp app, int heats, (string, string)[] settings, Func<DbConnection> connect, string columns, string element, string startedAt)
     {
         await app.StartAsync(settings);
         await app.KillAsync();
@@ -94,7 +97,7 @@ public sealed class HistoryPaintTests(Chromium chromium, RunningApp demo)
         var (median, p95) = (times[times.Count / 2], times[times.Count * 95 / 100]);
         TestContext.Current.TestOutputHelper!.WriteLine(string.Create(
             CultureInfo.InvariantCulture, $"{(settings.Length == 0 ? "SQLite" : "PostgreSQL")}, {heats * 100} readings, {times.Count} pages from the press to the paint: median {median:F1} ms, p95 {p95:F1} ms (bar {PaintedMs} ms)"));
-        Assert.True(p95 <= PaintedMs, $"{p95} ms");
+        return p95;
     }
 
     private static async Task FillAsync(DbConnection connection, int heats, string columns, string element, string startedAt)
