@@ -21,7 +21,7 @@ internal static class BoundComparison
         {
             // The cost may bend within a step; where it does, a smaller one has to agree. In yard 174 a material of 0.04 g bends it after a 33,000,000th of the melt.
             var step = (confidence > 50 ? 1e-4 : 1e-6) * (bound.Kind is MissKind.MaterialPercent or MissKind.GroupPercent ? 100 : bound.Kind is MissKind.Volume ? bound.Bound : problem.MeltKg);
-            double[] steps = confidence > 50 ? [step, step / 10] : [step, step / 10, step / 100];
+            double[] steps = confidence > 50 ? [step, step / 10, step / 100, step / 1000] : [step, step / 10, step / 100];
             var found = steps.Select(smaller => Fault(problem, plan, bound, smaller, cancellation)).TakeWhile(fault => fault is not null).ToList();
             if (found.Count == steps.Length) faults.Add($"seed {seed}, {bound.Kind} {bound.Name} {bound.Binding}: {found[^1]}");
         }
