@@ -136,6 +136,6 @@ internal static class FurnaceCorrection
     }
 
     // Added in the database and not to a tracked row: who edits the furnace must not be told of a change because metal moved.
-    private static Task Change(this Writing writing, long furnaceId, double kg, CancellationToken cancellation) =>
+    private static Task<int> Change(this Writing writing, long furnaceId, double kg, CancellationToken cancellation) =>
         writing.Db.Furnaces.Where(f => f.Id == furnaceId).ExecuteUpdateAsync(set => set.SetProperty(f => f.LiquidKg, f => f.LiquidKg + kg), cancellation);
 }
