@@ -33,7 +33,7 @@ public sealed class StartHeat(Recorder recorder, TimeProvider time) : Operation<
             .Where(h => h.FurnaceId == plan.FurnaceId)
             .FirstOrDefaultAsync(h => h.State == HeatState.Charging || h.State == HeatState.Bath || h.State == HeatState.Tapping, cancellation);
         if (before is not null) return Refuse("planId", "furnace.busy", before.Number);
-        var later = await db.Heats.Where(h => h.FurnaceId == plan.FurnaceId && h.ClosedAt > writing.Stamp.ObservedAt)
+        var later = await db.HeatsInAFurnace().Where(h => h.FurnaceId == plan.FurnaceId && h.ClosedAt > writing.Stamp.ObservedAt)
             .OrderBy(h => h.StartedAt).Select(h => h.Number).FirstOrDefaultAsync(cancellation);
         if (later is not null) return Refuse("planId", "furnace.taken", later); // a start that arrives late: two heats never share a furnace
         if (!await db.Furnaces.AnyAsync(f => f.Id == plan.FurnaceId && f.IsActive, cancellation)) return Refuse("planId", "furnace.outOfUse");

@@ -46,7 +46,7 @@ internal static class HeatPlace
         if (said with { GradeId = heat.GradeId, HeelKg = heat.HeelKg } == HeatSaid.Of(heat)) return null;
         if (await db.Furnaces.AsNoTracking().SingleOrDefaultAsync(f => f.Id == said.FurnaceId, cancellation) is not { } furnace) return new("furnaceId", "furnace.unknown");
         var end = said.ClosedAt ?? DateTimeOffset.MaxValue;
-        var other = await db.Heats.Where(h => h.FurnaceId == said.FurnaceId && h.Id != heat.Id && h.StartedAt < end && (h.ClosedAt == null || h.ClosedAt > said.StartedAt))
+        var other = await db.HeatsInAFurnace().Where(h => h.FurnaceId == said.FurnaceId && h.Id != heat.Id && h.StartedAt < end && (h.ClosedAt == null || h.ClosedAt > said.StartedAt))
             .OrderBy(h => h.StartedAt).Select(h => h.Number).FirstOrDefaultAsync(cancellation);
         if (other is null) return said.FurnaceId != heat.FurnaceId && await Most(db, heat, said, cancellation) > furnace.CapacityKg * (1 + FurnaceLedger.Uncertainty) ? new("furnaceId", "furnace.capacity", furnace.CapacityKg) : null;
         return new(said.FurnaceId != heat.FurnaceId ? "furnaceId" : said.ClosedAt != heat.ClosedAt ? "closedAt" : "startedAt", "furnace.taken", other);

@@ -14,6 +14,12 @@ namespace MeltShop.Operations.Correcting;
 internal static class LeftHeel
 {
     /// <summary>
+    /// So many heats are followed at most: long before, five percent of what was charged since is a full furnace, and a ledger that nobody dipped
+    /// in that time tells nothing that the correction could put right.
+    /// </summary>
+    public const int MostFollowed = 100;
+
+    /// <summary>
     /// Reckons the heels that a heat left anew, after this entry changed something of the heat; does nothing where the heat goes on, or where they stay the same.
     /// </summary>
     /// <param name="reason">Why the heat was corrected; null where something came late.</param>
@@ -43,7 +49,8 @@ internal static class LeftHeel
         this Writing writing, long furnaceId, DateTimeOffset from, string? reason, HashSet<long> followed, CancellationToken cancellation)
     {
         var db = writing.Db;
-        while (await writing.Next(furnaceId, from, followed, cancellation) is { } next)
+        var most = followed.Count + MostFollowed;
+        while (followed.Count < most && await writing.Next(furnaceId, from, followed, cancellation) is { } next)
         {
             var changeKg = await Change(db, writing.Stamp.EntryKey, furnaceId, next.StartedAt, cancellation);
             if (Math.Abs(changeKg) < FurnaceLedger.Dust) return;

@@ -24,10 +24,14 @@ public static class FurnaceLedger
     public static Task<double> InFurnace(this RecordsContext db, long furnaceId, CancellationToken cancellation) =>
         db.Furnaces.Where(f => f.Id == furnaceId).Select(f => f.LiquidKg).SingleAsync(cancellation);
 
-    /// <summary>Liquid in the furnace at that time by what is in force now, kg.</summary>
-    internal static async Task<double> InFurnace(this RecordsContext db, long furnaceId, DateTimeOffset at, CancellationToken cancellation) =>
-        await db.InFurnace(furnaceId, cancellation) // back from now: what came later is little, what came before is everything
-        - await db.InForce<FurnaceMetal>().Where(m => m.FurnaceId == furnaceId && m.ObservedAt > at).SumAsync(m => m.Kg, cancellation);
+    /// <summary>
+    /// Liquid in the furnace at that time by what is in force now, kg. Back from now, because what came later is little and what came before is
+    /// everything; in one statement, because who only reads does not keep the furnace, and a line that came between two would be taken off a sum without it.
+    /// </summary>
+    internal static Task<double> InFurnace(this RecordsContext db, long furnaceId, DateTimeOffset at, CancellationToken cancellation) =>
+        db.Furnaces.Where(f => f.Id == furnaceId)
+            .Select(f => f.LiquidKg - db.InForce<FurnaceMetal>().Where(m => m.FurnaceId == f.Id && m.ObservedAt > at).Sum(m => m.Kg))
+            .SingleAsync(cancellation);
 
     /// <summary>
     /// How far what is in the furnace may be off, kg: what the last dip may be, and <see cref="Uncertainty"/> of what was charged or poured back

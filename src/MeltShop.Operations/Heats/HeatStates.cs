@@ -1,6 +1,7 @@
 using MeltShop.Operations.Correcting;
 using MeltShop.Records;
 using MeltShop.Records.Heats;
+using MeltShop.Records.Reading;
 using Microsoft.EntityFrameworkCore;
 
 namespace MeltShop.Operations.Heats;
@@ -33,6 +34,10 @@ internal static class HeatStates
 
     /// <summary>The heat has its furnace to itself.</summary>
     public static bool IsInFurnace(this Heat heat) => heat.State is HeatState.Charging or HeatState.Bath or HeatState.Tapping;
+
+    /// <summary>The heats that have or had a furnace to themselves: not those that were called off before any metal moved.</summary>
+    public static IQueryable<Heat> HeatsInAFurnace(this RecordsContext db) =>
+        db.Heats.Where(h => h.State != HeatState.Cancelled || db.InForce<FurnaceMetal>().Any(m => m.HeatId == h.Id));
 
     /// <summary>Brings a heat into a state and keeps who did it, when and why; does nothing where it is in it already.</summary>
     public static void Step(this Writing writing, Heat heat, HeatState state, string? reason = null)

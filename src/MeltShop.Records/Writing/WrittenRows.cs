@@ -12,8 +12,8 @@ namespace MeltShop.Records.Writing;
 /// <summary>The records as the trail says that they were written last, to compare with the tables.</summary>
 internal sealed class WrittenRows
 {
-    /// <summary>Kilograms.</summary>
-    private const double SumTolerance = 1e-6;
+    /// <summary>What sums of the same doubles in another order may differ by: kilograms, and a share of all that was added and taken away.</summary>
+    private const double SumTolerance = 1e-6, ShareTolerance = 1e-12;
 
     private static readonly string[] EntryColumns = [nameof(Entry.Operation), nameof(Entry.PersonId), nameof(Entry.EnteredAt), nameof(Entry.Result)];
 
@@ -66,22 +66,37 @@ internal sealed class WrittenRows
     {
         var stocks = await db.Materials
             .Where(m => m.StockKg != null || db.StockFacts.Any(s => s.MaterialId == m.Id && (s.Kind == StockKind.Counted || s.Kind == StockKind.Received)))
-            .Select(m => new { m.Id, m.StockKg, Sum = db.InForce<StockFact>().Where(s => s.MaterialId == m.Id).Sum(s => s.Kg) })
+            .Select(m => new
+            {
+                m.Id,
+                m.StockKg,
+                Sum = db.InForce<StockFact>().Where(s => s.MaterialId == m.Id).Sum(s => s.Kg),
+                Moved = db.StockFacts.Where(s => s.MaterialId == m.Id).Sum(s => Math.Abs(s.Kg)),
+            })
             .ToListAsync(ct);
-        return stocks.Where(s => !(Math.Abs((s.StockKg ?? double.NaN) - s.Sum) <= SumTolerance))
+        return stocks.Where(s => !IsSame(s.StockKg ?? double.NaN, s.Sum, s.Moved))
             .Select(s => new TrailFault("row.changed", Table: "Materials", Key: FormattableString.Invariant($"{s.Id}"), Column: nameof(Material.StockKg)));
     }
 
-    /// <summary>So is the liquid in a furnace; where nothing was ever booked there is none.</summary>
+    /// <summary>So is the liquid in a furnace. All its lines count for what may differ, also those that a later one corrects: they were added once, and taken away again.</summary>
     private static async Task<IEnumerable<TrailFault>> Metal(RecordsContext db, CancellationToken ct)
     {
         var lines = db.InForce<FurnaceMetal>();
         var furnaces = await db.Furnaces
-            .Select(f => new { f.Id, f.LiquidKg, Lines = lines.Count(m => m.FurnaceId == f.Id), Sum = lines.Where(m => m.FurnaceId == f.Id).Sum(m => m.Kg) })
+            .Select(f => new
+            {
+                f.Id,
+                f.LiquidKg,
+                Sum = lines.Where(m => m.FurnaceId == f.Id).Sum(m => m.Kg),
+                Moved = db.FurnaceMetals.Where(m => m.FurnaceId == f.Id).Sum(m => Math.Abs(m.Kg)),
+            })
             .ToListAsync(ct);
-        return furnaces.Where(f => !(Math.Abs(f.LiquidKg - f.Sum) <= (f.Lines == 0 ? 0 : SumTolerance)))
+        return furnaces.Where(f => !IsSame(f.LiquidKg, f.Sum, f.Moved))
             .Select(f => new TrailFault("row.changed", Table: "Furnaces", Key: FormattableString.Invariant($"{f.Id}"), Column: nameof(Furnace.LiquidKg)));
     }
+
+    // Where nothing ever moved there is nothing that could differ.
+    private static bool IsSame(double kept, double sum, double moved) => Math.Abs(kept - sum) <= (moved > 0 ? SumTolerance + (ShareTolerance * moved) : 0);
 
     private void Add(RowImage image)
     {

@@ -58,6 +58,23 @@ public sealed class HeatFurnaceTests
         Assert.True((await shop.Get<TrailCheck>().Run(Soon)).Holds);
     }
 
+    // 399.64 + 226.495 + 114.46 kg less the same three are not 0 in doubles, and what is left is no change that somebody made past the program.
+    [Theory]
+    [MemberData(nameof(Shop.Databases), MemberType = typeof(Shop))]
+    public async Task Furnace_WhoseOnlyHeatIsPutIntoAnother_HoldsNothingAndTheTrailHolds(RecordsProvider provider)
+    {
+        await using var shop = await Shop.Open(provider);
+        var other = await SecondFurnace(shop);
+        var heat = await shop.StartHeat();
+        foreach (var kg in new[] { 412, 233.5, 118 }) await shop.WeighIn(heat, shop.SteelId, kg);
+
+        Assert.True((await Correct(shop, heat, c => c with { FurnaceId = other })).Succeeded);
+
+        Assert.Equal(0, await shop.InFurnace(), 9);
+        Assert.Equal(740.595, await InFurnace(shop, other), 9);
+        Assert.True((await shop.Get<TrailCheck>().Run(Soon)).Holds);
+    }
+
     [Theory]
     [MemberData(nameof(Shop.Databases), MemberType = typeof(Shop))]
     public async Task Furnace_PutRightTwice_KeepsWhatWasAddedAfterTheSampleAndLetsWeighingAndTapBeCorrected(RecordsProvider provider)

@@ -208,6 +208,31 @@ public sealed class LeftHeelTests
     }
 
     [Fact]
+    public async Task Weighing_CorrectedLongAfterTheEnd_IsFollowedOverAHundredHeatsAndNoMore()
+    {
+        await using var shop = await Shop.Open(RecordsProvider.Sqlite);
+        var heat = await shop.Bath();
+        await shop.Poured(heat, 900);
+        shop.Clock.Advance(5);
+        var weighing = await shop.WeighIn(heat, shop.SteelId, 500, intoBath: true);
+        shop.Clock.Advance(5);
+        await shop.Close(await shop.Heat(heat.Id));
+        var next = await shop.StartHeat();
+        await using var db = shop.Db();
+        var columns = string.Join(", ", db.Model.FindEntityType(typeof(Heat))!.GetProperties()
+            .Where(p => p.Name is not (nameof(Heat.Id) or nameof(Heat.Number))).Select(p => $"\"{p.GetColumnName()}\""));
+        // A hundred more that started over the same heel and ended at once, without a dip.
+        await db.Heats.Where(h => h.Id == next.Id).ExecuteUpdateAsync(set => set.SetProperty(h => h.ClosedAt, h => h.StartedAt).SetProperty(h => h.State, HeatState.Closed), Soon);
+        foreach (var number in Enumerable.Range(1, 100))
+            await db.Database.ExecuteSqlRawAsync($$"""INSERT INTO "Heats" ("Number", {{columns}}) SELECT "Number" || '-' || {0}, {{columns}} FROM "Heats" WHERE "Id" = {1}""", [number, next.Id], Soon);
+
+        await Done(shop, shop.Get<CorrectWeighing>(), new(Guid.NewGuid(), shop.Now, weighing, heat.Id, shop.SteelId, 300, true, "the scale's other line"));
+
+        var changes = await shop.Db().Heats.Where(h => h.Id >= next.Id).OrderBy(h => h.Id).Select(h => h.HeelKg - next.HeelKg).ToListAsync(Soon);
+        Assert.Equal([.. Enumerable.Repeat(-194d, 100), 0], changes.Select(kg => Math.Round(kg, 6)));
+    }
+
+    [Fact]
     public async Task BathSample_ThatArrivesAfterTheEnd_BringsItsAnalysis()
     {
         await using var shop = await Shop.Open(RecordsProvider.Sqlite);

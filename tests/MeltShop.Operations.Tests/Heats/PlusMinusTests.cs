@@ -79,13 +79,19 @@ public sealed class PlusMinusTests
         await using var shop = await Shop.Open(provider);
         var startedAt = shop.Now;
         shop.Clock.Advance(5);
+        var mistake = await shop.StartHeat();
+        shop.Clock.Advance(1);
+        await Shop.Do(shop.Get<CancelHeat>(), shop.Supervisor, new(Guid.NewGuid(), shop.Now, mistake.Id, mistake.Version, "wrong button"));
         var heat = await shop.StartHeat();
+        await shop.WeighIn(heat, shop.SteelId, 100);
         shop.Clock.Advance(5);
+        heat = await shop.Heat(heat.Id);
         await Shop.Do(shop.Get<CancelHeat>(), shop.Supervisor, new(Guid.NewGuid(), shop.Now, heat.Id, heat.Version, "no power"));
         var inside = shop.Now.AddMinutes(-1);
         var operation = shop.Get<Operations.Charging.StartHeat>();
 
-        await shop.Refuses(operation, shop.Melter, new(Guid.NewGuid(), startedAt, heat.PlanId), "planId", "furnace.taken");
+        var refused = await shop.Refuses(operation, shop.Melter, new(Guid.NewGuid(), startedAt, heat.PlanId), "planId", "furnace.taken");
+        Assert.Contains(heat.Number, refused.Single(finding => finding.Code == "furnace.taken").Arguments);
         await shop.Refuses(operation, shop.Melter, new(Guid.NewGuid(), inside, heat.PlanId), "planId", "furnace.taken");
         Assert.True((await Shop.Do(operation, shop.Melter, new(Guid.NewGuid(), shop.Now, heat.PlanId))).Succeeded); // the microsecond in which the other ended
     }
