@@ -56,6 +56,37 @@ public sealed partial class EntryTests
         Assert.Single(await app.Running.ReadAsync("SELECT 1 FROM Temperatures WHERE TemperatureC = 1445"));
     }
 
+    /// <summary>Answered after their forms have been left free and empty: an open form that says nothing would be filled in again.</summary>
+    [Fact]
+    public async Task Entries_AnsweredLate_AreToldToTheirForms()
+    {
+        await using var context = await chromium.TabletAsync(app.Running.Address);
+        var page = await context.SignInAsync("henning");
+        await page.OpenSampleAsync(await app.HeatAsync(page));
+        var late = new Dictionary<string, TaskCompletionSource> { ["WeighIn"] = new(), ["RecordSample"] = new() };
+        await page.RouteAsync("**/api/v1/entries", async route =>
+        {
+            foreach (var (_, answer) in late.Where(one => route.Request.PostData!.Contains($"\"{one.Key}\""))) await answer.Task;
+            await route.ContinueAsync();
+        });
+        var chosen = page.Locator("[data-testid=weighings] tr.chosen");
+        var first = await chosen.GetAttributeAsync("data-material");
+        await page.EnterAsync("[data-cell='0.C']", "3.58");
+        await page.EnterAsync(Kg, (await chosen.Locator("[data-heading=Target]").InnerTextAsync()).Split(' ')[0]);
+        await page.TapAsync("[data-testid=weigh-form] button[type=submit]");
+        await page.TapAsync("[data-testid=sample-form] button[type=submit]");
+        await Assertions.Expect(page.Locator(Kg)).ToHaveValueAsync("");
+        await Assertions.Expect(page.Locator("[data-cell='0.C']")).ToHaveValueAsync("");
+
+        late["WeighIn"].SetResult();
+        await page.WaitForSelectorAsync("[data-testid=weighed]");
+        await page.WaitForSelectorAsync($"[data-testid=weighings] tr.chosen:not([data-material={first}])");
+        late["RecordSample"].SetResult();
+
+        await page.WaitForSelectorAsync("[data-testid=sample-saved]");
+        Assert.Empty(await page.Locator("[data-testid=sample-form]").AllAsync());
+    }
+
     [Fact]
     public async Task Entry_AtWhichTheProgramFails_HoldsNothingBackAndIsSentAgainByHand()
     {

@@ -9,6 +9,7 @@ public sealed partial class EntryTests(Chromium chromium, EntryTests.App app) : 
 {
     private const string Degrees = "[data-testid=temperature-form] [data-field=temperatureC] input";
     private const string SaveDegrees = "[data-testid=temperature-form] button[type=submit]";
+    private const string Kg = "[data-testid=weigh-form] [data-field=kg] input";
     private const string Dip = "[data-testid=dip-form]";
     private static readonly TimeSpan Outage = TimeSpan.FromSeconds(8);
 

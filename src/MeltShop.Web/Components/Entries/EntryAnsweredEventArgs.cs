@@ -10,6 +10,12 @@ public sealed class EntryAnsweredEventArgs : EventArgs
     /// <summary>Empty where it was accepted.</summary>
     public IReadOnlyList<Answered> Findings { get; init; } = [];
 
+    /// <summary>What was handed in, by field, where it was accepted after the form had been left free for the next entry; null where the form still waited.</summary>
+    public IReadOnlyDictionary<string, string>? Late { get; init; }
+
+    /// <summary>Of a late answer: the next entry was begun meanwhile.</summary>
+    public bool IsTouched { get; init; }
+
     /// <summary>A finding as it travels.</summary>
     public sealed record Answered(string Path, string Code, IReadOnlyList<JsonElement> Arguments)
     {

@@ -37,9 +37,13 @@ public sealed partial class EntrySheet : IDisposable
     [Parameter]
     public Func<string, string> Name { get; set; } = path => path;
 
-    /// <summary>After it was accepted.</summary>
+    /// <summary>After it was accepted; where the answer came late, only if the next entry was not begun in the form meanwhile.</summary>
     [Parameter]
     public EventCallback Accepted { get; set; }
+
+    /// <summary>Instead, after it was accepted late: what was handed in stands in the fields no more.</summary>
+    [Parameter]
+    public EventCallback<EntryAnsweredEventArgs> AcceptedLate { get; set; }
 
     /// <summary>After something was found against it.</summary>
     [Parameter]
@@ -128,7 +132,11 @@ public sealed partial class EntrySheet : IDisposable
         await Answer((await Desk.Take(acting!, Entry)).Findings);
     }
 
-    private Task Told(EntryAnsweredEventArgs told) => Answer([.. told.Findings.Select(finding => finding.Finding)]);
+    private async Task Told(EntryAnsweredEventArgs told)
+    {
+        if (told.Late is not null && AcceptedLate.HasDelegate) await AcceptedLate.InvokeAsync(told);
+        else if (told.Late is null || !told.IsTouched) await Answer([.. told.Findings.Select(finding => finding.Finding)]);
+    }
 
     private async Task Answer(IReadOnlyList<Metallurgy.Finding> findings)
     {

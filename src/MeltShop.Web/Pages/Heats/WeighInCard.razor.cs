@@ -78,7 +78,8 @@ public sealed partial class WeighInCard : IDisposable
         try
         {
             var answer = await Task.Run(() => RestQuestion.Answer(screen.Heat, screen.Yard, cancellation), cancellation);
-            if (planned == screen) rest = answer;
+            if (planned != screen) return; // it asks for itself, and that is not to be stopped here
+            rest = answer;
         }
         catch (OperationCanceledException) when (cancellation.IsCancellationRequested)
         {
@@ -159,8 +160,22 @@ public sealed partial class WeighInCard : IDisposable
     private void Saved()
     {
         if (entry.Kg.Value is not { } mass) return;
-        weighed = (mass, Choices.FirstOrDefault(choice => choice.Value == entry.Material.Value)?.Words ?? "");
+        weighed = (mass, Words(entry.Material));
         entry.Kg.Showing(null);
         if (Current is { } row && row.LeftKg - mass <= row.TargetKg / 100) Offer(Rows.FirstOrDefault(other => other.Code != row.Code && other.IsOpen) ?? row);
     }
+
+    /// <summary>Its mass has left the field. The card may have been read with it or without it: the next material is offered once the row says that this one is done.</summary>
+    private void SavedLate(EntryAnsweredEventArgs told)
+    {
+        var late = new WeighingEntry();
+        foreach (var (name, value) in entry.Sent) late.Belongs(name, value);
+        late.Fill(told.Late!);
+        weighed = (late.Kg.Needed, Words(late.Material));
+        if (told.IsTouched || late.Material.Value != entry.Material.Value) return;
+        offered = entry.Material.Value;
+        Show();
+    }
+
+    private string Words(TextEntry material) => Choices.FirstOrDefault(choice => choice.Value == material.Value)?.Words ?? "";
 }

@@ -16,10 +16,14 @@ let asks = 0;
 let pressed = null;
 let isNotifying = false;
 let isLoading = false;
+const waiting = [];
 
 const isSilent = () => Boolean(document.documentElement.dataset.circuit);
 
 export const isAlive = () => page !== null && !isSilent();
+
+// What the page is told by a script is kept until its circuit answers, and told after what was typed meanwhile.
+export const whenAlive = (act) => (isSilent() ? waiting.push(act) : act());
 
 // True while the page is told again what was typed during a silence: no new draft.
 export const isQuiet = () => isNotifying;
@@ -63,9 +67,14 @@ function answered(number) {
   const wasLong = Date.now() - answeredAt > longAbsence;
   answeredAt = Date.now();
   if (wasLong || isLoading) return load(); // a page that is being left stays silent, whatever still answers
-  if (!isSilent()) return typed.heard(number);
+  if (!isSilent()) typed.heard(number);
+  else recover();
+}
+
+function recover() {
   delete document.documentElement.dataset.circuit;
   typed.unheard(asks).forEach(notify);
+  waiting.splice(0).forEach((act) => act());
   send();
   const { target, at } = pressed ?? {};
   pressed = null;

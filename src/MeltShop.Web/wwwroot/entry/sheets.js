@@ -1,6 +1,7 @@
 // Forms with data-entry: a press goes into the queue, not to the circuit. What the server says comes back to the form as the
-// event "entryanswered". A press that is not answered soon leaves the form free for the next one: the queue shows it.
-import { emptied, isAlive } from "./circuit.js";
+// event "entryanswered". A press that is not answered soon leaves the form free for the next one: the queue shows it. What is accepted
+// later is told to the form all the same, with what was handed in: a form that stays open and says nothing invites to enter it again.
+import { emptied, isAlive, isQuiet, whenAlive } from "./circuit.js";
 import { deliver } from "./sending.js";
 
 const soon = 1_500;
@@ -19,7 +20,7 @@ function handIn(form) {
   if (form.dataset.waiting || form.dataset.done) return;
   const inputs = fieldsOf(form).filter((field) => field.value.trim() !== "");
   const fields = Object.fromEntries(inputs.map((field) => [pathOf(field), field.value]));
-  const press = String(++presses); // an answer that comes late is not told to the form's next press
+  const press = String(++presses); // an answer that comes late is not that of the form's next press
   const release = setTimeout(() => free(form, press), soon);
   const isHere = () => form.isConnected && form.dataset.waiting === press && isAlive();
   form.dataset.waiting = press;
@@ -28,12 +29,13 @@ function handIn(form) {
     {
       accepted() {
         clearTimeout(release);
-        if (isHere()) tell(form, []);
-        else free(form, press);
+        if (isHere()) return tell(form, []);
+        free(form, press);
+        whenAlive(() => form.isConnected && answer(form, { findings: [], late: fields, isTouched: form.dataset.freed !== press }));
       },
       takes(findings) {
-        clearTimeout(release);
         if (!isHere()) return false;
+        clearTimeout(release);
         tell(form, findings);
         return true;
       },
@@ -43,13 +45,16 @@ function handIn(form) {
 function tell(form, findings) {
   delete form.dataset.waiting;
   if (findings.length === 0) form.dataset.done = "yes"; // until something is typed: a second press is no second entry
-  form.dispatchEvent(new CustomEvent("entryanswered", { bubbles: true, detail: { findings } }));
+  answer(form, { findings });
 }
+
+const answer = (form, detail) => form.dispatchEvent(new CustomEvent("entryanswered", { bubbles: true, detail }));
 
 // The next entry of the form; one that is a press alone has no next one before the answer.
 function free(form, press) {
   if (form.dataset.waiting !== press) return;
   delete form.dataset.waiting;
+  form.dataset.freed = press; // until somebody begins the next one
   const texts = fieldsOf(form).filter((field) => field instanceof HTMLInputElement);
   if (texts.length === 0) form.dataset.done = "yes";
   for (const field of texts) {
@@ -65,4 +70,9 @@ addEventListener("submit", (event) => {
   handIn(event.target);
 }, true);
 
-for (const kind of ["input", "change"]) addEventListener(kind, ({ target }) => delete target.closest?.("form[data-entry]")?.dataset.done, true);
+for (const kind of ["input", "change"]) addEventListener(kind, ({ target }) => {
+  const form = target.closest?.("form[data-entry]");
+  if (!form) return;
+  delete form.dataset.done;
+  if (!isQuiet()) delete form.dataset.freed;
+}, true);

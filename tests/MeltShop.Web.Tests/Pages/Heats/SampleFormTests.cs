@@ -6,6 +6,7 @@ using MeltShop.Records;
 using MeltShop.Records.Heats;
 using MeltShop.Records.Laboratory;
 using MeltShop.Records.Writing;
+using MeltShop.Web.Components.Entries;
 using MeltShop.Web.Pages.Heats;
 using Microsoft.EntityFrameworkCore;
 using Element = MeltShop.Metallurgy.Elements.Element;
@@ -275,6 +276,22 @@ public sealed class SampleFormTests : HeatTest
     }
 
     private static void Choose(IRenderedComponent<HeatDetail> page, string path, string value) => Field(page, "sample-form", path).QuerySelector("select")!.Change(value);
+
+    [Theory]
+    [InlineData(false, "sample-saved")]
+    [InlineData(true, "sample-form")] // what is typed by then is the next coin
+    public async Task Sample_AcceptedLate_ClosesItsFormUnlessTheNextWasBegun(bool isTouched, string shown)
+    {
+        var page = OpenForm();
+
+        await page.Find("[data-testid=sample-form]").TriggerEventAsync("onentryanswered", new EntryAnsweredEventArgs
+        {
+            Late = new Dictionary<string, string> { ["burns[0].C"] = "3.61" },
+            IsTouched = isTouched,
+        });
+
+        Assert.Equal(shown, Assert.Single(page.FindAll("[data-testid=sample-form], [data-testid=sample-saved]")).GetAttribute("data-testid"));
+    }
 
     private IRenderedComponent<HeatDetail> OpenForm()
     {

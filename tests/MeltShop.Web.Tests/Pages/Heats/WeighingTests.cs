@@ -1,9 +1,14 @@
+using System.Collections;
 using Bunit;
 using MeltShop.Charging.Plans;
 using MeltShop.Operations.Heats;
 using MeltShop.Operations.Storing;
 using MeltShop.Operations.Yard;
+using MeltShop.Records.People;
+using MeltShop.Records.Reading.Heats;
+using MeltShop.Records.Reading.Yard;
 using MeltShop.Records.Yard;
+using MeltShop.Web.Components.Entries;
 using MeltShop.Web.Pages.Heats;
 
 namespace MeltShop.Web.Tests.Pages.Heats;
@@ -102,6 +107,53 @@ public sealed class WeighingTests : HeatTest
             var chosen = page.Find("[data-testid=weighings] tr.chosen");
             Assert.Contains("still ", chosen.QuerySelector("[data-standing]")!.TextContent, StringComparison.Ordinal);
         }, Patience);
+    }
+
+    /// <summary>The row says that it is in before the answer does, as over a slow way.</summary>
+    [Theory]
+    [InlineData(false)]
+    [InlineData(true)]
+    public async Task Entry_AcceptedLate_IsSaidAndTheNextOfferedUnlessItWasBegun(bool isTouched)
+    {
+        var page = Open();
+        var kg = Kg(page, "carbon");
+        page.Find("tr[data-material=carbon] button").Click(); // what a person chose is not taken back by a plan
+        await WeighIn("carbon", kg);
+        page.WaitForState(() => page.FindAll("tr[data-material=carbon] [data-standing=done]").Count > 0, Patience);
+
+        await page.Find("[data-testid=weigh-form]").TriggerEventAsync("onentryanswered", new EntryAnsweredEventArgs
+        {
+            Late = new Dictionary<string, string> { ["materialId"] = $"{MaterialIds["carbon"]}", ["kg"] = "61,5" },
+            IsTouched = isTouched,
+        });
+
+        Assert.Equal("✓ 61.5 kg of Test carbon weighed in", page.Find("[data-testid=weighed]").TextContent.Trim());
+        Assert.Equal(isTouched, page.Find("[data-testid=weighings] tr.chosen").GetAttribute("data-material") == "carbon");
+    }
+
+    [Fact]
+    public async Task Rest_PlannedForAnEarlierReading_LeavesTheSearchForTheNewerOneAlone()
+    {
+        SignIn(Role.Melter);
+        var yard = (await The<YardPage>().Load(null, Cancellation)).Materials;
+        var heat = await Heat();
+        using var earlier = new HeldWeighings(heat.Weighings);
+        var card = Render<WeighInCard>(parameters => parameters.Add(c => c.Screen, new(heat with { Weighings = earlier }, yard)).Add(c => c.IsOffered, true));
+        await earlier.Asked.WaitAsync(Patience, Cancellation);
+        await WeighIn("copper", 10);
+        heat = await Heat();
+        using var newer = new HeldWeighings(heat.Weighings);
+        card.Render(parameters => parameters.Add(c => c.Screen, new(heat with { Weighings = newer }, yard)));
+        await newer.Asked.WaitAsync(Patience, Cancellation);
+
+        var drawn = card.RenderCount;
+        earlier.LetGo();
+        card.WaitForState(() => card.RenderCount > drawn, Patience);
+        Assert.NotEmpty(card.FindAll("[data-testid=rest-planning]"));
+        newer.LetGo();
+
+        card.WaitForState(() => card.FindAll("[data-testid=rest][data-standing=Missed]").Count > 0, Patience);
+        Assert.Empty(card.FindAll("[data-testid=rest-planning]"));
     }
 
     [Fact]
@@ -228,6 +280,33 @@ public sealed class WeighingTests : HeatTest
 
         Assert.Contains("should the heel be the larger one", page.Find("[data-testid=overfull]").TextContent, StringComparison.Ordinal);
         Assert.Contains("The rest is planned with 0 kg", page.Find("[data-testid=rest-heel]").TextContent, StringComparison.Ordinal);
+    }
+
+    /// <summary>Whoever reads them away from the page's own thread waits.</summary>
+    private sealed class HeldWeighings(IReadOnlyList<WeighingView> weighings) : IReadOnlyList<WeighingView>, IDisposable
+    {
+        private readonly TaskCompletionSource asked = new(TaskCreationOptions.RunContinuationsAsynchronously);
+        private readonly ManualResetEventSlim gate = new();
+
+        public Task Asked => asked.Task;
+
+        public int Count => weighings.Count;
+
+        public WeighingView this[int index] => weighings[index];
+
+        public void LetGo() => gate.Set();
+
+        public IEnumerator<WeighingView> GetEnumerator()
+        {
+            if (SynchronizationContext.Current is not null) return weighings.GetEnumerator();
+            asked.TrySetResult();
+            gate.Wait();
+            return weighings.GetEnumerator();
+        }
+
+        IEnumerator IEnumerable.GetEnumerator() => GetEnumerator();
+
+        public void Dispose() => gate.Dispose();
     }
 
     private static double Kg(IRenderedComponent<HeatDetail> page, string material) => double.Parse(
