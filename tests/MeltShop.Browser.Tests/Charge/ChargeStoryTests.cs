@@ -33,7 +33,7 @@ public sealed class ChargeStoryTests(Chromium chromium) : IAsyncLifetime
         await page.WaitForSelectorAsync("[data-testid=weigh-form]");
 
         var codes = await page.Locator("tr[data-material]").EvaluateAllAsync<string[]>("rows => rows.map(row => row.dataset.material)");
-        await WeighAsync(page, codes[0], await TargetAsync(page, codes[0]) + 25);
+        await WeighAsync(page, codes[0], await TargetAsync(page, codes[0]) + 1); // of 27 kg of carburiser
         await Expect(page, "[data-testid=rest][data-standing=Kept]").ToBeVisibleAsync(Long);
 
         await page.KeepStateAsync("heat-weighed-over");
@@ -53,7 +53,7 @@ public sealed class ChargeStoryTests(Chromium chromium) : IAsyncLifetime
     private static ILocatorAssertions Expect(IPage page, string selector) => Assertions.Expect(page.Locator(selector));
 
     private static async Task<double> TargetAsync(IPage page, string code) => double.Parse(
-        (await page.Locator($"tr[data-material='{code}'] td").First.InnerTextAsync()).Split(' ')[0], CultureInfo.InvariantCulture);
+        (await page.Locator($"tr[data-material='{code}'] td[data-heading=Target]").InnerTextAsync()).Split(' ')[0], CultureInfo.InvariantCulture);
 
     private static async Task WeighAsync(IPage page, string code, double kg)
     {
