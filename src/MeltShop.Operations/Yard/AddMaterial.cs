@@ -76,6 +76,7 @@ public sealed class AddMaterial(Recorder recorder, TimeProvider time) : Operatio
         writing.Db.Add(writing.Stamp.Price(material.Id, command.PricePerTonne));
         await writing.Db.SaveChangesAsync(cancellation);
         material.AnalysisId = analysis.Id;
-        return Done(material.Id, new ChangeNotice(ChangeKind.Material, material.Id));
+        await writing.Db.SaveChangesAsync(cancellation);
+        return Done(material.Id, new ChangeNotice(ChangeKind.Material, material.Id, material.Version));
     }
 }

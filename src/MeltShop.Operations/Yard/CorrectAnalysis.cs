@@ -38,6 +38,6 @@ public sealed class CorrectAnalysis(Recorder recorder, TimeProvider time) : Oper
         await writing.Db.SaveChangesAsync(cancellation);
         material.AnalysisId = analysis.Id;
         await writing.Db.SaveChangesAsync(cancellation);
-        return Done(material.Version, new ChangeNotice(ChangeKind.Material, material.Id));
+        return Done(material.Version, new ChangeNotice(ChangeKind.Material, material.Id, material.Version));
     }
 }

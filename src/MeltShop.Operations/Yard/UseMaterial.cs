@@ -36,7 +36,7 @@ public sealed class UseMaterial(Recorder recorder, TimeProvider time) : Operatio
 
         material.IsActive = command.IsActive;
         await writing.Db.SaveChangesAsync(cancellation);
-        return Done(material.Version, new ChangeNotice(ChangeKind.Material, material.Id));
+        return Done(material.Version, new ChangeNotice(ChangeKind.Material, material.Id, material.Version));
     }
 
     /// <summary>The number of a heat in a furnace that is charged with it, or has a ladle prepared with it.</summary>

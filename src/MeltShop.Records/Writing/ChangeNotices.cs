@@ -70,7 +70,12 @@ public sealed class ChangeNotices(TimeProvider clock)
                 await Task.Delay(Gathering, clock, CancellationToken.None);
                 if (ct.IsCancellationRequested) yield break; // whoever listened has gone
                 var bundle = new Dictionary<(string Kind, long Id), ChangeNotice>();
-                while (channel.Reader.TryRead(out var notice)) bundle[(notice.Kind, notice.Id)] = notice;
+                while (channel.Reader.TryRead(out var notice))
+                {
+                    var thing = (notice.Kind, notice.Id);
+                    if (notice.Version is not null || !bundle.ContainsKey(thing)) bundle[thing] = notice;
+                }
+
                 if (bundle.Count > 0) yield return [.. bundle.Values];
             }
         }

@@ -16,6 +16,7 @@ public sealed class ChangeNoticesTests
 
         for (var n = 0; n < 10; n++) notices.Publish(new ChangeNotice(ChangeKind.Heat, 7, Guid.NewGuid()), new ChangeNotice(ChangeKind.Material, 7));
         notices.Publish(new ChangeNotice(ChangeKind.Heat, 7, last));
+        notices.Publish(new ChangeNotice(ChangeKind.Heat, 7)); // that says none leaves it
 
         await foreach (var bundle in changes)
         {

@@ -8,8 +8,8 @@ namespace MeltShop.Web.Pages.Ladles;
 internal static class LadleChanges
 {
     /// <summary>
-    /// Its own heat, furnace, filling and materials; of a sample nobody knows whose it is before it is read. A doubt travels with iron from
-    /// ladle to ladle, so one that took some hears of all.
+    /// Its own heat, furnace, filling and materials, and a material that has become another one, said with its version: it may be one to offer
+    /// now. Of a sample nobody knows whose it is before it is read. A doubt travels with iron from ladle to ladle, so one that took some hears of all.
     /// </summary>
     public static bool Concern(LadleView? shown, ChangeNotice change) => shown is not { Treated: { } treated } || shown.Pouring is { Came.Count: > 0 }
         ? change.IsOfHeats
@@ -18,7 +18,7 @@ internal static class LadleChanges
             ChangeKind.Heat => change.Id == shown.Heat.Id,
             ChangeKind.Furnace => change.Id == shown.Heat.FurnaceId,
             ChangeKind.TreatedLadle => change.Id == treated.Id,
-            ChangeKind.Material => shown.Alloys.Concat(shown.Inoculants).Concat(shown.Covers).Concat(shown.PearliteFormers).Any(m => m.Id == change.Id),
+            ChangeKind.Material => change.Version is not null || shown.Alloys.Concat(shown.Inoculants).Concat(shown.Covers).Concat(shown.PearliteFormers).Any(m => m.Id == change.Id),
             _ => change.IsOfHeats,
         };
 

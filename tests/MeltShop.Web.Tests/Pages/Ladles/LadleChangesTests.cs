@@ -43,6 +43,7 @@ public sealed class LadleChangesTests : LadleTest
         Assert.True(Concerns(view, ChangeKind.Instrument, 4711));
         Assert.False(Concerns(view, ChangeKind.Furnace, view.Heat.FurnaceId + 1));
         Assert.False(Concerns(view, ChangeKind.Material, 4711));
+        Assert.True(LadleChanges.Concern(view, new(ChangeKind.Material, 4711, Guid.NewGuid()))); // has become another one: it may be one to offer now
         Assert.False(Concerns(view, ChangeKind.Order, 1));
     }
 
@@ -57,6 +58,7 @@ public sealed class LadleChangesTests : LadleTest
         int Readings() => (int)count.GetValue(page.Instance)!;
         var before = Readings();
         await Say(new(ChangeKind.TreatedLadle, id + 1), new(ChangeKind.Heat, HeatId + 1), new(ChangeKind.Material, 4711));
+        await page.InvokeAsync(() => Assert.Equal(before, Readings())); // whatever it would read for them has begun
         await Say(new ChangeNotice(ChangeKind.TreatedLadle, id));
         page.WaitForAssertion(() => Assert.NotEqual(before, Readings()));
 
