@@ -24,6 +24,7 @@ public static class MeltShopPages
         services.AddMudServices();
         services.AddSingleton<ShopSite>();
         services.AddScoped<HandingIn>();
+        services.AddScoped<QuietAddress>();
         services.AddSingleton<EntryDesk>();
         return services;
     }

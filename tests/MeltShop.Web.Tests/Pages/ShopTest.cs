@@ -42,6 +42,7 @@ public abstract class ShopTest : ComponentTest, IAsyncLifetime
         Services.AddMeltShopOperations();
         Services.AddScoped<ActingPerson>();
         Services.AddScoped<HandingIn>();
+        Services.AddScoped<QuietAddress>();
         Services.AddSingleton<Web.Api.Entries.EntryDesk>();
         Services.AddSingleton<ShopSite>();
         Services.AddSingleton<Web.Watching.RefusedFiles>();

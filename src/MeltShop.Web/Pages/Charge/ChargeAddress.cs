@@ -10,7 +10,8 @@ namespace MeltShop.Web.Pages.Charge;
 
 /// <summary>
 /// What was chosen for a charge beside furnace, grade and melt, as the address says it: a value and the path of its field, numbers as the records
-/// have them, whatever the shop's units. A page that is loaded anew goes on with the plan that somebody looked at, not with another one.
+/// have them, whatever the shop's units. A page that is loaded anew goes on with the plan that somebody looked at, not with another one. What was
+/// answered to the page itself is not of it and is asked anew: that a price of nought or less is right, and what of the plan is to run out.
 /// </summary>
 internal static class ChargeAddress
 {

@@ -6,8 +6,8 @@ using MeltShop.Records.People;
 using MeltShop.Records.Reading.Charge;
 using MeltShop.Records.Writing;
 using MeltShop.Web.Components.Fields;
+using MeltShop.Web.Components.Reading;
 using Microsoft.AspNetCore.Components;
-using Microsoft.JSInterop;
 
 namespace MeltShop.Web.Pages.Charge;
 
@@ -21,7 +21,6 @@ public sealed partial class ChargePlanning
     private LivePlan live = null!;
     private (string?, string?, string?) taken;
     private IReadOnlyList<string>? said;
-    private IJSObjectReference? script;
     private bool hasFailed, isStopped;
     private bool? whyTurned;
     private IReadOnlyList<TargetRow> rows = [];
@@ -54,7 +53,7 @@ public sealed partial class ChargePlanning
     public string[]? WishesInAddress { get; set; }
 
     [Inject]
-    private IJSRuntime Browser { get; set; } = null!;
+    private QuietAddress Address { get; set; } = null!;
 
     /// <summary>The melter sees what to do; why is for the metallurgist, and a press away for everybody.</summary>
     private bool IsWhyShown => whyTurned ?? May([Role.Metallurgist, Role.Supervisor]);
@@ -117,20 +116,11 @@ public sealed partial class ChargePlanning
             replace: true);
     }
 
-    /// <summary>The other wishes go into the address without a navigation, which would read and plan once more.</summary>
-    private async Task Say()
+    private void Say()
     {
         if (said is null || ChargeAddress.Write(draft) is not { } wishes || wishes.SequenceEqual(said)) return;
         said = wishes;
-        try
-        {
-            script ??= await Browser.InvokeAsync<IJSObjectReference>("import", "./entry/opened.js");
-            await script.InvokeVoidAsync("say", "wish", wishes);
-        }
-        catch (Exception lost) when (lost is JSDisconnectedException or OperationCanceledException)
-        {
-            // The browser is gone; what is said next says all of it.
-        }
+        _ = Address.Say("wish", wishes);
     }
 
     private static void Redraw()
@@ -150,8 +140,8 @@ public sealed partial class ChargePlanning
     private async Task Replan()
     {
         isStopped = false;
-        _ = Say();
         if (View is not { } view || Leaving.IsCancellationRequested) return;
+        Say();
         var choice = draft.Choice(view);
         var (problem, findings) = choice is null ? (null, draft.Standing(view)) : ChargeQuestion.Build(view, choice);
         draft.Form.Find(findings);

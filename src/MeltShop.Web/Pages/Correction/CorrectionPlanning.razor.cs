@@ -3,6 +3,7 @@ using MeltShop.Operations.Correcting;
 using MeltShop.Records.Reading.Heats;
 using MeltShop.Records.Writing;
 using MeltShop.Web.Components.Fields;
+using MeltShop.Web.Components.Reading;
 using Microsoft.AspNetCore.Components;
 
 namespace MeltShop.Web.Pages.Correction;
@@ -18,6 +19,7 @@ public sealed partial class CorrectionPlanning
     private bool isWorking;
     private bool isLooking;
     private int asked;
+    private CancellationTokenSource? solving;
 
     [Parameter]
     public long HeatId { get; set; }
@@ -40,6 +42,9 @@ public sealed partial class CorrectionPlanning
 
     [Inject]
     private NavigationManager Addresses { get; set; } = null!;
+
+    [Inject]
+    private QuietAddress Address { get; set; } = null!;
 
     private IEnumerable<Choice> Goals => Enum.GetNames<CorrectionGoal>().Select(goal => new Choice(goal, Text["Goal." + goal]));
 
@@ -65,6 +70,7 @@ public sealed partial class CorrectionPlanning
 
     private async Task Propose()
     {
+        GiveUp();
         var mine = ++asked;
         (isCurrent, others) = (false, null);
         if (View?.Facts is not { } facts || draft.Choice is not { } choice)
@@ -80,16 +86,35 @@ public sealed partial class CorrectionPlanning
         if (problem is null) proposal = null;
         StateHasChanged();
         if (problem is null) return;
-        var (found, barred) = await Task.Run(() => Answer(facts, choice, problem), Leaving);
-        if (mine != asked) return;
-        (proposal, ways, isCurrent, isWorking) = (found, barred, true, false);
-        StateHasChanged();
+        using var own = CancellationTokenSource.CreateLinkedTokenSource(Leaving);
+        solving = own;
+        try
+        {
+            var (found, barred) = await Task.Run(() => Answer(facts, choice, problem, own.Token), own.Token);
+            if (mine != asked) return;
+            (proposal, ways, isCurrent, isWorking) = (found, barred, true, false);
+            StateHasChanged();
+        }
+        catch (OperationCanceledException) when (own.IsCancellationRequested)
+        {
+            // Another question has taken its place, or nobody looks any more.
+        }
+        finally
+        {
+            if (solving == own) solving = null;
+        }
     }
 
-    private (CorrectionProposal Found, WaysIn Ways) Answer(CorrectionFacts facts, CorrectionChoice choice, CorrectionProblem problem)
+    private void GiveUp()
     {
-        var found = CorrectionProposal.For(facts, choice, problem, Leaving);
-        return (found, found.IsImpossible ? OutOfReachWay.Of(facts, choice, Leaving) : new([], []));
+        solving?.Cancel();
+        solving = null;
+    }
+
+    private static (CorrectionProposal Found, WaysIn Ways) Answer(CorrectionFacts facts, CorrectionChoice choice, CorrectionProblem problem, CancellationToken cancellation)
+    {
+        var found = CorrectionProposal.For(facts, choice, problem, cancellation);
+        return (found, found.IsImpossible ? OutOfReachWay.Of(facts, choice, cancellation) : new([], []));
     }
 
     private async Task LookAtOthers()
@@ -116,7 +141,7 @@ public sealed partial class CorrectionPlanning
 
     private Task Say()
     {
-        Addresses.NavigateTo(Addresses.GetUriWithQueryParameters(new Dictionary<string, object?> { ["without"] = draft.LeftOut.Order(StringComparer.Ordinal).ToArray() }), replace: true);
+        _ = Address.Say("without", [.. draft.LeftOut.Order(StringComparer.Ordinal)]);
         return Propose();
     }
 

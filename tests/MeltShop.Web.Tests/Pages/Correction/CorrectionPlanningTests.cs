@@ -312,8 +312,12 @@ public sealed class CorrectionPlanningTests : CorrectionTest
         Assert.Empty(page.FindAll("[data-testid=additions] tr[data-material=carbon]"));
         page.FindAll("[data-testid=correction-form] button").Single(button => button.TextContent.EndsWith("after all", StringComparison.Ordinal)).Click();
         page.WaitForState(() => page.FindAll("[data-testid=additions] tr[data-material=carbon]").Count > 0, Patience);
+        var said = JSInterop.Invocations["say"][^1].Arguments;
+        Assert.Equal(("without", "/heats/1/correction"), (said[0], said[2]));
+        Assert.Empty((IReadOnlyList<string>)said[1]!);
         page.Find("[data-testid=additions] tr[data-material=carbon] button").Click();
-        Assert.EndsWith("?without=carbon", The<NavigationManager>().Uri, StringComparison.Ordinal);
+        Assert.Equal(["carbon"], (IReadOnlyList<string>)JSInterop.Invocations["say"][^1].Arguments[1]!);
+        Assert.EndsWith("?without=carbon&without=nobody", The<NavigationManager>().Uri, StringComparison.Ordinal); // a navigation would read and propose once more
     }
 
     private IRenderedComponent<CorrectionPlanning> OpenCorrection(string role = Role.Melter)
