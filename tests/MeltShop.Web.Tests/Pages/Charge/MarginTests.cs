@@ -48,10 +48,10 @@ public sealed class MarginTests : ChargeTest
 
     // ln 87 = 4.465908 is asked of a ferrite of at least 85 % with a margin of 2; ln 86 = 4.454347, ln 84 = 4.430817.
     [Theory]
-    [InlineData(MissKind.Quantity, "Mn", true, 0.49, 0.495, 0.01, 0, "Mn will be 0.495 %: inside the most of 0.500 %, but not by the 0.01 % that margin and confidence ask for.")]
+    [InlineData(MissKind.Quantity, "Mn", true, 0.49, 0.495, 0.01, 0, "Mn will be 0.495 %: under the most of 0.500 %, but not by the 0.01 % that margin and confidence ask for.")]
     [InlineData(MissKind.Quantity, "Mn", true, 0.49, 0.53, 0.01, 0, "Mn will be 0.53 %; the most is 0.50 %, 0.03 % too much.")]
     [InlineData(MissKind.Quantity, "Si", false, 1.32, 1.29, 0.02, 0, "Si will be 1.29 %; the least is 1.30 %, 0.01 % too little.")]
-    [InlineData(MissKind.Quantity, "ferritePercent", false, 4.465908, 4.454347, 0, 2, "ferrite will be 86 %: inside the least of 85 %, but not by the 2 % that margin and confidence ask for.")]
+    [InlineData(MissKind.Quantity, "ferritePercent", false, 4.465908, 4.454347, 0, 2, "ferrite will be 86 %: above the least of 85 %, but not by the 2 % that margin and confidence ask for.")]
     [InlineData(MissKind.Quantity, "ferritePercent", false, 4.465908, 4.430817, 0, 2, "ferrite will be 84 %; the least is 85 %, 1 % too little.")]
     [InlineData(MissKind.GroupPercent, "Returns", true, 30, 35, 0, 0, "Returns together: 35.0 % of the charge; the greatest share is 30.0 %.")]
     [InlineData(MissKind.GroupKg, "galvanised", true, 100, 120, 0, 0, "Galvanised together: 120 kg; the most is 100 kg.")]
