@@ -44,7 +44,7 @@ public sealed partial class ChoiceField
     /// <summary>What was chosen stays in the list, whatever is looked for.</summary>
     private IReadOnlyList<Choice> Shown => !IsLong ? all : [.. all.Where(choice => choice.Value == Entry.Text || Fits(choice))];
 
-    protected override void OnParametersSet() => all = [.. Choices];
+    protected override void OnParametersSet() => all = [.. Choices.DistinctBy(choice => choice.Value)];
 
     protected override async Task OnAfterRenderAsync(bool firstRender)
     {

@@ -20,6 +20,7 @@ public sealed partial class PartsPage
     private readonly QuantityEntry large;
     private readonly TextEntry words;
     private readonly TextEntry choice;
+    private readonly TextEntry longChoice;
 
     public PartsPage()
     {
@@ -33,10 +34,13 @@ public sealed partial class PartsPage
         large = form.Mass("large", 0, 60000);
         words = form.Words("words");
         choice = form.Choice("choice");
+        longChoice = form.Choice("longChoice");
         (asked.Text, wrong.Text, below.Text, large.Text) = ("1,250", "much", "<0.003", "600000");
         form.Find([new("needed", "number.missing")]);
         refused.Fail();
     }
 
     private IEnumerable<Choice> Choices => [new("1", Text["First"]), new("2", Text["Second"])];
+
+    private IEnumerable<Choice> LongChoices => Enumerable.Range(0, 70).Select(n => new Choice($"{n}", $"{Text["First"]} {n}"));
 }
