@@ -169,6 +169,19 @@ public sealed partial class EntryTests(Chromium chromium, EntryTests.App app) : 
         await Say("hide");
         await page.WaitForSelectorAsync("html:not([data-before]):not([data-circuit]) main a.press");
 
+        // What the address has kept is not typed again over what somebody says next.
+        await page.OpenAsync("/yard");
+        var kind = page.Locator("[data-field=kind] select");
+        await kind.SelectOptionAsync("SteelScrap");
+        await page.WaitForURLAsync("**/yard?kind=SteelScrap");
+        await page.EvaluateAsync("document.documentElement.dataset.before = ''");
+        await Say("failed");
+        await page.WaitForSelectorAsync("html:not([data-before]):not([data-circuit])", new() { State = WaitForSelectorState.Attached });
+        await Assertions.Expect(kind).ToHaveValueAsync("SteelScrap");
+        await kind.SelectOptionAsync("");
+        await page.WaitForURLAsync("**/yard");
+        Assert.Equal("", await kind.EvaluateAsync<string>("(field) => new Promise((done) => { document.body.append(document.createElement('i')); setTimeout(() => done(field.value)); })"));
+
         async Task Say(string state) => await page.EvaluateAsync(
             """
             (state) => document.getElementById("components-reconnect-modal")

@@ -55,6 +55,7 @@ export function keep() {
 const kept = sessionStorage.meltshopTyped && JSON.parse(sessionStorage.meltshopTyped);
 delete sessionStorage.meltshopTyped;
 let open = kept?.address === location.href ? kept.texts : [];
+let isPutting = false;
 
 // Only where the page shows what stood there before: what somebody else has changed meanwhile is not typed over unseen.
 function put() {
@@ -62,13 +63,22 @@ function put() {
     const place = CSS.escape(path);
     const fields = document.querySelectorAll(`[data-field="${place}"] :is(input, select, textarea):not([data-aside], [type=checkbox]), input[data-cell="${place}"], input[data-tick="${place}"]`);
     const field = [...fields].find((one) => formOf(one) === form);
+    if (field && textOf(field) === text) return false; // the page itself has kept it
     if (!field || textOf(field) !== before) return true;
     if (isTick(field)) field.checked = text === "true";
     else field.value = text;
+    isPutting = true;
     field.dispatchEvent(new Event("change", { bubbles: true }));
+    isPutting = false;
     return false;
   });
 }
+
+// Whoever types there goes on from what stands there.
+for (const kind of ["input", "change"]) addEventListener(kind, ({ target }) => {
+  if (open.length === 0 || isPutting || !target.matches?.("input, select, textarea")) return;
+  open = open.filter(({ form, path }) => path !== pathOf(target) || form !== formOf(target));
+}, true);
 
 if (open.length > 0) {
   const watcher = new MutationObserver(put);
