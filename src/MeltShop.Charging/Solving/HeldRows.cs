@@ -16,8 +16,11 @@ internal sealed record HeldRow(Row Row, bool Least, bool Most)
 /// <summary>The rows that a solution with planes sits on, cones among them, and the columns that sit on no bound there.</summary>
 internal sealed class HeldRows
 {
-    /// <summary>A pivot smaller than this, beside the largest, says that the rows are not independent.</summary>
-    private const double Dependent = 1e-9;
+    /// <summary>What is left of a gradient beside those before it, as a share of its size: with less the row says nothing that they do not.</summary>
+    private const double Dependent = 1e-7;
+
+    /// <summary>A pivot smaller than this, beside the largest, is rounding.</summary>
+    private const double Rounding = 1e-15;
 
     private readonly double[] costs;
 
@@ -27,20 +30,26 @@ internal sealed class HeldRows
         costs = [.. program.Columns.Select(c => c.Cost)];
         Free = [.. Enumerable.Range(0, costs.Length).Where(j => active.Columns[j] is { Least: false, Most: false })];
         Bounds = [.. Enumerable.Range(0, costs.Length).Except(Free).Select(j => (j, active.Columns[j].Least, active.Columns[j].Most))];
-        Rows = [.. program.Rows.Select((r, i) => Held(r, active.Rows[i], near.Values)).OfType<HeldRow>()];
-        Multipliers = [.. Rows.Select(h => near.Solved.Rows.Zip(near.Duals).Where(r => ReferenceEquals(r.First, h.Row) || ReferenceEquals(r.First.PlaneOf, h.Row)).Sum(r => r.Second))];
+        All = [.. program.Rows.Select((r, i) => Held(r, active.Rows[i], near.Values)).OfType<HeldRow>()];
+        var priced = All.Select(h => (Row: h, Price: near.Solved.Rows.Zip(near.Duals).Where(r => ReferenceEquals(r.First, h.Row) || ReferenceEquals(r.First.PlaneOf, h.Row)).Sum(r => r.Second)));
+        var independent = Independent(priced.OrderByDescending(h => Math.Abs(h.Price)), near.Values).ToList();
+        (Rows, Multipliers) = ([.. independent.Select(h => h.Row)], [.. independent.Select(h => h.Price)]);
     }
 
     public int[] Free { get; }
 
     public (int Column, bool Least, bool Most)[] Bounds { get; }
 
+    /// <summary>Every row that it sits on.</summary>
+    public IReadOnlyList<HeldRow> All { get; }
+
+    /// <summary>Of these as many as are independent, those first that cost most.</summary>
     public IReadOnlyList<HeldRow> Rows { get; }
 
-    /// <summary>What each of the rows costs, as far as the planes know.</summary>
+    /// <summary>What each of the independent rows costs, as far as the planes know.</summary>
     public double[] Multipliers { get; }
 
-    /// <summary>A step of Newton's method for the columns that are free, and the multipliers after it; null where the rows leave several.</summary>
+    /// <summary>A step of Newton's method for the columns that are free, and the multipliers after it; null where they cannot be told.</summary>
     public (double[] Moves, double[] Multipliers)? Step(double[] values, double[] multipliers)
     {
         var (free, size) = (Free.Length, Free.Length + Rows.Count);
@@ -49,7 +58,7 @@ internal sealed class HeldRows
         for (var k = 0; k < free; k++) right[k] = -costs[Free[k]];
         for (var i = 0; i < Rows.Count; i++)
         {
-            var gradient = Rows[i].Row.Scatter is null ? Rows[i].Row.Coefficients : Rows[i].Row.Tangent(values, "").Coefficients;
+            var gradient = Gradient(Rows[i].Row, values);
             right[free + i] = Rows[i].Short(values);
             for (var k = 0; k < free; k++) (matrix[free + i, k], matrix[k, free + i]) = (gradient[Free[k]], -gradient[Free[k]]);
             Bend(matrix, Rows[i], gradient, values, -Rows[i].Sign * multipliers[i]);
@@ -57,7 +66,7 @@ internal sealed class HeldRows
 
         var factors = Matrix<double>.Build.DenseOfArray(matrix).LU();
         double[] pivots = [.. factors.U.Diagonal().Select(Math.Abs)];
-        if (!(pivots.Min() > Dependent * pivots.Max())) return null;
+        if (!(pivots.Min() > Rounding * pivots.Max())) return null;
         var solved = factors.Solve(Vector<double>.Build.Dense(right)).ToArray();
         return (solved[..free], solved[free..]);
     }
@@ -74,6 +83,25 @@ internal sealed class HeldRows
             for (var l = 0; l < slopes.Length; l++) matrix[k, l] -= price * slopes[k] * slopes[l] / scatter;
         }
     }
+
+    /// <summary>Of two rows that hold the same, or of one that only columns on their bounds could move, no price can be told: the later one is left out.</summary>
+    private IEnumerable<(HeldRow Row, double Price)> Independent(IEnumerable<(HeldRow Row, double Price)> held, double[] values)
+    {
+        var directions = new List<Vector<double>>();
+        foreach (var one in held)
+        {
+            var gradient = Gradient(one.Row.Row, values);
+            var rest = Vector<double>.Build.Dense([.. Free.Select(j => gradient[j])]);
+            var size = rest.L2Norm();
+            foreach (var direction in directions) rest -= direction * (direction * rest);
+            var left = rest.L2Norm();
+            if (!(left > Dependent * size)) continue;
+            directions.Add(rest / left);
+            yield return one;
+        }
+    }
+
+    private static double[] Gradient(Row row, double[] values) => row.Scatter is null ? row.Coefficients : row.Tangent(values, "").Coefficients;
 
     private static HeldRow? Held(Row row, (bool Least, bool Most) active, double[] values)
     {

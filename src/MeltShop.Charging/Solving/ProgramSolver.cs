@@ -31,9 +31,9 @@ internal static class ProgramSolver
             var values = native.Values();
             var planes = Planes(program.Rows, values, round);
             var found = new Solution(PlanStatus.Optimal, program with { Rows = rows }, values, native.Duals(), native.ReducedCosts());
-            if (hasCones && (round > 0 || planes.Count == 0) && SmoothOptimum.Near(program, found) is { } exact) return exact;
+            if (hasCones && (round > 0 || planes.Count == 0) && SmoothOptimum.Near(program, found, budget) is { } exact) return exact;
             if (planes.Count == 0) return found;
-            if (round == MostRounds) return SplitCones.Solve(program, values, budget);
+            if (round == MostRounds) return SplitCones.Solve(program, values, budget, near => SmoothOptimum.Near(program, near, budget));
             foreach (var plane in planes) native.Add(plane);
             rows = [.. rows, .. planes];
         }

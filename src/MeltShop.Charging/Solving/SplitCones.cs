@@ -26,7 +26,14 @@ internal sealed class SplitCones
         rows.AddRange(cones.Select(c => Row($"{c.Row.Name}, shares", [], [(c.Total, -1), .. c.Parts.Select(p => (p.Square, 1.0))], double.NegativeInfinity, 0)));
     }
 
-    public static Solution Solve(LinearProgram program, double[] from, Budget budget)
+    /// <param name="program">The program with its cones.</param>
+    /// <param name="from">Where planes alone have come to.</param>
+    /// <param name="budget">Time for it.</param>
+    /// <param name="exact">
+    /// Makes a point on the cones themselves of one that is near, where it can. What planes end with misses them by the tolerance; where a row has room for a hair only that is much in
+    /// money, and more in prices.
+    /// </param>
+    public static Solution Solve(LinearProgram program, double[] from, Budget budget, Func<Solution, Solution?> exact)
     {
         var split = new SplitCones(program, from);
         split.rows.AddRange(split.cones.SelectMany(c => Planes(split, c, from, 0)));
@@ -37,6 +44,8 @@ internal sealed class SplitCones
             if (status != PlanStatus.Optimal) return Solution.Without(status);
             var values = native.Values();
             var here = values[..program.Columns.Count];
+            // Each row of the program has its place here, and so its price.
+            if (exact(new(PlanStatus.Optimal, program, here, native.Duals()[..program.Rows.Count], native.ReducedCosts()[..program.Columns.Count])) is { } found) return found;
             var missed = split.cones.Where(c => c.Row.Violation(here) > ProgramSolver.Tolerance).ToList();
             if (missed.Count == 0) return new(PlanStatus.Optimal, new(split.columns, split.rows), values, native.Duals(), native.ReducedCosts());
             foreach (var plane in missed.SelectMany(c => Planes(split, c, here, round)).ToList())
