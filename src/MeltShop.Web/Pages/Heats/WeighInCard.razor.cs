@@ -19,6 +19,7 @@ public sealed partial class WeighInCard : IDisposable
     private (double Kg, string Name)? weighed;
     private bool wasCharging;
     private string? offered;
+    private int before; // how often the material in the form was weighed, as far as was known when the form was last empty
     private bool hasFailed;
     private RestAnswer? rest;
     private HeatScreen? planned;
@@ -132,6 +133,7 @@ public sealed partial class WeighInCard : IDisposable
         var material = offered = row?.MaterialId is { } id ? Id(id) : null;
         if (material != entry.Material.Value) entry.Lot.Showing(null);
         entry.Material.Showing(material);
+        before = row?.Entries ?? 0;
     }
 
     private void Choose(WeighingRow row)
@@ -145,6 +147,7 @@ public sealed partial class WeighInCard : IDisposable
     {
         (weighed, offered) = (null, null);
         entry.Lot.Showing(null);
+        before = Current?.Entries ?? 0;
     }
 
     private string Words(WeighingRow row) => row switch
@@ -157,12 +160,16 @@ public sealed partial class WeighInCard : IDisposable
         _ => Text["StillTo", MassText.Show(row.LeftKg)],
     };
 
+    /// <summary>The card may have been read with its mass already, or not yet: what is left then is told apart by how often the material was weighed.</summary>
     private void Saved()
     {
         if (entry.Kg.Value is not { } mass) return;
         weighed = (mass, Words(entry.Material));
         entry.Kg.Showing(null);
-        if (Current is { } row && row.LeftKg - mass <= row.TargetKg / 100) Offer(Rows.FirstOrDefault(other => other.Code != row.Code && other.IsOpen) ?? row);
+        if (Current is not { } row) return;
+        var left = row.Entries > before ? row.LeftKg : row.LeftKg - mass;
+        before = Math.Max(row.Entries, before + 1);
+        if (left <= row.TargetKg / 100) Offer(Rows.FirstOrDefault(other => other.Code != row.Code && other.IsOpen) ?? row);
     }
 
     /// <summary>Its mass has left the field. The card may have been read with it or without it: the next material is offered once the row says that this one is done.</summary>
