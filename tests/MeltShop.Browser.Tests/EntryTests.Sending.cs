@@ -72,7 +72,7 @@ public sealed partial class EntryTests
         var chosen = page.Locator("[data-testid=weighings] tr.chosen");
         var first = await chosen.GetAttributeAsync("data-material");
         await page.EnterAsync("[data-cell='0.C']", "3.58");
-        await page.EnterAsync(Kg, (await chosen.Locator("[data-heading=Target]").InnerTextAsync()).Split(' ')[0]);
+        await page.EnterAsync(Kg, (await chosen.Locator("[data-heading=Target]").InnerTextAsync()).Split('\u00a0')[0]);
         await page.TapAsync("[data-testid=weigh-form] button[type=submit]");
         await page.TapAsync("[data-testid=sample-form] button[type=submit]");
         await Assertions.Expect(page.Locator(Kg)).ToHaveValueAsync("");

@@ -62,7 +62,7 @@ public sealed class FirstHeatTests(Chromium chromium) : IAsyncLifetime
         foreach (var code in await page.Locator("tr[data-material]").EvaluateAllAsync<string[]>("rows => rows.map(row => row.dataset.material)"))
         {
             var row = page.Locator($"tr[data-material='{code}']");
-            var target = (await row.Locator("td").Nth(1).InnerTextAsync()).Split(' ')[0];
+            var target = (await row.Locator("td").Nth(1).InnerTextAsync()).Split('\u00a0')[0];
             await row.Locator("button").TapAsync();
             await TypeAsync(page, "[data-testid=weigh-form] input", target);
             await page.TapAsync("[data-testid=weigh-form] button[type=submit]");

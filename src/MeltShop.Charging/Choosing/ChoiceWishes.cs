@@ -14,10 +14,13 @@ public sealed record ChoiceWishes
     /// </summary>
     public IReadOnlyDictionary<string, double> LastTimeKg { get; init; } = new Dictionary<string, double>();
 
+    /// <summary>Less of a material than this nobody weighs, kg weighed, 0 or more: a plan as last time does without such traces where it can. 0: any mass will do.</summary>
+    public double LeastKg { get; init; }
+
     /// <exception cref="ArgumentException">A number is not finite or below zero.</exception>
     internal void Require()
     {
-        foreach (var number in LastTimeKg.Values.Append(MostDearerPercent))
+        foreach (var number in LastTimeKg.Values.Append(MostDearerPercent).Append(LeastKg))
         {
             if (!double.IsFinite(number) || number < 0) throw new ArgumentException($"{number} has to be a finite number, 0 or more.");
         }

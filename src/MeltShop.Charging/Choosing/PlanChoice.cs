@@ -42,7 +42,7 @@ public static class PlanChoice
         var (formulation, dearness) = (search.Formulation, Dearness.Of(search.Cheapest, wishes.MostDearerPercent));
         yield return search.TheCheapest();
         if (wishes.Returns.Count > 0) yield return search.Found(PlanKind.MostReturns, () => MostReturns.Find(formulation, wishes.Returns, dearness, budget));
-        if (wishes.LastTimeKg.Values.Sum() > 0) yield return search.Found(PlanKind.AsLastTime, () => AsLastTime.Find(formulation, wishes.LastTimeKg, budget));
+        if (wishes.LastTimeKg.Values.Sum() > 0) yield return search.Found(PlanKind.AsLastTime, () => AsLastTime.Find(formulation, wishes.LastTimeKg, wishes.LeastKg, budget));
         yield return search.Found(PlanKind.Safest, () => SafestPlan.Find(formulation.Melt, dearness, budget.Half()));
         yield return search.Found(PlanKind.FewestMaterials, () => FewestMaterials.Find(formulation, dearness, budget));
     }

@@ -53,7 +53,7 @@ public sealed class ChargeStoryTests(Chromium chromium) : IAsyncLifetime
     private static ILocatorAssertions Expect(IPage page, string selector) => Assertions.Expect(page.Locator(selector));
 
     private static async Task<double> TargetAsync(IPage page, string code) => double.Parse(
-        (await page.Locator($"tr[data-material='{code}'] td[data-heading=Target]").InnerTextAsync()).Split(' ')[0], CultureInfo.InvariantCulture);
+        (await page.Locator($"tr[data-material='{code}'] td[data-heading=Target]").InnerTextAsync()).Split('\u00a0')[0], CultureInfo.InvariantCulture);
 
     private static async Task WeighAsync(IPage page, string code, double kg)
     {

@@ -33,7 +33,7 @@ public sealed class BathCorrectionTests(Chromium chromium, RunningApp app)
         {
             var row = page.Locator($"[data-testid=correction] tr[data-material='{material}']");
             await row.Locator("button").TapAsync();
-            var target = (await row.Locator("td").First.InnerTextAsync()).Split(' ')[^2];
+            var target = (await row.Locator("td").First.InnerTextAsync()).Split(' ', '\u00a0')[^2];
             await page.FillAsync("[data-testid=correction-weigh] input", target);
             await page.TapAsync("[data-testid=correction-weigh] button[type=submit]");
             await Assertions.Expect(page.Locator("[data-testid=correction-weigh]")).ToHaveCountAsync(0);
@@ -52,7 +52,7 @@ public sealed class BathCorrectionTests(Chromium chromium, RunningApp app)
         await page.TapAsync("button.press-primary");
         await page.TapAsync("[data-testid=start-ask] .press-primary");
         await page.WaitForSelectorAsync("[data-testid=weigh-form]");
-        var steel = page.Locator("tr[data-material]", new() { HasTextRegex = new("[0-9]{3} kg") }).First;
+        var steel = page.Locator("tr[data-material]", new() { HasTextRegex = new("[0-9]{3}\\skg") }).First;
         await steel.Locator("button").TapAsync();
         await page.FillAsync("[data-testid=weigh-form] input", "900");
         await page.TapAsync("[data-testid=weigh-form] button[type=submit]");

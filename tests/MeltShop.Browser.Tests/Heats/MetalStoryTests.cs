@@ -79,7 +79,7 @@ public sealed class MetalStoryTests(Chromium chromium) : IAsyncLifetime
     }
 
     private static async Task<double> KgAsync(IPage page) => double.Parse(
-        (await page.Locator("[data-testid=metal-now]").InnerTextAsync()).Split(' ')[0], System.Globalization.CultureInfo.InvariantCulture);
+        (await page.Locator("[data-testid=metal-now]").InnerTextAsync()).Split('\u00a0')[0], System.Globalization.CultureInfo.InvariantCulture);
 
     private static async Task SampleAsync(IPage page, string heat)
     {

@@ -41,7 +41,7 @@ public sealed class PouringStoryTests(Chromium chromium) : IAsyncLifetime
         await page.PrepareLadleAsync(heat);
         var ladle = page.Url.Split('/')[^1];
 
-        var stop = int.Parse((await page.Locator("[data-testid=stop-weight]").InnerTextAsync()).Split(' ')[^2], System.Globalization.CultureInfo.InvariantCulture);
+        var stop = int.Parse((await page.Locator("[data-testid=stop-weight]").InnerTextAsync()).Split(' ', '\u00a0')[^2], System.Globalization.CultureInfo.InvariantCulture);
         await page.EnterAsync("[data-testid=tap-form] [data-field=kg] input", $"{stop + 25}");
         await page.TapAsync("[data-testid=tap-form] button[type=submit]");
         await Assertions.Expect(page.Locator("[data-testid=over-stop-card]")).ToContainTextAsync("Never add alloy");

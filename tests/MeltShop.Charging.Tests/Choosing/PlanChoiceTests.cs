@@ -139,6 +139,29 @@ public class PlanChoiceTests
         Assert.Equal(500, Kg(Plan(choice, PlanKind.AsLastTime), "a"), 1e-4);
     }
 
+    [Theory]
+    [InlineData(0, 0.051)] // the nearest: a few grams of alloy
+    [InlineData(0.06, 0)] // that nobody weighs: some b in the place of a does it too
+    public void AsLastTime_ThatATraceWouldTrim_DoesWithoutItWhereItIsTooLittleToWeigh(double leastKg, double alloyKg)
+    {
+        // Last time 505 a to 495 b: 1000 kg of that hold 14.95 kg of Si, 0.05 too little: 0.051 kg of an alloy of 99 %, or 5 kg of b for a.
+        var plan = Plan(Of(Two(Material("alloy", 5000, (Element.Si, 99))), new() { LastTimeKg = new Dictionary<string, double> { ["a"] = 505, ["b"] = 495 }, LeastKg = leastKg }), PlanKind.AsLastTime);
+
+        Assert.True(plan.Charge!.Holds);
+        Assert.Equal(alloyKg, Kg(plan, "alloy"), 0.001);
+    }
+
+    [Fact]
+    public void AsLastTime_ThatOnlyATraceCanKeepInside_KeepsTheTrace()
+    {
+        // Without the alloy no charge of a, of which nothing else is there, holds 1.05 % of Si.
+        var problem = new ChargeProblem { MeltKg = 1000, Materials = [Material("a", 300, (Element.Si, 1)), Material("alloy", 5000, (Element.Si, 99))], Limits = [Limit(Element.Si, 1.05, 1.7)] };
+
+        var plan = Plan(Of(problem, new() { LastTimeKg = new Dictionary<string, double> { ["a"] = 1 }, LeastKg = 2 }), PlanKind.AsLastTime);
+
+        Assert.Equal(0.5102, Kg(plan, "alloy"), 1e-3); // 0.5 kg of Si of 98 points
+    }
+
     [Fact]
     public void WeighedAlready_IsInEveryPlan()
     {

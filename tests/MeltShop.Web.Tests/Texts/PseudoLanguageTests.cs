@@ -15,7 +15,7 @@ public sealed class PseudoLanguageTests : ComponentTest
         Speak(PseudoLanguage.Culture);
         var text = Services.GetRequiredService<IStringLocalizer<States>>();
 
-        Assert.Equal("⟦Only the first 3 are shown. Narrow the search to see the others.⟧", text["More", 3].Value);
+        Assert.Equal("⟦There are more than 3; only the first 3 are shown. Narrow the search to see the others.⟧", text["More", 3].Value);
     }
 
     [Fact]

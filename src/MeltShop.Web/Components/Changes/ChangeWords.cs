@@ -26,7 +26,7 @@ internal sealed class ChangeWords(IStringLocalizer<Texts.Changes> text, ShopSite
         null or "" => Nothing,
         double number => Number(change.Column, number),
         decimal price when change.Column.EndsWith("PerTonne", StringComparison.Ordinal) => PriceText.Show(price, site.Currency),
-        decimal money => $"{NumberText.Show((double)money, 2)} {site.Currency}",
+        decimal money => UnitText.Of(NumberText.Show((double)money, 2), site.Currency),
         DateTimeOffset instant => site.DayAndTime(instant),
         DateOnly day => ShopSite.Day(day),
         bool yes => text[yes ? "Yes" : "No"],
@@ -38,7 +38,7 @@ internal sealed class ChangeWords(IStringLocalizer<Texts.Changes> text, ShopSite
     {
         "Kg" => MassText.ShowFully(number),
         "C" => TemperatureText.Show(number),
-        "Percent" => $"{NumberText.Show(number)} %",
+        "Percent" => UnitText.Percent(NumberText.Show(number)),
         _ => NumberText.Show(number),
     };
 

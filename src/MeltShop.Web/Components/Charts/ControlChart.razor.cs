@@ -93,7 +93,7 @@ public sealed partial class ControlChart
     private string? Words => Drawn is null ? Points.Count < FewestPoints ? Text["TooFew", Points.Count, FewestPoints].Value : null
         : Text[Least is null && Most is null ? "LegendPlain" : IsCertified ? "LegendCertified" : "Legend"].Value;
 
-    private string Described => Text["Described", Title, Points.Count, $"{Show(Points[^1].Value)} {Unit}".TrimEnd(), Points.Count(point => point.Signal is not null)];
+    private string Described => Text["Described", Title, Points.Count, UnitText.Of(Show(Points[^1].Value), Unit), Points.Count(point => point.Signal is not null)];
 
     private string X(int index) => ChartScale.Text(Scale.X(index));
 

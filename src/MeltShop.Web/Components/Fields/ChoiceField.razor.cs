@@ -39,12 +39,22 @@ public sealed partial class ChoiceField
     [Parameter]
     public bool TakesFocus { get; set; }
 
+    /// <summary>What one field for many lists of the same choices looks for; null where a long list has a field of its own.</summary>
+    [Parameter]
+    public string? NarrowedBy { get; set; }
+
     private bool IsLong => all.Count > Long;
+
+    private bool HasOwnNarrowing => IsLong && NarrowedBy is null;
 
     /// <summary>What was chosen stays in the list, whatever is looked for.</summary>
     private IReadOnlyList<Choice> Shown => !IsLong ? all : [.. all.Where(choice => choice.Value == Entry.Text || Fits(choice))];
 
-    protected override void OnParametersSet() => all = [.. Choices.DistinctBy(choice => choice.Value)];
+    protected override void OnParametersSet()
+    {
+        all = [.. Choices.DistinctBy(choice => choice.Value)];
+        if (NarrowedBy is { } part) Narrow(part);
+    }
 
     protected override async Task OnAfterRenderAsync(bool firstRender)
     {
@@ -53,7 +63,9 @@ public sealed partial class ChoiceField
 
     private bool Fits(Choice choice) => words.All(word => choice.Words.Contains(word, StringComparison.CurrentCultureIgnoreCase));
 
-    private void Narrow(ChangeEventArgs typed) => words = ((string?)typed.Value ?? "").Split(' ', StringSplitOptions.RemoveEmptyEntries);
+    private void Narrow(ChangeEventArgs typed) => Narrow((string?)typed.Value ?? "");
+
+    private void Narrow(string part) => words = part.Split(' ', StringSplitOptions.RemoveEmptyEntries);
 
     private Task Chosen(ChangeEventArgs chosen)
     {

@@ -59,7 +59,7 @@ public sealed partial class QuantityField
     protected override void OnParametersSet() => Entry.Form.Draw();
 
     private string Note => Entry is { Value: not null, Reading.Value: { } value }
-        ? Text[Entry.Reading.IsBelow ? "ReadBelow" : "Read", $"{NumberText.Show(value)} {Shown}".TrimEnd()]
+        ? Text[Entry.Reading.IsBelow ? "ReadBelow" : "Read", UnitText.Of(NumberText.Show(value), Shown)]
         : string.Join(" · ", new[] { Range, Entry.IsRequired || IsQuiet ? null : Empty ?? Text["Optional"].Value, Help }.OfType<string>());
 
     /// <summary>An end that no foundry reaches is refused when it is passed, and not worth reading before.</summary>

@@ -125,7 +125,7 @@ public sealed partial class LimitBar
 
     private string Shown(double? number) =>
         number is { } value
-            ? $"{NumberText.ShowBeside(QuantityText.Shown(Quantity, value), Honest(value), QuantityText.Shown(Quantity, Least), QuantityText.Shown(Quantity, Most))} {QuantityText.Unit(Quantity)}".TrimEnd()
+            ? UnitText.Of(NumberText.ShowBeside(QuantityText.Shown(Quantity, value), Honest(value), QuantityText.Shown(Quantity, Least), QuantityText.Shown(Quantity, Most)), QuantityText.Unit(Quantity))
             : "–";
 
     /// <summary>As many decimals as are customary, and more where they would print something else: 0.005 is no 0.01.</summary>

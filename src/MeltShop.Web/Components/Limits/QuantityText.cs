@@ -47,14 +47,14 @@ public static class QuantityText
 
     /// <summary>With its unit, and with as many decimals as it takes not to contradict the bounds beside it.</summary>
     public static string Show(string quantity, double recorded, double? least = null, double? most = null) =>
-        $"{NumberText.ShowBeside(Shown(quantity, recorded), Decimals(quantity), Shown(quantity, least), Shown(quantity, most))} {Unit(quantity)}".TrimEnd();
+        UnitText.Of(NumberText.ShowBeside(Shown(quantity, recorded), Decimals(quantity), Shown(quantity, least), Shown(quantity, most)), Unit(quantity));
 
     /// <summary>A difference or a scatter, with its unit; with as many decimals as are asked for, or as it takes not to be printed as none.</summary>
     public static string Difference(string quantity, double recorded, int? decimals = null)
     {
         var unit = Dimension(quantity) == Units.Dimension.Temperature ? ShopUnits.Current.TemperatureDifference : new Measure(Unit(quantity));
         var shown = unit.FromRecorded(recorded);
-        return $"{(decimals is { } places ? NumberText.Show(shown, places) : NumberText.ShowBeside(shown, Decimals(quantity), 0))} {unit.Sign}".TrimEnd();
+        return UnitText.Of(decimals is { } places ? NumberText.Show(shown, places) : NumberText.ShowBeside(shown, Decimals(quantity), 0), unit.Sign);
     }
 
     /// <summary>A bound with all its digits, without its unit.</summary>

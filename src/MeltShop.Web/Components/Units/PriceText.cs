@@ -21,7 +21,7 @@ public static class PriceText
     public static string Number(decimal perTonne) => Number((double)perTonne);
 
     /// <summary>With its unit.</summary>
-    public static string Show(double perTonne, string currency, int decimals = MoneyDecimals) => $"{Number(perTonne, decimals)} {Unit(currency)}";
+    public static string Show(double perTonne, string currency, int decimals = MoneyDecimals) => UnitText.Of(Number(perTonne, decimals), Unit(currency));
 
     /// <inheritdoc cref="Show(double, string, int)"/>
     public static string Show(decimal perTonne, string currency) => Show((double)perTonne, currency);

@@ -8,10 +8,10 @@ public static class TemperatureText
     private static Measure Unit => ShopUnits.Current.Temperature;
 
     /// <summary>With its unit and all its digits.</summary>
-    public static string Show(double temperatureC) => $"{NumberText.Show(Unit.Readable(temperatureC))} {Unit.Sign}";
+    public static string Show(double temperatureC) => UnitText.Of(NumberText.Show(Unit.Readable(temperatureC)), Unit.Sign);
 
     /// <summary>With its unit and so many decimals.</summary>
-    public static string Show(double temperatureC, int decimals) => $"{NumberText.Show(Unit.FromRecorded(temperatureC), decimals)} {Unit.Sign}";
+    public static string Show(double temperatureC, int decimals) => UnitText.Of(NumberText.Show(Unit.FromRecorded(temperatureC), decimals), Unit.Sign);
 
     /// <summary>The unit of a loss of temperature in a minute.</summary>
     public static string PerMinute => $"{ShopUnits.Current.TemperatureDifference.Sign}/min";
@@ -20,6 +20,6 @@ public static class TemperatureText
     public static string Difference(double kelvin, int decimals)
     {
         var unit = ShopUnits.Current.TemperatureDifference;
-        return $"{NumberText.Show(unit.FromRecorded(kelvin), decimals)} {unit.Sign}";
+        return UnitText.Of(NumberText.Show(unit.FromRecorded(kelvin), decimals), unit.Sign);
     }
 }

@@ -32,7 +32,7 @@ public sealed partial class WeighingCard
     {
         WeighingStanding.Done => "✓ " + Text["Done"],
         WeighingStanding.Over => "▲ " + Text["Over", MassText.Show(step.OverKg)],
-        _ when step.LeftKg > 0 => MassText.Show(step.LeftKg),
+        _ when step.LeftKg > 0 => MassText.Number(step.LeftKg),
         _ => "–",
     };
 }

@@ -61,9 +61,9 @@ internal static class BoundText
 
     private static (string Shown, double Size) Step(MissKind kind) => kind switch
     {
-        MissKind.Volume => (NumberText.Show(RoomStepM3) + " m³", RoomStepM3),
+        MissKind.Volume => (UnitText.Of(NumberText.Show(RoomStepM3), "m³"), RoomStepM3),
         _ when IsMass(kind) => ShopUnits.Current.Mass.ToRecorded(MassStep) is var kg ? (MassText.Show(kg, 0), kg) : default,
-        _ => (NumberText.Show(PointStep) + " %", PointStep),
+        _ => (UnitText.Percent(NumberText.Show(PointStep)), PointStep),
     };
 
     private static bool IsMass(MissKind kind) => kind is MissKind.Stock or MissKind.MaterialKg or MissKind.GroupKg or MissKind.LiquidKg or MissKind.WeighedKg;

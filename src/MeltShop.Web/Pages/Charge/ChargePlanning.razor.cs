@@ -61,6 +61,9 @@ public sealed partial class ChargePlanning
     /// <summary>There is a plan to look at.</summary>
     private bool IsAnswered(ChargeView view) => live.Last is not null && draft.FurnaceIn(view) is not null && draft.GradeIn(view) is not null;
 
+    /// <summary>All that a plan needs was chosen, and something of it is refused.</summary>
+    private bool IsMarked(ChargeView view) => draft.FurnaceIn(view) is not null && draft.GradeIn(view) is not null && draft.Form.HasFindings;
+
     private string Age => live.IsWorking ? "Planning" : isStopped ? "PlanStopped" : !live.IsCurrent ? "PlanOld" : draft.ByHand is not null ? "PlanByHand" : live.Last switch
     {
         { Plan.Status: PlanStatus.Optimal } => "PlanCurrent",

@@ -21,7 +21,7 @@ public sealed partial class LimitChoices
     public EventCallback Changed { get; set; }
 
     private string Standing(double? bound) => bound is { } number
-        ? Text[Row switch { { IsCountedPoured: true } => "PouredSays", { IsPoured: true } => "TurnedBack", _ => "GradeSays" }, $"{NumberText.Show(Math.Round(QuantityText.Shown(Quantity, number), QuantityText.Decimals(Quantity) + 1))} {QuantityText.Unit(Quantity)}".TrimEnd()] : Text["GradeOpen"];
+        ? Text[Row switch { { IsCountedPoured: true } => "PouredSays", { IsPoured: true } => "TurnedBack", _ => "GradeSays" }, UnitText.Of(NumberText.Show(Math.Round(QuantityText.Shown(Quantity, number), QuantityText.Decimals(Quantity) + 1)), QuantityText.Unit(Quantity))] : Text["GradeOpen"];
 
     /// <summary>What the target says; of a curved quantity the grade's own, since its rows hold the margin.</summary>
     private double? Bound(bool isLeast) => Row is { IsAdded: true } ? null : Row is { IsCurved: true, Window: { } window } ? (isLeast ? window.Least : window.Most) : (isLeast ? Row?.Bounds.Least : Row?.Bounds.Most);

@@ -41,8 +41,8 @@ public sealed class MissText(IStringLocalizer<Texts.Charge> text, IStringLocaliz
     /// <summary>One number of it with its unit, with as many decimals as it takes to tell it from the other.</summary>
     private static string Show(Miss miss, double number, double other) => miss.Kind switch
     {
-        MissKind.MaterialPercent or MissKind.GroupPercent => NumberText.ShowBeside(number, 1, other) + " %",
-        MissKind.Volume => NumberText.ShowBeside(number, 2, other) + " m³",
+        MissKind.MaterialPercent or MissKind.GroupPercent => UnitText.Percent(NumberText.ShowBeside(number, 1, other)),
+        MissKind.Volume => UnitText.Of(NumberText.ShowBeside(number, 2, other), "m³"),
         _ => MassText.ShowBeside(number, other),
     };
 }

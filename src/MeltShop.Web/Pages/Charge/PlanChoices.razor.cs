@@ -6,6 +6,7 @@ using MeltShop.Operations.Storing;
 using MeltShop.Records.Reading.Charge;
 using MeltShop.Records.Yard;
 using MeltShop.Web.Components.Fields;
+using MeltShop.Web.Pages.Heats;
 using Microsoft.AspNetCore.Components;
 
 namespace MeltShop.Web.Pages.Charge;
@@ -15,8 +16,8 @@ public sealed partial class PlanChoices : IDisposable
 {
     private readonly QuantityEntry dearer = new EntryForm().Quantity("mostDearerPercent", 0, 100).Showing(new ChoiceWishes().MostDearerPercent);
 
-    /// <summary>Less of a material is what solving leaves over, and nobody weighs it, kg.</summary>
-    private const double LeastKg = 0.005;
+    /// <summary>Less of a material is what solving leaves over, kg.</summary>
+    private const double LeftOverKg = 0.005;
 
     private Request<ChoiceOfPlans> request = null!;
     private ChargeProblem? answered;
@@ -59,6 +60,7 @@ public sealed partial class PlanChoices : IDisposable
 
     private async Task Ask()
     {
+        if (dearer.Finding is not null) return;
         var problem = Planned.Problem;
         var last = Draft.GradeIn(View) is { } grade ? await LastKg(grade.Id) : null;
         var wishes = new ChoiceWishes
@@ -66,6 +68,7 @@ public sealed partial class PlanChoices : IDisposable
             MostDearerPercent = dearer.Value ?? new ChoiceWishes().MostDearerPercent,
             Returns = [.. View.Materials.Where(item => item.Kind is MaterialKind.Returns).Select(item => item.Code)],
             LastTimeKg = last ?? new Dictionary<string, double>(),
+            LeastKg = WeighingRow.LeastKg(problem.MeltKg),
         };
         var asked = request.Ask(ct => PlanChoice.Of(problem, wishes, ct));
         StateHasChanged();
@@ -92,7 +95,7 @@ public sealed partial class PlanChoices : IDisposable
         plan.Safety?.RoomPercent is { } room ? Text["SafetyRoom", NumberText.Show(room, 0)].Value : null,
     }.OfType<string>());
 
-    private static IEnumerable<PlanLine> Weighed(ChargeEvaluation charge) => charge.Lines.Where(line => line.Kg >= LeastKg).OrderByDescending(line => line.Kg);
+    private static IEnumerable<PlanLine> Weighed(ChargeEvaluation charge) => charge.Lines.Where(line => line.Kg >= LeftOverKg).OrderByDescending(line => line.Kg);
 
     /// <summary>Names have commas in them: the mass stands before each.</summary>
     private string Lines(ChargeEvaluation charge) =>

@@ -29,9 +29,9 @@ public sealed partial class RecipeCard
 
     private string NameOf(string? code) => code is null ? Text["NotGiven"] : names.GetValueOrDefault(code, code);
 
-    private string Percent(double? value, Element element) => value is { } number ? $"{NumberText.ShowAtLeast(number, element.Decimals)} %" : Text["NotGiven"];
+    private string Percent(double? value, Element element) => value is { } number ? UnitText.Percent(NumberText.ShowAtLeast(number, element.Decimals)) : Text["NotGiven"];
 
-    private string Shown(double? value, string unit) => value is { } number ? $"{NumberText.Show(number)} {unit}" : Text["NotGiven"];
+    private string Shown(double? value, string unit) => value is { } number ? UnitText.Of(NumberText.Show(number), unit) : Text["NotGiven"];
 
     private void Close() => isOpen = false;
 }

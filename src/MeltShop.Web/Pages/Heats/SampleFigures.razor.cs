@@ -26,8 +26,8 @@ public sealed partial class SampleFigures
     /// <summary>Letter by letter as it was read, where that is in the shop's unit.</summary>
     private static string Shown(FigureView figure) => figure switch
     {
-        { Quantity: FigureQuantity.ChillMm } => figure.InstrumentText + " mm",
-        { InstrumentText: [.., >= '0' and <= '9'] text } when ShopUnits.Current.Temperature.IsRecorded => $"{text} {ShopUnits.Current.Temperature.Sign}",
+        { Quantity: FigureQuantity.ChillMm } => UnitText.Of(figure.InstrumentText, "mm"),
+        { InstrumentText: [.., >= '0' and <= '9'] text } when ShopUnits.Current.Temperature.IsRecorded => UnitText.Of(text, ShopUnits.Current.Temperature.Sign),
         _ => TemperatureText.Show(figure.Value),
     };
 }

@@ -25,6 +25,9 @@ public sealed record WeighingRow(long? MaterialId, string Code, string Name, Mat
     /// </summary>
     private const double WorthWeighingPercent = 0.005;
 
+    /// <summary>The least mass of a material that is worth weighing for a melt of so much, kg.</summary>
+    public static double LeastKg(double meltKg) => meltKg * WorthWeighingPercent / 100;
+
     /// <summary>The rest wants of it what is not worth weighing, and the first plan wanted none.</summary>
     public bool IsTooLittle { get; init; }
 
@@ -78,7 +81,7 @@ public sealed record WeighingRow(long? MaterialId, string Code, string Name, Mat
                 .Select(code => For(code, yard.FirstOrDefault(material => material.Code == code), targets.GetValueOrDefault(code), [.. weighed[code]]) with
                 {
                     PlannedKg = planned.GetValueOrDefault(code), IsPast = heat.Heat.State is not HeatState.Charging,
-                    IsTooLittle = !planned.ContainsKey(code) && !weighed.Contains(code) && targets[code] < heat.Plan.MeltKg * WorthWeighingPercent / 100,
+                    IsTooLittle = !planned.ContainsKey(code) && !weighed.Contains(code) && targets[code] < LeastKg(heat.Plan.MeltKg),
                 })
                 .OrderBy(row => Place(row.Kind)).ThenByDescending(row => row.PlannedKg).ThenByDescending(row => row.TargetKg),
         ];

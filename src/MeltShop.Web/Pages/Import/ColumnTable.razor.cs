@@ -9,6 +9,9 @@ namespace MeltShop.Web.Pages.Import;
 /// <summary>What each column of the sample file holds.</summary>
 public sealed partial class ColumnTable
 {
+    private readonly string id = FieldFrame.NewId();
+    private string part = "";
+
     [Parameter, EditorRequired]
     public IReadOnlyList<ColumnDraft> Columns { get; set; } = [];
 
@@ -18,6 +21,8 @@ public sealed partial class ColumnTable
         .. Enum.GetValues<FigureQuantity>().Select(f => new Choice(f.ToString(), Text["Figure." + f])),
         .. Element.All.Where(e => e != Element.Fe).Select(e => new Choice(e.Symbol, Text["ElementOf", e.Symbol])),
     ];
+
+    private void Narrow(ChangeEventArgs typed) => part = (string?)typed.Value ?? "";
 
     private IEnumerable<Choice> Units => Enum.GetNames<ElementUnit>().Select(name => new Choice(name, Text["Unit." + name]));
 }

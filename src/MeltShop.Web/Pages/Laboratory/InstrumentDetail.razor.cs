@@ -53,5 +53,5 @@ public sealed partial class InstrumentDetail
 
     protected override bool Concerns(ChangeNotice change) => change.Kind is ChangeKind.Instrument or ChangeKind.Sample or ChangeKind.Heat or ChangeKind.Grade;
 
-    private static string Shown(double? figure, string unit) => figure is { } value ? NumberText.Show(value) + unit : "–";
+    private static string Shown(double? figure, string unit) => figure is { } value ? UnitText.Of(NumberText.Show(value), unit) : "–";
 }

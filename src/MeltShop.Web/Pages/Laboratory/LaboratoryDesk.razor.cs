@@ -24,5 +24,5 @@ public sealed partial class LaboratoryDesk
 
     // No value is torn apart at the end of a line.
     private static string Values(ReferenceView reference) => string.Join("; ", reference.Values.Select(v =>
-        $"{v.Element.Symbol} {NumberText.ShowAtLeast(v.Percent, v.Element.Decimals)}{(v.PlusMinus is { } plusMinus ? $" ± {NumberText.ShowAtLeast(plusMinus, v.Element.Decimals)}" : "")} %".Replace(' ', '\u00a0')));
+        $"{v.Element.Symbol} {NumberText.ShowAtLeast(v.Percent, v.Element.Decimals)}{(v.PlusMinus is { } plusMinus ? $" ± {NumberText.ShowAtLeast(plusMinus, v.Element.Decimals)}" : "")} %".Replace(' ', UnitText.Blank)));
 }

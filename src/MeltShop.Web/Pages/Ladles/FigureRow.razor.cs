@@ -17,7 +17,7 @@ public sealed partial class FigureRow
     [Parameter]
     public LadleFigureView? Figure { get; set; }
 
-    private string Shown => Figure is null ? None : $"{Number(Figure.Value)} {FigureUnits.Of(Kind)}".TrimEnd();
+    private string Shown => Figure is null ? None : UnitText.Of(Number(Figure.Value), FigureUnits.Of(Kind));
 
     private string Band => Figure is { Least: null, Most: null } or null ? None : $"{Number(Figure.Least)} … {Number(Figure.Most)}";
 

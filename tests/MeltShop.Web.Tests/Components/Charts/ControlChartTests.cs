@@ -41,7 +41,7 @@ public sealed class ControlChartTests : ComponentTest
         Assert.Equal(19, chart.FindAll("circle.chart-point").Count);
         Assert.Contains("wrong returns", chart.FindAll(".chart-word").Select(word => word.TextContent));
         var row = chart.FindAll("[data-testid=chart-table] tbody tr")[7];
-        Assert.Equal(["heat 8", "3.61 %", "◆ beyond 3 sigma", "wrong returns"], row.Children.Select(cell => cell.TextContent));
+        Assert.Equal(["heat 8", "3.61\u00a0%", "◆ beyond 3 sigma", "wrong returns"], row.Children.Select(cell => cell.TextContent));
     }
 
     [Fact]
@@ -70,7 +70,7 @@ public sealed class ControlChartTests : ComponentTest
 
     [Fact]
     public void Chart_ForAScreenReader_SaysWhatItShows() =>
-        Assert.Equal("Carbon: 20 results, the last 3.50 %, 0 signals; the table has them all", Draw(Points(20)).Find("svg").GetAttribute("aria-label"));
+        Assert.Equal("Carbon: 20 results, the last 3.50\u00a0%, 0 signals; the table has them all", Draw(Points(20)).Find("svg").GetAttribute("aria-label"));
 
     [Fact]
     public void Chart_WithoutResults_SaysSo() => Assert.Contains("No results yet", Draw([]).Markup, StringComparison.Ordinal);

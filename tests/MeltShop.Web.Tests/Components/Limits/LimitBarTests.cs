@@ -29,11 +29,11 @@ public sealed class LimitBarTests : ComponentTest
     }
 
     [Fact]
-    public void Drawn_JustOver_PrintsEnoughDecimals() => Assert.Equal("0.404 %", Draw(0.404, 0).Find(".limit-value").TextContent);
+    public void Drawn_JustOver_PrintsEnoughDecimals() => Assert.Equal("0.404\u00a0%", Draw(0.404, 0).Find(".limit-value").TextContent);
 
     [Theory]
-    [InlineData(0.005, "0.005 %")]
-    [InlineData(0.058, "0.06 %")]
+    [InlineData(0.005, "0.005\u00a0%")]
+    [InlineData(0.058, "0.06\u00a0%")]
     public void Drawn_FarBelowItsMost_IsNotRoundedToSomethingElse(double value, string words)
     {
         var bar = Render<LimitBar>(parameters => parameters.Add(p => p.Quantity, "Cr").Add(p => p.Most, 0.08).Add(p => p.Value, value));
@@ -48,16 +48,16 @@ public sealed class LimitBarTests : ComponentTest
             .Add(p => p.Quantity, "Mn").Add(p => p.Least, 0.20).Add(p => p.Most, 0.40).Add(p => p.Value, 0.355).Add(p => p.Doubt, 0.03).Add(p => p.Repeatability, 0.05));
 
         Assert.Equal("in", bar.Find(".limit").GetAttribute("data-verdict")); // 0.045 from the most
-        Assert.Equal("± 0.03 %", bar.Find("[data-testid=doubt]").TextContent);
-        Assert.Equal("repeatability 0.05 %", bar.Find("[data-testid=repeatability]").TextContent);
-        Assert.EndsWith("in; ± 0.03 %; repeatability 0.05 %", bar.Find("[role=img]").GetAttribute("aria-label"), StringComparison.Ordinal);
+        Assert.Equal("± 0.03\u00a0%", bar.Find("[data-testid=doubt]").TextContent);
+        Assert.Equal("repeatability 0.05\u00a0%", bar.Find("[data-testid=repeatability]").TextContent);
+        Assert.EndsWith("in; ± 0.03\u00a0%; repeatability 0.05\u00a0%", bar.Find("[role=img]").GetAttribute("aria-label"), StringComparison.Ordinal);
         // The bar is 0.40 long, from 0.10 on: 0.305 to 0.405 %.
         Assert.Equal("left:51.25%;width:25%", bar.Find(".limit-repeat").GetAttribute("style"));
     }
 
     [Theory]
-    [InlineData(0.015, "repeatability 0.015 %")]
-    [InlineData(0.0006, "repeatability 0.0006 %")]
+    [InlineData(0.015, "repeatability 0.015\u00a0%")]
+    [InlineData(0.0006, "repeatability 0.0006\u00a0%")]
     public void Repeatability_OfFewDigits_IsNotRoundedToAnother(double repeatability, string words) => Assert.Equal(words, Render<LimitBar>(parameters => parameters
         .Add(p => p.Quantity, "Mn").Add(p => p.Most, 0.40).Add(p => p.Value, 0.355).Add(p => p.Repeatability, repeatability)).Find("[data-testid=repeatability]").TextContent);
 
@@ -70,7 +70,7 @@ public sealed class LimitBarTests : ComponentTest
 
     [Fact]
     public void Drawn_ForAScreenReader_SaysItAll() =>
-        Assert.Equal("Mn: 0.30 %; least 0.20 %, aim no limit, most 0.40 %; in", Draw(0.30, 0).Find(".limit").GetAttribute("aria-label"));
+        Assert.Equal("Mn: 0.30\u00a0%; least 0.20\u00a0%, aim no limit, most 0.40\u00a0%; in", Draw(0.30, 0).Find(".limit").GetAttribute("aria-label"));
 
     /// <summary>Measured all the same: a liquidus beyond the end of its formula, with no value or one that is no number.</summary>
     [Theory]
@@ -82,7 +82,7 @@ public sealed class LimitBarTests : ComponentTest
 
         Assert.Equal("unjudged", bar.GetAttribute("data-verdict"));
         Assert.Equal("–", bar.QuerySelector(".limit-value")!.TextContent);
-        Assert.StartsWith("Sc: not judged; least 0.8", bar.GetAttribute("aria-label"), StringComparison.Ordinal);
+        Assert.StartsWith("saturation Sc: not judged; least 0.8", bar.GetAttribute("aria-label"), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -90,8 +90,8 @@ public sealed class LimitBarTests : ComponentTest
     {
         var bar = Render<LimitBar>(parameters => parameters.Add(p => p.Quantity, "S").Add(p => p.Most, 0.014).Add(p => p.Value, 0.003).Add(p => p.BelowMark, "<")).Find(".limit");
 
-        Assert.Equal("<0.003 %", bar.QuerySelector(".limit-value")!.TextContent);
-        Assert.StartsWith("S: <0.003 %;", bar.GetAttribute("aria-label"), StringComparison.Ordinal);
+        Assert.Equal("<0.003\u00a0%", bar.QuerySelector(".limit-value")!.TextContent);
+        Assert.StartsWith("S: <0.003\u00a0%;", bar.GetAttribute("aria-label"), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -101,12 +101,12 @@ public sealed class LimitBarTests : ComponentTest
             .Add(p => p.Doubt, 0.0004).Add(p => p.Distance, 2.5).Add(p => p.Band, 0.002).Add(p => p.IsTooClose, true)).Find("[role=img]");
 
         Assert.Equal(
-            "S: 0.013 %; least no limit, aim no limit, most 0.014 %; too close to tell; 2.5 × repeatability from the nearer limit; ± 0.0004 %; scatter ± 0.002 %",
+            "S: 0.013\u00a0%; least no limit, aim no limit, most 0.014\u00a0%; too close to tell; 2.5 × repeatability from the nearer limit; ± 0.0004\u00a0%; scatter ± 0.002\u00a0%",
             bar.GetAttribute("aria-label"));
     }
 
     [Fact]
-    public void Drawn_SmallScatter_IsNotPrintedAsNone() => Assert.Equal("± 0.0004 %", Draw(0.30, 0.0004).Find("[data-testid=doubt]").TextContent);
+    public void Drawn_SmallScatter_IsNotPrintedAsNone() => Assert.Equal("± 0.0004\u00a0%", Draw(0.30, 0.0004).Find("[data-testid=doubt]").TextContent);
 
     [Theory]
     [InlineData(0.30, 0.0)]

@@ -9,7 +9,7 @@ public sealed class PriceTextTests : ComponentTest
     private static readonly ShopUnits Pounds = ShopUnits.Of(MassUnit.Pound, TemperatureUnit.Celsius);
 
     [Fact]
-    public void Price_OfAShopOfKilograms_IsForATonne() => Assert.Equal("330.00 EUR/t", PriceText.Show(330, "EUR"));
+    public void Price_OfAShopOfKilograms_IsForATonne() => Assert.Equal("330.00\u00a0EUR/t", PriceText.Show(330, "EUR"));
 
     /// <summary>2000 lb are 907.18474 kg (NIST Special Publication 811, 2008, appendix B: short ton), so 330 for 1000 kg are 299.37.</summary>
     [Fact]
@@ -17,7 +17,7 @@ public sealed class PriceTextTests : ComponentTest
     {
         Measure(Pounds);
 
-        Assert.Equal("299.37 USD/sh tn", PriceText.Show(330, "USD"));
+        Assert.Equal("299.37\u00a0USD/sh tn", PriceText.Show(330, "USD"));
     }
 
     [Fact]

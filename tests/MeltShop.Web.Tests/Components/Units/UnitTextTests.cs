@@ -16,8 +16,8 @@ public sealed class UnitTextTests : ComponentTest
     {
         Measure(Imperial);
 
-        Assert.Equal(["2205 lb", "22.0 lb", "2.20 lb"], new[] { 1000.0, 10, 1 }.Select(kg => MassText.Show(kg)));
-        Assert.Equal("3500 lb", MassText.ShowFully(3500 * 0.45359237));
+        Assert.Equal(["2205\u00a0lb", "22.0\u00a0lb", "2.20\u00a0lb"], new[] { 1000.0, 10, 1 }.Select(kg => MassText.Show(kg)));
+        Assert.Equal("3500\u00a0lb", MassText.ShowFully(3500 * 0.45359237));
     }
 
     /// <summary>1000 kg are 2204.6 lb: one stops at 2204, and 10.2 lb over are 11.</summary>
@@ -26,8 +26,8 @@ public sealed class UnitTextTests : ComponentTest
     {
         Measure(Imperial);
 
-        Assert.Equal("2204 lb", MassText.ShowDown(1000));
-        Assert.Equal("11 lb", MassText.ShowUp(10.2 * 0.45359237));
+        Assert.Equal("2204\u00a0lb", MassText.ShowDown(1000));
+        Assert.Equal("11\u00a0lb", MassText.ShowUp(10.2 * 0.45359237));
     }
 
     [Fact]
@@ -43,8 +43,8 @@ public sealed class UnitTextTests : ComponentTest
     {
         Measure(Imperial);
 
-        Assert.Equal("2650 °F", TemperatureText.Show((2650 - 32) / 1.8));
-        Assert.Equal("54.0 °F", TemperatureText.Difference(30, 1));
+        Assert.Equal("2650\u00a0°F", TemperatureText.Show((2650 - 32) / 1.8));
+        Assert.Equal("54.0\u00a0°F", TemperatureText.Difference(30, 1));
     }
 
     [Fact]
@@ -53,7 +53,7 @@ public sealed class UnitTextTests : ComponentTest
         Measure(Imperial);
         var text = Render<FindingText>(parameters => parameters.Add(t => t.Finding, new Finding("kg", "furnace.short", 3500 * 0.45359237)));
 
-        Assert.Contains("3500 lb", text.Markup, StringComparison.Ordinal);
+        Assert.Contains("3500\u00a0lb", text.Markup, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -68,7 +68,7 @@ public sealed class UnitTextTests : ComponentTest
 
         field.Find("input").Change("3500");
 
-        Assert.Equal("read as 3500 lb", field.Find(".field-note").TextContent);
+        Assert.Equal("read as 3500\u00a0lb", field.Find(".field-note").TextContent);
         Assert.Equal(1587.573295, mass.Value!.Value, 1e-9);
     }
 

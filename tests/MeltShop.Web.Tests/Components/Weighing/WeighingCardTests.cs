@@ -8,16 +8,16 @@ namespace MeltShop.Web.Tests.Components.Weighing;
 public sealed class WeighingCardTests : ComponentTest
 {
     [Theory]
-    [InlineData(WeighingStanding.Later, 1000, null, "1000 kg", "")]
-    [InlineData(WeighingStanding.Next, 1000, 400.0, "600 kg", "400 kg")]
-    [InlineData(WeighingStanding.Done, 1000, 1004.0, "✓ done", "1004 kg")]
-    [InlineData(WeighingStanding.Over, 1000, 1215.0, "▲ 215 kg too much", "1215 kg")]
+    [InlineData(WeighingStanding.Later, 1000, null, "1000", "")]
+    [InlineData(WeighingStanding.Next, 1000, 400.0, "600", "400")]
+    [InlineData(WeighingStanding.Done, 1000, 1004.0, "✓ done", "1004")]
+    [InlineData(WeighingStanding.Over, 1000, 1215.0, "▲ 215\u00a0kg too much", "1215")]
     [InlineData(WeighingStanding.Later, 0, null, "–", "")]
     public void Step_InEachState_SaysWhatIsToGoAndWhatIsIn(WeighingStanding standing, double target, double? actual, string left, string said)
     {
         var cells = Draw(new WeighingStep("pig", "Pig iron", target, actual, standing)).FindAll("tr[data-material] td");
 
-        Assert.Equal(["1", target > 0 ? "1000 kg" : "none", left, said], cells.Select(cell => cell.TextContent.Trim()));
+        Assert.Equal(["1", target > 0 ? "1000" : "none", left, said], cells.Select(cell => cell.TextContent.Trim()));
     }
 
     [Fact]
@@ -40,8 +40,8 @@ public sealed class WeighingCardTests : ComponentTest
             new("d", "Fourth", 20, null, WeighingStanding.Later) { Lots = [new(null, 20, "9")] });
 
         var now = card.Find("[data-testid=loading-now]");
-        Assert.Equal(("Second", "600 kg"), (now.QuerySelector(".loading-name")!.TextContent, now.QuerySelector(".loading-left")!.TextContent));
-        Assert.Equal("400 kg from bin 4, lot L 1, 150 kg from lot L 2, 50.0 kg without a lot", now.QuerySelector("[data-testid=from-lots]")!.TextContent);
+        Assert.Equal(("Second", "600\u00a0kg"), (now.QuerySelector(".loading-name")!.TextContent, now.QuerySelector(".loading-left")!.TextContent));
+        Assert.Equal("400\u00a0kg from bin 4, lot L 1, 150\u00a0kg from lot L 2, 50.0\u00a0kg without a lot", now.QuerySelector("[data-testid=from-lots]")!.TextContent);
         Assert.Equal("from bin 7 north, lot T 1", card.Find("[data-material=c] [data-testid=from-lots]").TextContent);
         Assert.Equal("from bin 9", card.Find("[data-material=d] [data-testid=from-lots]").TextContent);
         Assert.Empty(card.FindAll("[data-material=a] [data-testid=from-lots]"));
@@ -56,8 +56,8 @@ public sealed class WeighingCardTests : ComponentTest
     {
         var card = Draw(new("a", "First", 10, 4, WeighingStanding.Next), new("b", "Second", 20, null, WeighingStanding.Later));
 
-        Assert.Equal(["Weigh in", "To go", "Weighed"], Headings(card.Find("[data-material=a]")));
-        Assert.Equal(["Weigh in", "To go"], Headings(card.Find("[data-material=b]"))); // over nothing stands no heading
+        Assert.Equal(["Weigh in, kg", "To go, kg", "Weighed, kg"], Headings(card.Find("[data-material=a]")));
+        Assert.Equal(["Weigh in, kg", "To go, kg"], Headings(card.Find("[data-material=b]"))); // over nothing stands no heading
     }
 
     [Fact]
@@ -66,8 +66,9 @@ public sealed class WeighingCardTests : ComponentTest
         Measure(ShopUnits.Of(MassUnit.Pound, TemperatureUnit.Celsius));
         var card = Draw(new WeighingStep("pig", "Pig iron", 1000, 400, WeighingStanding.Next));
 
-        Assert.Equal(["2205 lb", "1323 lb", "882 lb"], card.FindAll("tr[data-material] td").Skip(1).Select(cell => cell.TextContent.Trim()));
-        Assert.DoesNotContain("kg", card.Find("tr[data-material]").TextContent, StringComparison.Ordinal);
+        Assert.Equal(["2205", "1323", "882"], card.FindAll("tr[data-material] td").Skip(1).Select(cell => cell.TextContent.Trim()));
+        Assert.Equal(["Weigh in, lb", "To go, lb", "Weighed, lb"], card.FindAll("thead th").Skip(2).Select(head => head.TextContent));
+        Assert.DoesNotContain(" kg", card.Markup.Replace('\u00a0', ' '), StringComparison.Ordinal);
     }
 
     [Fact]

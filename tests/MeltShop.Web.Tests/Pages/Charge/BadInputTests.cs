@@ -66,7 +66,7 @@ public sealed class BadInputTests : ChargeTest
     {
         await The<ChangePrice>().Run(Founder, new(Guid.NewGuid(), Now, MaterialIds["steel"], (await The<Records.Reading.Yard.YardPage>().Material(MaterialIds["steel"], Cancellation))!.Version, 0), Cancellation);
         var page = OpenPlanned();
-        Assert.Contains("Test steel has a price of 0.00 EUR/t", page.Find("[data-price-asked=steel]").TextContent, StringComparison.Ordinal);
+        Assert.Contains("Test steel has a price of 0.00\u00a0EUR/t", page.Find("[data-price-asked=steel]").TextContent, StringComparison.Ordinal);
         Assert.Contains("steel", InPlan(page));
         Press(page, "Yes, it is right");
         page.WaitForState(() => page.FindAll("[data-price-asked]").Count == 0, Patience);
@@ -100,7 +100,7 @@ public sealed class BadInputTests : ChargeTest
         await The<BookStock>().Run(Founder, new(Guid.NewGuid(), Now, MaterialIds["steel"], StockKind.Received, 250) { Lot = "S 1" }, Cancellation);
         await The<BookStock>().Run(Founder, new(Guid.NewGuid(), Now.AddMinutes(1), MaterialIds["steel"], StockKind.Received, 9000) { Lot = "S 2" }, Cancellation);
 
-        Assert.Contains("250 kg from lot S 1, ", OpenPlanned().Find("[data-testid=in-plan] tr[data-material=steel] [data-testid=from-lots]").TextContent, StringComparison.Ordinal);
+        Assert.Contains("250\u00a0kg from lot S 1, ", OpenPlanned().Find("[data-testid=in-plan] tr[data-material=steel] [data-testid=from-lots]").TextContent, StringComparison.Ordinal);
     }
 
     [Fact]

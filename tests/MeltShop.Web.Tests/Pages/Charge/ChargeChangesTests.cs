@@ -28,7 +28,7 @@ public sealed class ChargeChangesTests : ChargeTest
         page.WaitForState(() => page.FindAll("[data-testid=in-plan] [data-material=copper]").Count > 0, Patience);
         Type(page, "materials.copper.pricePerTonne", "20000");
 
-        page.WaitForAssertion(() => Assert.Contains("20000.00 EUR/t", page.Find("[data-testid=left-out] [data-material=copper]").TextContent, StringComparison.Ordinal), Patience);
+        page.WaitForAssertion(() => Assert.Contains("20000.00\u00a0EUR/t", page.Find("[data-testid=left-out] [data-material=copper]").TextContent, StringComparison.Ordinal), Patience);
         Assert.Contains("would come in at", page.Find("[data-material=copper] .why").TextContent, StringComparison.Ordinal);
     }
 
@@ -64,7 +64,7 @@ public sealed class ChargeChangesTests : ChargeTest
         Type(page, "limits.Si.most", "0.1");
         page.WaitForState(() => page.FindAll("[data-testid=infeasible]").Count > 0, Patience);
 
-        Assert.Matches(@"Si: most 0.10 % and a margin of 0.02 % to it are asked; 0\.[0-9]+ % is the nearest", page.Find("[data-clash=Si]").TextContent);
+        Assert.Matches(@"Si: most 0.10\u00a0% and a margin of 0.02\u00a0% to it are asked; 0\.[0-9]+\u00a0% is the nearest", page.Find("[data-clash=Si]").TextContent);
         Assert.NotNull(page.Find("[data-limit=Si][data-clashes=true]"));
 
         // What has to be loosened stands before the materials, and is still open.
@@ -86,7 +86,7 @@ public sealed class ChargeChangesTests : ChargeTest
         }
 
         page.WaitForAssertion(
-            () => Assert.Matches("do not give 3000 kg; 4[0-9]{2} kg is the nearest", page.Find("[data-testid=infeasible]").TextContent), Patience);
+            () => Assert.Matches("do not give 3000\u00a0kg; 4[0-9]{2}\u00a0kg is the nearest", page.Find("[data-testid=infeasible]").TextContent), Patience);
     }
 
     [Fact]

@@ -28,7 +28,7 @@ public sealed class ChargePlanningTests : ChargeTest
         var page = OpenPlanned(Role.Metallurgist);
 
         Assert.Contains("Si ", page.Find("[data-material=fesi] .why").TextContent, StringComparison.Ordinal);
-        Assert.Matches(@"would come in at \u2212?[0-9.]+ EUR/t", page.Find("[data-material=copper] .why").TextContent);
+        Assert.Matches(@"would come in at \u2212?[0-9.]+\u00a0EUR/t", page.Find("[data-material=copper] .why").TextContent);
     }
 
     [Fact]
@@ -38,7 +38,7 @@ public sealed class ChargePlanningTests : ChargeTest
 
         var silicon = page.Find("[data-limit=Si]");
         Assert.Equal("Min", silicon.GetAttribute("data-binding"));
-        Assert.Matches(@"sits on the least \(margin 0.02 %\). 0.01 % more costs [0-9.]+ EUR/t", silicon.TextContent);
+        Assert.Matches(@"sits on the least \(margin 0.02\u00a0%\). 0.01\u00a0% more costs [0-9.]+\u00a0EUR/t", silicon.TextContent);
     }
 
     [Fact]
@@ -59,7 +59,7 @@ public sealed class ChargePlanningTests : ChargeTest
         WaitForPlan(page);
 
         Assert.Equal("?furnace=F1&kg=3000&grade=EN-GJS-500-7", new Uri(Addresses.Uri).Query);
-        Assert.Contains("holds 3000 kg", Field(page, "furnaceId").TextContent, StringComparison.Ordinal);
+        Assert.Contains("holds 3000\u00a0kg", Field(page, "furnaceId").TextContent, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -96,7 +96,7 @@ public sealed class ChargePlanningTests : ChargeTest
         Type(page, "meltKg", typed);
 
         page.WaitForAssertion(() => Assert.Contains("kg=2400.7", Addresses.Uri, StringComparison.Ordinal), Patience);
-        page.WaitForAssertion(() => Assert.Contains("2401 kg", page.Find("[data-testid=totals]").TextContent, StringComparison.Ordinal), Patience);
+        page.WaitForAssertion(() => Assert.Contains("2401\u00a0kg", page.Find("[data-testid=totals]").TextContent, StringComparison.Ordinal), Patience);
     }
 
     [Fact]

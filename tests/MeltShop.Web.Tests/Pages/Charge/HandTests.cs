@@ -20,7 +20,7 @@ public sealed class HandTests : ChargeTest
         page.WaitForState(() => page.FindAll("[data-missed=LiquidKg]").Count > 0, Patience);
 
         Assert.Equal("3000", Mass(page, "pig"));
-        Assert.Matches("It will be [0-9]+ kg of liquid; the most is 2830 kg", page.Find("[data-missed=LiquidKg]").TextContent);
+        Assert.Matches("It will be [0-9]+\u00a0kg of liquid; the most is 2830\u00a0kg", page.Find("[data-missed=LiquidKg]").TextContent);
         Assert.Equal("This charge was made by hand. It is checked, not changed.", page.Find("[data-testid=plan-age]").TextContent);
     }
 
@@ -32,9 +32,9 @@ public sealed class HandTests : ChargeTest
         page.WaitForState(() => page.FindAll("[data-missed=Cu]").Count > 0, Patience);
 
         // 20 kg of 99 % copper in about 2800 kg: 0.7 % beside a most of 0.10 %.
-        Assert.Matches(@"Cu will be 0\.7[0-9] %; the most is 0\.10 %, 0\.6[0-9] % too much", page.Find("[data-missed=Cu]").TextContent);
+        Assert.Matches(@"Cu will be 0\.7[0-9]\u00a0%; the most is 0\.10\u00a0%, 0\.6[0-9]\u00a0% too much", page.Find("[data-missed=Cu]").TextContent);
         Assert.Equal("high", page.Find("[data-limit=Cu] .limit").GetAttribute("data-verdict"));
-        Assert.Matches(@"It costs [0-9.]+ EUR/t; the cheapest costs [0-9.]+ EUR/t", page.Find("[data-testid=hand-cost]").TextContent);
+        Assert.Matches(@"It costs [0-9.]+\u00a0EUR/t; the cheapest costs [0-9.]+\u00a0EUR/t", page.Find("[data-testid=hand-cost]").TextContent);
     }
 
     [Fact]
@@ -60,7 +60,7 @@ public sealed class HandTests : ChargeTest
         Assert.Empty(page.FindAll("[data-testid=too-close]"));
         Press(page, "Keep the plan");
 
-        Assert.Matches("This charge makes 6[0-9]{3} kg of liquid, heel included; the furnace holds 3000 kg", page.WaitForElement("[data-code=\"furnace.overfilled\"]", Patience).TextContent);
+        Assert.Matches("This charge makes 6[0-9]{3}\u00a0kg of liquid, heel included; the furnace holds 3000\u00a0kg", page.WaitForElement("[data-code=\"furnace.overfilled\"]", Patience).TextContent);
         Assert.Empty(page.FindAll("[data-testid=kept]"));
     }
 

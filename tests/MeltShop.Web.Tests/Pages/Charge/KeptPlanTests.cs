@@ -23,8 +23,8 @@ public sealed class KeptPlanTests : MeltingShop
         Assert.Equal("true", page.Find("[data-testid=again]").GetAttribute("data-same"));
         Assert.Contains("300.00", page.Find("tr[data-material=steel]").TextContent, StringComparison.Ordinal);
         Assert.NotEmpty(page.FindAll(".limit"));
-        Assert.Matches("^0.01 % more (costs|saves) ", page.Find("[data-cost=C]").TextContent);
-        Assert.Matches(@"^Liquid, heel included as asked · 10 kg more would cost [0-9.]+ EUR \([0-9.]+ EUR/t of it\)$", page.Find("[data-bound=LiquidKg]").TextContent);
+        Assert.Matches("^0.01\u00a0% more (costs|saves) ", page.Find("[data-cost=C]").TextContent);
+        Assert.Matches(@"^Liquid, heel included as asked · 10\u00a0kg more would cost [0-9.]+\u00a0EUR \([0-9.]+\u00a0EUR/t of it\)$", page.Find("[data-bound=LiquidKg]").TextContent);
     }
 
     [Fact]
@@ -78,7 +78,7 @@ public sealed class KeptPlanTests : MeltingShop
             .Add(p => p.Planned, planned).Add(p => p.Rows, []).Add(p => p.Draft, new ChargeDraft()).Add(p => p.Currency, "EUR").Add(p => p.IsWhyShown, true));
 
         // 2 EUR less for 0.01 % and 2000 kg are 1 EUR/t, and a tenth of that for 0.001 %. Less of it costs five times as much as more saves.
-        Assert.Contains("0.001 % more saves 0.10 EUR/t. 0.001 % less costs 0.50 EUR/t.", page.Find("[data-limit=S]").TextContent, StringComparison.Ordinal);
+        Assert.Contains("0.001\u00a0% more saves 0.10\u00a0EUR/t. 0.001\u00a0% less costs 0.50\u00a0EUR/t.", page.Find("[data-limit=S]").TextContent, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -23,8 +23,8 @@ public sealed class MarginTests : ChargeTest
         var page = Open(Address, Role.Metallurgist);
         page.WaitForState(() => page.FindAll("[data-testid=infeasible]").Count > 0, Patience);
 
-        Assert.Matches("^Sc: most 0.75 and a margin of 0.02 to it are asked; 0.8[0-9]+ is the nearest that can be reached", Words(page.Find("[data-clash=Sc]")));
-        Assert.StartsWith("C: least 3.50 % and a margin of 0.02 % to it are asked; ", Words(page.Find("[data-clash=C]")), StringComparison.Ordinal);
+        Assert.Matches("^saturation Sc: most 0.75 and a margin of 0.02 to it are asked; 0.8[0-9]+ is the nearest that can be reached", Words(page.Find("[data-clash=Sc]")));
+        Assert.StartsWith("C: least 3.50\u00a0% and a margin of 0.02\u00a0% to it are asked; ", Words(page.Find("[data-clash=C]")), StringComparison.Ordinal);
         Assert.Equal("most 0.75 · margin 0.02", page.Find("[data-limit=Sc] .limit-words > :nth-child(2)").TextContent);
     }
 
@@ -37,7 +37,7 @@ public sealed class MarginTests : ChargeTest
 
         Assert.StartsWith("least 0.90", page.Find("[data-limit=Sc] .limit-figures").TextContent.Trim().ToLowerInvariant(), StringComparison.Ordinal);
         Assert.Contains("The plan sits on the least (margin 0.02).", page.Find("[data-limit=Sc]").TextContent, StringComparison.Ordinal);
-        Change(page, "Sc");
+        Change(page, "saturation Sc");
         Assert.Contains("Margin kept: 0.02", page.Find("[data-testid=limit-choices]").TextContent, StringComparison.Ordinal);
 
         var plan = await The<PlanCharge>().Run(Founder, new(Guid.NewGuid(), Now, new ChargeChoice(FurnaceId, OtherId, 3000)), Cancellation);
@@ -48,15 +48,15 @@ public sealed class MarginTests : ChargeTest
 
     // ln 87 = 4.465908 is asked of a ferrite of at least 85 % with a margin of 2; ln 86 = 4.454347, ln 84 = 4.430817.
     [Theory]
-    [InlineData(MissKind.Quantity, "Mn", true, 0.49, 0.495, 0.01, 0, "Mn will be 0.495 %: under the most of 0.500 %, but not by the 0.01 % that margin and confidence ask for.")]
-    [InlineData(MissKind.Quantity, "Mn", true, 0.49, 0.53, 0.01, 0, "Mn will be 0.53 %; the most is 0.50 %, 0.03 % too much.")]
-    [InlineData(MissKind.Quantity, "Si", false, 1.32, 1.29, 0.02, 0, "Si will be 1.29 %; the least is 1.30 %, 0.01 % too little.")]
-    [InlineData(MissKind.Quantity, "ferritePercent", false, 4.465908, 4.454347, 0, 2, "ferrite will be 86 %: above the least of 85 %, but not by the 2 % that margin and confidence ask for.")]
-    [InlineData(MissKind.Quantity, "ferritePercent", false, 4.465908, 4.430817, 0, 2, "ferrite will be 84 %; the least is 85 %, 1 % too little.")]
-    [InlineData(MissKind.GroupPercent, "Returns", true, 30, 35, 0, 0, "Returns together: 35.0 % of the charge; the greatest share is 30.0 %.")]
-    [InlineData(MissKind.GroupKg, "galvanised", true, 100, 120, 0, 0, "Galvanised together: 120 kg; the most is 100 kg.")]
-    [InlineData(MissKind.Volume, "bucket", true, 1.5, 1.75, 0, 0, "Bucket: the cold charge takes 1.75 m³; the room is 1.50 m³.")]
-    [InlineData(MissKind.MaterialKg, "steel", true, 100, 120, 0, 0, "Test steel: 120 kg; the most is 100 kg.")]
+    [InlineData(MissKind.Quantity, "Mn", true, 0.49, 0.495, 0.01, 0, "Mn will be 0.495\u00a0%: under the most of 0.500\u00a0%, but not by the 0.01\u00a0% that margin and confidence ask for.")]
+    [InlineData(MissKind.Quantity, "Mn", true, 0.49, 0.53, 0.01, 0, "Mn will be 0.53\u00a0%; the most is 0.50\u00a0%, 0.03\u00a0% too much.")]
+    [InlineData(MissKind.Quantity, "Si", false, 1.32, 1.29, 0.02, 0, "Si will be 1.29\u00a0%; the least is 1.30\u00a0%, 0.01\u00a0% too little.")]
+    [InlineData(MissKind.Quantity, "ferritePercent", false, 4.465908, 4.454347, 0, 2, "ferrite will be 86\u00a0%: above the least of 85\u00a0%, but not by the 2\u00a0% that margin and confidence ask for.")]
+    [InlineData(MissKind.Quantity, "ferritePercent", false, 4.465908, 4.430817, 0, 2, "ferrite will be 84\u00a0%; the least is 85\u00a0%, 1\u00a0% too little.")]
+    [InlineData(MissKind.GroupPercent, "Returns", true, 30, 35, 0, 0, "Returns together: 35.0\u00a0% of the charge; the greatest share is 30.0\u00a0%.")]
+    [InlineData(MissKind.GroupKg, "galvanised", true, 100, 120, 0, 0, "Galvanised together: 120\u00a0kg; the most is 100\u00a0kg.")]
+    [InlineData(MissKind.Volume, "bucket", true, 1.5, 1.75, 0, 0, "Bucket: the cold charge takes 1.75\u00a0m³; the room is 1.50\u00a0m³.")]
+    [InlineData(MissKind.MaterialKg, "steel", true, 100, 120, 0, 0, "Test steel: 120\u00a0kg; the most is 100\u00a0kg.")]
     public void Miss_OfAnyKind_IsToldByItsNameAndByTheLimitThatPeopleKnow(MissKind kind, string name, bool isMax, double asked, double value, double inward, double held, string words)
     {
         IStringLocalizer<T> Of<T>() => Services.GetRequiredService<IStringLocalizer<T>>();

@@ -28,7 +28,7 @@ public sealed class WhyTests : ChargeTest
 
     [Fact]
     public void Material_InThePlan_SaysOverWhichPriceItStays() =>
-        Assert.Matches(@"same plan from \u2212?[0-9.]+ to [0-9.]+ EUR/t", OpenWhy().Find("[data-testid=in-plan] [data-material=steel] .why").TextContent);
+        Assert.Matches(@"same plan from \u2212?[0-9.]+ to [0-9.]+\u00a0EUR/t", OpenWhy().Find("[data-testid=in-plan] [data-material=steel] .why").TextContent);
 
     [Fact]
     public void Material_AtItsMost_SaysWhatMoreOfItWouldSave()
@@ -38,8 +38,8 @@ public sealed class WhyTests : ChargeTest
         page.WaitForElement("[data-field=\"materials.steel.maxKg\"] input", Patience).Change("300");
 
         // What 10 kg save and what a tonne saves are one price.
-        page.WaitForAssertion(() => Assert.Matches(@"at its most · 10 kg more would save [0-9.]+ EUR \([0-9.]+ EUR/t of it\)", page.Find("[data-testid=in-plan] [data-material=steel] .why").TextContent), Patience);
-        var numbers = Regex.Match(page.Find("[data-testid=in-plan] [data-material=steel] .why").TextContent, @"would save ([0-9.]+) EUR \(([0-9.]+) EUR/t");
+        page.WaitForAssertion(() => Assert.Matches(@"at its most · 10\u00a0kg more would save [0-9.]+\u00a0EUR \([0-9.]+\u00a0EUR/t of it\)", page.Find("[data-testid=in-plan] [data-material=steel] .why").TextContent), Patience);
+        var numbers = Regex.Match(page.Find("[data-testid=in-plan] [data-material=steel] .why").TextContent, @"would save ([0-9.]+)\u00a0EUR \(([0-9.]+)\u00a0EUR/t");
         Assert.Equal(Number(numbers.Groups[2]) / 100, Number(numbers.Groups[1]), 0.0051);
     }
 
@@ -50,7 +50,7 @@ public sealed class WhyTests : ChargeTest
         await Add("rail", MaterialKind.SteelScrap, 295, 97, new("C", 0.7), new("Mn", 1.6));
         var page = OpenWhy();
 
-        Assert.Matches(@"made dearer by ((C|Si|Mn) [0-9]+ EUR/t(, )?)+", page.Find("[data-material=copper] .why").TextContent + page.Find("[data-material=rail] .why").TextContent);
+        Assert.Matches(@"made dearer by ((C|Si|Mn) [0-9]+\u00a0EUR/t(, )?)+", page.Find("[data-material=copper] .why").TextContent + page.Find("[data-material=rail] .why").TextContent);
     }
 
     [Fact]
@@ -70,7 +70,7 @@ public sealed class WhyTests : ChargeTest
         Press(page, "How often do all limits hold?");
         page.WaitForState(() => page.FindAll("[data-testid=joint]").Count > 0, Patience);
 
-        Assert.Matches(@"kept in [0-9.]+ % of the heats \(20000 heats drawn.*Mn: [0-9.]+ %\.", page.Find("[data-testid=joint]").TextContent);
+        Assert.Matches(@"kept in [0-9.]+\u00a0% of the heats \(20000 heats drawn.*Mn: [0-9.]+\u00a0%\.", page.Find("[data-testid=joint]").TextContent);
     }
 
     [Fact]
@@ -86,7 +86,7 @@ public sealed class WhyTests : ChargeTest
         page = OpenWhy();
         var steelKg = page.Find("[data-testid=in-plan] [data-material=steel] td.number").TextContent;
         Press(page, "What if Test steel runs out?");
-        var costs = Regex.Match(page.WaitForElement("[data-testid=run-out] p", Patience).TextContent, @"^Without Test steel the charge costs ([0-9.]+) EUR more\.$");
+        var costs = Regex.Match(page.WaitForElement("[data-testid=run-out] p", Patience).TextContent, @"^Without Test steel the charge costs ([0-9.]+)\u00a0EUR more\.$");
         Assert.Equal(Number(Regex.Match(steelKg, "[0-9.]+")) * 0.04, Number(costs.Groups[1]), 0.05);
     }
 
@@ -132,13 +132,13 @@ public sealed class WhyTests : ChargeTest
         page.WaitForState(() => page.FindAll("[data-testid=drained]").Count > 0, Patience);
 
         // 300 kg of iron of which nothing was measured are pure iron, which only has to be carburised; as returns they are worth less than new metal costs.
-        Assert.Matches(@"Draining 300 kg first costs [0-9.]+ EUR more", page.Find("[data-testid=drained]").TextContent);
+        Assert.Matches(@"Draining 300\u00a0kg first costs [0-9.]+\u00a0EUR more", page.Find("[data-testid=drained]").TextContent);
         Type(page, "worthPerTonne", "2000");
         page.WaitForState(() => page.FindAll("[data-testid=drained]").Count == 0, Patience);
         Press(page, "Compare");
 
         page.WaitForState(() => page.FindAll("[data-testid=drained]").Count > 0, Patience);
-        Assert.Matches(@"Draining 300 kg first saves [0-9.]+ EUR", page.Find("[data-testid=drained]").TextContent);
+        Assert.Matches(@"Draining 300\u00a0kg first saves [0-9.]+\u00a0EUR", page.Find("[data-testid=drained]").TextContent);
     }
 
     [Fact]
@@ -217,12 +217,12 @@ public sealed class WhyTests : ChargeTest
         page.WaitForState(() => page.FindAll("[data-limit=Si]").Count > 0, Patience);
 
         Assert.DoesNotContain("Counted in the poured iron", page.Find("[data-limit=Si]").TextContent, StringComparison.Ordinal);
-        Assert.Contains("In the furnace iron; poured: least 1.70 % · most 2.20 %.", page.Find("[data-limit=Si]").TextContent, StringComparison.Ordinal);
+        Assert.Contains("In the furnace iron; poured: least 1.70\u00a0% · most 2.20\u00a0%.", page.Find("[data-limit=Si]").TextContent, StringComparison.Ordinal);
         Assert.Contains("1.56", page.Find("[data-limit=Si] .limit-figures").TextContent, StringComparison.Ordinal); // 1.7 · 1.002 − 0.2 · 0.72
         Assert.StartsWith("Counted in the poured iron.", page.Find("[data-limit=CE] .limit-words").TextContent, StringComparison.Ordinal);
         Assert.Contains("most 4.40", page.Find("[data-limit=CE] .limit-figures").TextContent, StringComparison.Ordinal);
-        Change(page, "CE");
-        Assert.Contains("the grade says 4.4 % of the poured iron", Field(page, "limits.CE.most").TextContent, StringComparison.Ordinal);
+        Change(page, "carbon equivalent CE");
+        Assert.Contains("the grade says 4.4\u00a0% of the poured iron", Field(page, "limits.CE.most").TextContent, StringComparison.Ordinal);
         Change(page, "Si");
         Assert.Contains("% of the furnace iron, turned back from the poured window", Field(page, "limits.Si.most").TextContent, StringComparison.Ordinal);
         Assert.DoesNotContain("oured", page.Find("[data-limit=Mn] .limit-words").TextContent, StringComparison.Ordinal);
@@ -280,7 +280,7 @@ public sealed class WhyTests : ChargeTest
         SignIn(Role.Melter);
         var card = Render<HeelCard>(parameters => parameters.Add(c => c.Furnace, new(1, "F1", "Furnace 1", 3000, 1800, null, -20, null, null)).Add(c => c.Counting, []));
 
-        Assert.Equal("! By the ledger \u221220.0 kg: it is reckoned with as empty. Dip it, or enter the heel.", card.Find("[data-testid=ledger-below]").TextContent);
+        Assert.Equal("! By the ledger \u221220.0\u00a0kg: it is reckoned with as empty. Dip it, or enter the heel.", card.Find("[data-testid=ledger-below]").TextContent);
     }
 
     [Fact]
@@ -296,7 +296,7 @@ public sealed class WhyTests : ChargeTest
             page.WaitForElement($"[data-field=\"materials.{code}.maxKg\"] input", Patience).Change("100");
         }
 
-        page.WaitForAssertion(() => Assert.Matches("Masses and shares do not give 3000 kg beside Pig iron; [0-9]+ kg is the nearest", page.Find("[data-clash=meltKg]").TextContent), Patience);
+        page.WaitForAssertion(() => Assert.Matches("Masses and shares do not give 3000\u00a0kg beside Pig iron; [0-9]+\u00a0kg is the nearest", page.Find("[data-clash=meltKg]").TextContent), Patience);
     }
 
     [Fact]
@@ -306,8 +306,8 @@ public sealed class WhyTests : ChargeTest
         Type(page, "groups.PigIron.minPercent", "70");
         page.WaitForState(() => page.FindAll("[data-testid=rooms] [data-group=PigIron]").Count > 0, Patience);
 
-        Assert.Contains("70 % of the charge", page.Find("[data-testid=rooms] [data-group=PigIron]").TextContent, StringComparison.Ordinal);
-        Assert.Matches(@"at its least share · 1 % less would save [0-9.]+ EUR \([0-9.]+ EUR/t of new liquid\)$", page.Find("[data-testid=rooms] [data-group=PigIron] span").TextContent);
+        Assert.Contains("70\u00a0% of the charge", page.Find("[data-testid=rooms] [data-group=PigIron]").TextContent, StringComparison.Ordinal);
+        Assert.Matches(@"at its least share · 1\u00a0% less would save [0-9.]+\u00a0EUR \([0-9.]+\u00a0EUR/t of new liquid\)$", page.Find("[data-testid=rooms] [data-group=PigIron] span").TextContent);
     }
 
     [Fact]
@@ -327,7 +327,7 @@ public sealed class WhyTests : ChargeTest
         Type(page, "wishes.slagCostPerTonne", "80");
         page.WaitForState(() => page.FindAll("[data-testid=cost-parts]").Count > 0, Patience);
 
-        Assert.Matches(@"materials [0-9.]+, slag [0-9.]+, energy 0.00 EUR", page.Find("[data-testid=cost-parts]").TextContent);
+        Assert.Matches(@"materials [0-9.]+, slag [0-9.]+, energy 0.00\u00a0EUR", page.Find("[data-testid=cost-parts]").TextContent);
     }
 
     [Fact]
@@ -353,7 +353,7 @@ public sealed class WhyTests : ChargeTest
         page.WaitForAssertion(() => Assert.Contains("the furnace has 20", Field(page, "wishes.furnaceM3").TextContent, StringComparison.Ordinal), Patience);
         Assert.Equal("", Field(page, "wishes.furnaceM3").QuerySelector("input")!.GetAttribute("value") ?? "");
         var next = OpenWhy();
-        Assert.Contains("20.00 m³", next.Find("[data-testid=rooms] [data-room=furnace]").TextContent, StringComparison.Ordinal);
+        Assert.Contains("20.00\u00a0m³", next.Find("[data-testid=rooms] [data-room=furnace]").TextContent, StringComparison.Ordinal);
         next.WaitForElement("[data-testid=room-keep]", Patience).Click();
 
         next.WaitForState(() => next.FindAll("[data-room=furnace], [data-testid=room-keep]").Count == 0, Patience);

@@ -69,7 +69,7 @@ public sealed class CorrectionPlanningTests : CorrectionTest
         var page = OpenCorrection();
         Temperature(page, "1450");
 
-        Assert.Equal("repeatability 0.02 %", page.Find("[data-testid=proposal] [data-quantity=Si] [data-testid=repeatability]").TextContent);
+        Assert.Equal("repeatability 0.02\u00a0%", page.Find("[data-testid=proposal] [data-quantity=Si] [data-testid=repeatability]").TextContent);
         Assert.Empty(page.FindAll("[data-testid=proposal] [data-quantity=C] [data-testid=repeatability]")); // nobody found that of carbon
         Assert.StartsWith("Repeatability: by how much Spark, hall 1 may read", page.Find("[data-testid=resampled]").TextContent, StringComparison.Ordinal);
     }
@@ -82,8 +82,8 @@ public sealed class CorrectionPlanningTests : CorrectionTest
         var page = OpenCorrection();
 
         var words = page.Find("[data-testid=temperature-age]").TextContent;
-        Assert.StartsWith("Last temperature: 1452 °C at", words, StringComparison.Ordinal);
-        Assert.EndsWith("14 min ago.", words, StringComparison.Ordinal);
+        Assert.StartsWith("Last temperature: 1452\u00a0°C at", words, StringComparison.Ordinal);
+        Assert.EndsWith("14\u00a0min ago.", words, StringComparison.Ordinal);
     }
 
     [Theory]
@@ -237,10 +237,10 @@ public sealed class CorrectionPlanningTests : CorrectionTest
         page.WaitForState(() => page.FindAll("[data-testid=ordered]").Count > 0, Patience);
 
         var other = page.Find("[data-testid=others] [data-grade='EN-GJL-250']");
-        Assert.Matches("after [0-9.]+ kg of additions or tapping off, [0-9.]+ EUR; [0-9.]+ min at rated power", other.TextContent);
+        Assert.Matches("after [0-9.]+\u00a0kg of additions or tapping off, [0-9.]+\u00a0EUR; [0-9.]+\u00a0min at rated power", other.TextContent);
         Assert.Equal("4712, Lid", other.QuerySelector("a")!.TextContent);
-        Assert.Contains("100 kg to pour, due 9 Mar 2020, relevant wall 12 mm", other.TextContent, StringComparison.Ordinal);
-        Assert.Contains("and 1 more of this grade, 1600 kg in all", other.TextContent, StringComparison.Ordinal);
+        Assert.Contains("100\u00a0kg to pour, due 9 Mar 2020, relevant wall 12\u00a0mm", other.TextContent, StringComparison.Ordinal);
+        Assert.Contains("and 1 more of this grade, 1600\u00a0kg in all", other.TextContent, StringComparison.Ordinal);
         Assert.NotNull(other.QuerySelector("[data-testid=late]"));
         Assert.Equal("! not measured, taken as zero: Cu", other.QuerySelector("[data-testid=other-assumed-zero]")!.TextContent.Trim());
     }
@@ -277,7 +277,7 @@ public sealed class CorrectionPlanningTests : CorrectionTest
 
         Assert.NotEmpty(page.FindAll("[data-testid=out-of-reach] [data-clash=Mn]"));
         var way = page.Find("[data-testid=ways] [data-way=TapOff]").TextContent;
-        Assert.Matches("[0-9]+ kg out first, then [0-9]+ kg in; [0-9.]+ min at rated power", way);
+        Assert.Matches("[0-9]+\u00a0kg out first, then [0-9]+\u00a0kg in; [0-9.]+\u00a0min at rated power", way);
     }
 
     [Fact]

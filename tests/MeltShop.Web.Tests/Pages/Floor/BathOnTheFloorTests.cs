@@ -33,6 +33,6 @@ public sealed class BathOnTheFloorTests : LadleTest
         SignIn(Role.Melter);
         var page = Render<ShopFloor>();
 
-        page.WaitForAssertion(() => Assert.Equal("16 min", page.Find("[data-furnace=furnace-1] [aria-current=step] .ribbon-minutes").TextContent.Trim()));
+        page.WaitForAssertion(() => Assert.Equal("16\u00a0min", page.Find("[data-furnace=furnace-1] [aria-current=step] .ribbon-minutes").TextContent.Trim()));
     }
 }

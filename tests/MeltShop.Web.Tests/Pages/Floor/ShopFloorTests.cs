@@ -31,7 +31,7 @@ public sealed class ShopFloorTests : DemoShopTest
         var page = Open();
 
         Assert.Equal(3, page.FindAll("[data-furnace]").Count);
-        Assert.Matches("[56][0-9]{2} kg", page.Find("[data-furnace=furnace-1] .live").TextContent);
+        Assert.Matches("[56][0-9]{2}\u00a0kg", page.Find("[data-furnace=furnace-1] .live").TextContent);
         Assert.StartsWith("/ladles/", page.Find("[data-testid=held]").GetAttribute("href"), StringComparison.Ordinal);
         Assert.StartsWith("/charge?furnace=", page.Find("[data-furnace=furnace-1] a.press").GetAttribute("href"), StringComparison.Ordinal);
     }

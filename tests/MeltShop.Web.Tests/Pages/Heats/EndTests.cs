@@ -16,7 +16,7 @@ public sealed class EndTests : HeatTest
         var page = Open();
         Press(page, "Close the heat");
         Type(page, "close-form", "piggedKg", "1500");
-        Assert.Matches("[45][0-9]{2} kg stay as the heel", page.Find("[data-testid=heel-left]").TextContent);
+        Assert.Matches("[45][0-9]{2}\u00a0kg stay as the heel", page.Find("[data-testid=heel-left]").TextContent);
         Assert.Empty(page.FindAll("[data-testid=heel-carbon]"));
         await page.Find("[data-testid=close-form]").SubmitAsync();
 

@@ -82,7 +82,7 @@ public sealed class HeatDetailTests : HeatTest
         var page = Open();
         await WeighIn("steel", 123);
 
-        page.WaitForAssertion(() => Assert.Contains("123 kg of Test steel weighed in", page.Find("[data-testid=timeline]").TextContent, StringComparison.Ordinal), Patience);
+        page.WaitForAssertion(() => Assert.Contains("123\u00a0kg of Test steel weighed in", page.Find("[data-testid=timeline]").TextContent, StringComparison.Ordinal), Patience);
         Assert.Contains("Test Founder", page.Find("[data-testid=timeline]").TextContent, StringComparison.Ordinal);
     }
 
@@ -106,7 +106,7 @@ public sealed class HeatDetailTests : HeatTest
         Clock.At = start.AddMinutes(52.5);
         var page = Open();
 
-        Assert.Equal(["43 min", "9 min"], page.FindAll("[data-testid=steps] .ribbon-minutes").Select(minutes => minutes.TextContent.Trim()));
+        Assert.Equal(["43\u00a0min", "9\u00a0min"], page.FindAll("[data-testid=steps] .ribbon-minutes").Select(minutes => minutes.TextContent.Trim()));
         Assert.Equal("step", page.FindAll("[data-testid=steps] li")[1].GetAttribute("aria-current"));
     }
 

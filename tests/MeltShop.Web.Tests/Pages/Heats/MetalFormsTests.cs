@@ -22,7 +22,7 @@ public sealed class MetalFormsTests : HeatTest
         page.WaitForAssertion(() => Assert.Equal("dipped with a rod", Typed(page, "dip-form", "reason")), Patience);
         await Hand(page, "dip-form");
 
-        page.WaitForAssertion(() => Assert.Equal("950 kg ± 30.0 kg", Within(page)), Patience);
+        page.WaitForAssertion(() => Assert.Equal("950\u00a0kg ± 30.0\u00a0kg", Within(page)), Patience);
         Assert.Empty(page.FindAll("[data-testid=dip-form]"));
         Assert.Equal(950, await Kg(), 6);
     }

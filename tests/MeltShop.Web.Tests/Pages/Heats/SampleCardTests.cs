@@ -74,7 +74,7 @@ public sealed class SampleCardTests : HeatTest
         await Burns(spark, [("C", 3.64), ("Si", 1.50), ("P", 0.02)], [("C", 3.65), ("Si", 1.51), ("P", 0.02)], [("C", 3.74), ("Si", 1.59), ("P", 0.05)]);
         var page = Open();
 
-        Assert.Contains("suspect: C (range, 5 %)", page.Find("[data-burn=\"3\"]").TextContent, StringComparison.Ordinal);
+        Assert.Contains("suspect: C (range, 5\u00a0%)", page.Find("[data-burn=\"3\"]").TextContent, StringComparison.Ordinal);
         var rules = page.FindAll("[data-testid=suspect-rule] p").Select(p => p.TextContent).ToList();
         Assert.StartsWith("C, Si: where the range is wider", rules[0], StringComparison.Ordinal);
         Assert.StartsWith("P: burns that count: 3. Below 4 of them", rules[1], StringComparison.Ordinal);
@@ -96,7 +96,7 @@ public sealed class SampleCardTests : HeatTest
     {
         await Sample([3.64, 1.50, 0.30], [3.65, 1.51, 0.30], [3.66, 1.50, 0.30], [3.64, 1.50, 0.30], [3.95, 1.50, 0.30]);
         var page = Open(Role.Metallurgist);
-        Assert.Contains("suspect: C (Grubbs, 1 %)", page.Find("[data-burn=\"5\"]").TextContent, StringComparison.Ordinal);
+        Assert.Contains("suspect: C (Grubbs, 1\u00a0%)", page.Find("[data-burn=\"5\"]").TextContent, StringComparison.Ordinal);
 
         page.Find("[data-burn=\"5\"] button").Click();
         page.WaitForElement("[data-testid=aside-form]", Patience);
@@ -121,7 +121,7 @@ public sealed class SampleCardTests : HeatTest
         Assert.Equal("close", page.Find("[data-testid=sample] [data-quantity=Si]").GetAttribute("data-verdict"));
         Assert.Contains("0.5 × repeatability beyond the limit", page.Find("[data-quantity=Si] [data-testid=distance]").TextContent, StringComparison.Ordinal);
         Assert.Contains("± 0.04", page.Find("[data-quantity=Si] [data-testid=doubt]").TextContent, StringComparison.Ordinal);
-        Assert.Equal("repeatability 0.02 %", page.Find("[data-quantity=Si] [data-testid=repeatability]").TextContent);
+        Assert.Equal("repeatability 0.02\u00a0%", page.Find("[data-quantity=Si] [data-testid=repeatability]").TextContent);
         Assert.Empty(page.FindAll("[data-quantity=C] [data-testid=repeatability]")); // nobody found that of carbon
         Assert.Contains("guard band that the metallurgist set", page.Find("[data-testid=scatter]").TextContent, StringComparison.Ordinal);
         Assert.StartsWith("Spark, hall 1", page.Find("[data-testid=sample-source]").TextContent.Trim(), StringComparison.Ordinal);
@@ -136,7 +136,7 @@ public sealed class SampleCardTests : HeatTest
 
         Assert.Equal("unjudged", page.Find("[data-testid=sample] [data-quantity=C]").GetAttribute("data-verdict"));
         Assert.Contains("not judged: C", page.Find("[data-testid=sample-verdict]").TextContent, StringComparison.Ordinal);
-        Assert.Contains("3.65 %", page.Find("[data-testid=carbon-note] [data-source=FurnaceSample]").TextContent, StringComparison.Ordinal);
+        Assert.Contains("3.65\u00a0%", page.Find("[data-testid=carbon-note] [data-source=FurnaceSample]").TextContent, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -147,9 +147,9 @@ public sealed class SampleCardTests : HeatTest
             Figures: [new(FigureQuantity.LiquidusC, 1200, "1200"), new(FigureQuantity.EutecticLowC, 1138, "1138"), new(FigureQuantity.EutecticHighC, 1145.5, "1145,5")]), Cancellation);
         var page = Open();
 
-        Assert.Contains("1145,5 °C", page.Find("[data-figure=EutecticHighC]").TextContent, StringComparison.Ordinal);
-        Assert.Contains("3.79 %", page.Find("[data-testid=cup-cel]").TextContent, StringComparison.Ordinal); // 1200 °C in Heine's table, see the liquidus
-        Assert.Contains("7.5 K", page.Find("[data-testid=sample-figures]").TextContent, StringComparison.Ordinal);
+        Assert.Contains("1145,5\u00a0°C", page.Find("[data-figure=EutecticHighC]").TextContent, StringComparison.Ordinal);
+        Assert.Contains("3.79\u00a0%", page.Find("[data-testid=cup-cel]").TextContent, StringComparison.Ordinal); // 1200 °C in Heine's table, see the liquidus
+        Assert.Contains("7.5\u00a0K", page.Find("[data-testid=sample-figures]").TextContent, StringComparison.Ordinal);
     }
 
     private async Task<long> Instrument(params InstrumentElementInput[] elements) => (await The<AddInstrument>().Run(Founder, new(

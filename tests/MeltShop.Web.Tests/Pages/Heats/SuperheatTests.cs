@@ -26,7 +26,7 @@ public sealed class SuperheatTests : HeatTest
         page.WaitForState(() => page.FindAll("[data-testid=temperatures] .readings li").Count == 1, Patience);
 
         Assert.Equal(mark, page.FindAll("[data-superheat]").SingleOrDefault()?.GetAttribute("data-superheat"));
-        if (mark is not null) Assert.Contains("1560 °C", page.Find("[data-superheat]").TextContent, StringComparison.Ordinal);
+        if (mark is not null) Assert.Contains("1560\u00a0°C", page.Find("[data-superheat]").TextContent, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -37,7 +37,7 @@ public sealed class SuperheatTests : HeatTest
         Assert.Equal(
             ["PowerOff", "Alarm", "RunOut", "Gas", "Superheat"],
             page.FindAll("[data-testid=furnace-cautions] [data-caution]").Select(caution => caution.GetAttribute("data-caution")));
-        Assert.Contains("1560 °C", page.Find("[data-caution=Superheat]").TextContent, StringComparison.Ordinal);
+        Assert.Contains("1560\u00a0°C", page.Find("[data-caution=Superheat]").TextContent, StringComparison.Ordinal);
         Assert.Contains("a qualified person decide", page.Find("[data-testid=furnace-cautions]").TextContent, StringComparison.Ordinal);
         Assert.Empty(page.FindAll("[data-testid=furnace-cautions] input, [data-testid=furnace-cautions] button"));
     }

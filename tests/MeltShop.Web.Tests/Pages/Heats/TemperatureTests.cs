@@ -11,8 +11,8 @@ public sealed class TemperatureTests : HeatTest
         Type(page, "temperature-form", "temperatureC", "1487,5");
         await page.Find("[data-testid=temperature-form]").SubmitAsync();
 
-        page.WaitForAssertion(() => Assert.Contains("1487.5 °C", page.Find("[data-testid=figures]").TextContent, StringComparison.Ordinal), Patience);
-        Assert.Contains("bath at 1487.5 °C", page.Find("[data-testid=timeline]").TextContent, StringComparison.Ordinal);
+        page.WaitForAssertion(() => Assert.Contains("1487.5\u00a0°C", page.Find("[data-testid=figures]").TextContent, StringComparison.Ordinal), Patience);
+        Assert.Contains("bath at 1487.5\u00a0°C", page.Find("[data-testid=timeline]").TextContent, StringComparison.Ordinal);
         Assert.Equal(1487.5, Assert.Single((await Heat()).Temperatures).TemperatureC);
     }
 

@@ -36,9 +36,9 @@ public sealed class WeighingTests : HeatTest
         Type(page, "weigh-form", "kg", "100");
         await page.Find("[data-testid=weigh-form]").SubmitAsync();
 
-        page.WaitForAssertion(() => Assert.Contains("501 kg", page.Find("tr[data-material=steel] td.live").TextContent, StringComparison.Ordinal), Patience);
+        page.WaitForAssertion(() => Assert.Contains("501\u00a0kg", page.Find("tr[data-material=steel] td.live").TextContent, StringComparison.Ordinal), Patience);
         Assert.Equal([400.7, 100], (await Heat()).Weighings.Select(weighing => weighing.Kg));
-        Assert.Matches("still [0-9]+ kg", page.Find("tr[data-material=steel]").TextContent);
+        Assert.Matches("still [0-9]+\u00a0kg", page.Find("tr[data-material=steel]").TextContent);
     }
 
     [Fact]
@@ -78,7 +78,7 @@ public sealed class WeighingTests : HeatTest
         var row = Open().Find("tr[data-material=carbon] [data-standing]");
 
         Assert.Equal("over", row.GetAttribute("data-standing"));
-        Assert.Matches("! [0-9]+ kg over", row.TextContent);
+        Assert.Matches("! [0-9]+\u00a0kg over", row.TextContent);
     }
 
     [Fact]
@@ -89,7 +89,7 @@ public sealed class WeighingTests : HeatTest
         var page = Open();
         page.WaitForState(() => page.FindAll("[data-testid=rest][data-standing=Kept]").Count > 0, Patience);
 
-        Assert.True(Kg(page, "steel") < steel, $"{Kg(page, "steel")} kg of steel, first {steel}");
+        Assert.True(Kg(page, "steel") < steel, $"{Kg(page, "steel")}\u00a0kg of steel, first {steel}");
         Assert.Contains("first ", page.Find("tr[data-material=steel] .moved").TextContent, StringComparison.Ordinal);
         Assert.Equal("over", page.Find("tr[data-material=pig] [data-standing]").GetAttribute("data-standing"));
     }
@@ -127,7 +127,7 @@ public sealed class WeighingTests : HeatTest
             IsTouched = isTouched,
         });
 
-        Assert.Equal("✓ 61.5 kg of Test carbon weighed in", page.Find("[data-testid=weighed]").TextContent.Trim());
+        Assert.Equal("✓ 61.5\u00a0kg of Test carbon weighed in", page.Find("[data-testid=weighed]").TextContent.Trim());
         Assert.Equal(isTouched, page.Find("[data-testid=weighings] tr.chosen").GetAttribute("data-material") == "carbon");
     }
 
@@ -182,10 +182,10 @@ public sealed class WeighingTests : HeatTest
         page.WaitForState(() => page.FindAll("[data-testid=rest][data-standing=Missed]").Count > 0, Patience);
 
         // 10 kg of 99 % copper in 2000 to 2020 kg of iron; 0.10 % is the most.
-        Assert.Matches(@"Cu will be 0\.49 %; the most is 0\.10 %, 0\.39 % too much\.", page.Find("[data-missed=Cu]").TextContent);
+        Assert.Matches(@"Cu will be 0\.49\u00a0%; the most is 0\.10\u00a0%, 0\.39\u00a0% too much\.", page.Find("[data-missed=Cu]").TextContent);
         Assert.Contains("do the least harm", page.Find("[data-testid=rest]").TextContent, StringComparison.Ordinal);
         Assert.NotEmpty(page.FindAll("tr[data-material=steel] [data-standing=open]"));
-        Assert.Matches(@"Cu\s*0\.49 % to ", page.Find("[data-testid=still-possible] [data-reach=Cu]").TextContent);
+        Assert.Matches(@"Cu\s*0\.49\u00a0% to ", page.Find("[data-testid=still-possible] [data-reach=Cu]").TextContent);
     }
 
     [Fact]
@@ -208,7 +208,7 @@ public sealed class WeighingTests : HeatTest
         var page = Open();
         page.WaitForState(() => page.FindAll("[data-testid=overfull]").Count > 0, Patience);
 
-        Assert.Contains("the furnace holds 3000 kg", page.Find("[data-testid=overfull]").TextContent, StringComparison.Ordinal);
+        Assert.Contains("the furnace holds 3000\u00a0kg", page.Find("[data-testid=overfull]").TextContent, StringComparison.Ordinal);
         // Nothing more is asked for.
         Assert.Contains("no more of it", page.Find("tr[data-material=steel] [data-standing]").TextContent, StringComparison.Ordinal);
         Assert.DoesNotContain("still ", page.Find("[data-testid=weighings] tbody").TextContent, StringComparison.Ordinal);
@@ -271,7 +271,7 @@ public sealed class WeighingTests : HeatTest
         await GoodSample();
         var page = Open();
 
-        Assert.Matches("[0-9]+ kg under the first plan", page.Find("tr[data-material=pig] [data-standing]").TextContent);
+        Assert.Matches("[0-9]+\u00a0kg under the first plan", page.Find("tr[data-material=pig] [data-standing]").TextContent);
         Assert.DoesNotContain("still", page.Find("[data-testid=weighings]").TextContent, StringComparison.Ordinal);
         Assert.Empty(page.FindAll("[data-testid=rest]"));
     }
@@ -284,7 +284,7 @@ public sealed class WeighingTests : HeatTest
         page.WaitForState(() => page.FindAll("[data-testid=rest-heel]").Count > 0, Patience);
 
         var words = page.Find("[data-testid=rest-heel].caution").TextContent;
-        Assert.Contains("the plan has 0 kg, the furnace’s ledger 300 kg. The rest is planned with 300 kg. Dip the furnace before you load on, or plan anew.", words, StringComparison.Ordinal);
+        Assert.Contains("the plan has 0\u00a0kg, the furnace’s ledger 300\u00a0kg. The rest is planned with 300\u00a0kg. Dip the furnace before you load on, or plan anew.", words, StringComparison.Ordinal);
         Assert.Contains("Not measured in the heel, and taken as 0: C,", words, StringComparison.Ordinal);
     }
 
@@ -297,7 +297,7 @@ public sealed class WeighingTests : HeatTest
         page.WaitForState(() => page.FindAll("[data-testid=overfull]").Count > 0, Patience);
 
         Assert.Contains("should the heel be the larger one", page.Find("[data-testid=overfull]").TextContent, StringComparison.Ordinal);
-        Assert.Contains("The rest is planned with 0 kg", page.Find("[data-testid=rest-heel]").TextContent, StringComparison.Ordinal);
+        Assert.Contains("The rest is planned with 0\u00a0kg", page.Find("[data-testid=rest-heel]").TextContent, StringComparison.Ordinal);
     }
 
     /// <summary>Whoever reads them away from the page's own thread waits.</summary>
@@ -328,5 +328,5 @@ public sealed class WeighingTests : HeatTest
     }
 
     private static double Kg(IRenderedComponent<HeatDetail> page, string material) => double.Parse(
-        page.FindAll($"tr[data-material={material}] td")[1].TextContent.Trim().Split(' ')[0], System.Globalization.CultureInfo.InvariantCulture);
+        page.FindAll($"tr[data-material={material}] td")[1].TextContent.Trim().Split('\u00a0')[0], System.Globalization.CultureInfo.InvariantCulture);
 }

@@ -68,7 +68,7 @@ public sealed class LaboratoryTests : HeatTest
         var page = Render<LaboratoryDesk>();
         page.WaitForElement("[data-instrument]", Patience);
 
-        Assert.Equal("Only the first 500 are shown.", Assert.Single(page.FindAll("[data-testid=more]")).TextContent); // of instruments; all references are there
+        Assert.Equal("There are more than 500; only the first 500 are shown.", Assert.Single(page.FindAll("[data-testid=more]")).TextContent); // of instruments; all references are there
         Assert.Equal((500, 500), (page.FindAll("[data-instrument]").Count, page.FindAll("[data-reference]").Count));
     }
 
@@ -94,7 +94,7 @@ public sealed class LaboratoryTests : HeatTest
         Assert.Contains("one beyond 3 s", page.Find("[data-testid=last-point]").TextContent, StringComparison.Ordinal);
         await Coin(instrument);
         var heat = Open();
-        Assert.Contains("last control sample outside its action limits, 0 min before", heat.Find("[data-testid=sample] [data-check=outside]").TextContent, StringComparison.Ordinal);
+        Assert.Contains("last control sample outside its action limits, 0\u00a0min before", heat.Find("[data-testid=sample] [data-check=outside]").TextContent, StringComparison.Ordinal);
         Assert.NotNull(heat.FindAll("[data-testid=sample]")[1].QuerySelector("[data-check=good]")); // the coin of before
         await WeighIn("steel", 1500);
         Assert.NotNull(Render<CorrectionPlanning>(parameters => parameters.Add(p => p.HeatId, HeatId)).WaitForElement("[data-testid=bath-check] [data-check=outside]", Patience));

@@ -18,7 +18,7 @@ public sealed class EquipmentTests : LadleTest
         var page = Open(Role.Metallurgist);
         var row = page.Find("[data-ladle=ladle-1000] [data-figure=MgFade]");
 
-        Assert.Contains("0.0012 %/min", row.TextContent, StringComparison.Ordinal);
+        Assert.Contains("0.0012\u00a0%/min", row.TextContent, StringComparison.Ordinal);
         Assert.Contains("0.001 … 0.002", row.TextContent, StringComparison.Ordinal);
         Assert.Contains("published", row.TextContent, StringComparison.Ordinal);
         Assert.Contains("notes for teaching", row.TextContent, StringComparison.Ordinal);
@@ -54,7 +54,7 @@ public sealed class EquipmentTests : LadleTest
         Type(page, "least", "8");
         await page.InvokeAsync(() => page.Find("[data-testid=figure-form]").Submit());
 
-        page.WaitForState(() => page.Find("[data-ladle=ladle-1000] [data-figure=HouseMinutes]").TextContent.Contains("10 min", StringComparison.Ordinal), Patience);
+        page.WaitForState(() => page.Find("[data-ladle=ladle-1000] [data-figure=HouseMinutes]").TextContent.Contains("10\u00a0min", StringComparison.Ordinal), Patience);
     }
 
     [Fact]
@@ -100,13 +100,13 @@ public sealed class EquipmentTests : LadleTest
         page.Find("[data-field=plannedKg] input").Change("800");
         page.WaitForState(() => page.FindAll("[data-testid=stop-weight]").Count > 0, Patience);
 
-        Assert.Matches(@"0\.\d+ % at the last mould to 0\.\d+ %", page.Find("[data-testid=mg-band]").TextContent);
-        Assert.Equal("1375 °C", page.Find("[data-testid=last-mould-c]").TextContent); // 60 K by the treatment, 10 min at 5.5 K
+        Assert.Matches(@"0\.\d+\u00a0% at the last mould to 0\.\d+\u00a0%", page.Find("[data-testid=mg-band]").TextContent);
+        Assert.Equal("1375\u00a0°C", page.Find("[data-testid=last-mould-c]").TextContent); // 60 K by the treatment, 10 min at 5.5 K
         Assert.NotNull(page.Find("[data-testid=largest-iron]"));
         page.Find("[data-field=bagKg] input").Change("10");
         await page.InvokeAsync(() => page.Find("[data-testid=take-bags]").Click());
         page.WaitForState(() => page.FindAll("[data-testid=needed-alloy]").Count > 0, Patience);
-        Assert.StartsWith("20.0 kg", page.Find("[data-testid=alloy-kg]").TextContent.Trim(), StringComparison.Ordinal);
+        Assert.StartsWith("20.0\u00a0kg", page.Find("[data-testid=alloy-kg]").TextContent.Trim(), StringComparison.Ordinal);
     }
 
     [Theory]
@@ -142,10 +142,10 @@ public sealed class EquipmentTests : LadleTest
         var page = Render<LadleDetail>(parameters => parameters.Add(p => p.Id, id));
         page.WaitForState(() => page.FindAll("[data-choice=wire]").Count > 0, Patience);
 
-        Assert.Matches(@"\d+(\.\d)? m of wire, \d+ s", page.Find("[data-testid=dose]").TextContent);
+        Assert.Matches(@"\d+(\.\d)?\u00a0m of wire, \d+\u00a0s", page.Find("[data-testid=dose]").TextContent);
         page.Find("[data-testid=dose-form] [data-field=amount] input").Change("9");
         await page.InvokeAsync(() => page.Find("[data-testid=dose-form]").Submit());
-        page.WaitForState(() => page.FindAll("[data-choice=wire]").Count == 0 || !page.Find("[data-testid=dose]").TextContent.Contains("9 m", StringComparison.Ordinal), Patience);
+        page.WaitForState(() => page.FindAll("[data-choice=wire]").Count == 0 || !page.Find("[data-testid=dose]").TextContent.Contains("9\u00a0m", StringComparison.Ordinal), Patience);
         Assert.Equal(9, (await Treated(id)).Pouring!.Doses.Single().WireMetres);
     }
 
@@ -170,7 +170,7 @@ public sealed class EquipmentTests : LadleTest
             await db.SaveChangesAsync(Cancellation);
         }
 
-        Assert.Equal("Only the first 500 are shown.", Open(Role.Melter).Find("[data-testid=more]").TextContent);
+        Assert.Equal("There are more than 500; only the first 500 are shown.", Open(Role.Melter).Find("[data-testid=more]").TextContent);
     }
 
     [Fact]

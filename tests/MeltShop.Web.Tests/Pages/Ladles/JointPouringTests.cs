@@ -16,8 +16,8 @@ public sealed class JointPouringTests : DemoShopTest
         Fill(page, 1, "0.041", "3");
 
         Assert.NotNull(page.Find("[data-passes=no]"));
-        Assert.Contains("magnesium, 2.0 min too long", page.Find("[data-part='1']").TextContent, StringComparison.Ordinal); // a minute of life, three of pour
-        Assert.Contains("0.0430 %", page.Find("[data-testid=mixture]").TextContent, StringComparison.Ordinal);
+        Assert.Contains("magnesium, 2.0\u00a0min too long", page.Find("[data-part='1']").TextContent, StringComparison.Ordinal); // a minute of life, three of pour
+        Assert.Contains("0.0430\u00a0%", page.Find("[data-testid=mixture]").TextContent, StringComparison.Ordinal);
         Assert.Equal(["Flare", "Damp", "Decides"], page.FindAll("[data-testid=joint-cautions] [data-caution]").Select(c => c.GetAttribute("data-caution")));
     }
 

@@ -140,7 +140,7 @@ public sealed class LadleDetailTests : LadleTest
     {
         var page = Open(await Poured(0.042));
 
-        Assert.Equal("0.040 %, floor 0.035 %", page.Find("[data-testid=card-magnesium]").TextContent);
+        Assert.Equal("0.040\u00a0%, floor 0.035\u00a0%", page.Find("[data-testid=card-magnesium]").TextContent);
         Assert.Contains("%", page.FindAll("[data-testid=mg-curve] text").Select(word => word.TextContent).Single(word => word.StartsWith("floor", StringComparison.Ordinal)), StringComparison.Ordinal);
         Assert.Equal("0.Mg", page.Find("[data-testid=last-metal-form] [data-cell]").GetAttribute("data-cell"));
     }
@@ -177,7 +177,7 @@ public sealed class LadleDetailTests : LadleTest
         Assert.StartsWith("Spark, hall 9", card.QuerySelector("[data-testid=last-metal-source]")!.TextContent.Trim(), StringComparison.Ordinal);
         Assert.NotNull(card.QuerySelector("[data-check=none]"));
         Assert.Equal("close", card.QuerySelector("[data-quantity=Mg]")!.GetAttribute("data-verdict"));
-        Assert.Equal("repeatability 0.001 %", card.QuerySelector("[data-quantity=Mg] [data-testid=repeatability]")!.TextContent);
+        Assert.Equal("repeatability 0.001\u00a0%", card.QuerySelector("[data-quantity=Mg] [data-testid=repeatability]")!.TextContent);
         Assert.Contains("1.0 × repeatability", card.QuerySelector("[data-quantity=Mg] [data-testid=distance]")!.TextContent, StringComparison.Ordinal);
     }
 

@@ -17,11 +17,11 @@ public sealed class LadlePreparationTests : LadleTest
         await BathSample();
         var page = Open();
         Assert.False(page.Find("[data-testid=recipe]").HasAttribute("open"));
-        Assert.Matches("not under 0[.][0-9]+ %", page.Find("[data-testid=recipe-line]").TextContent);
+        Assert.Matches("not under 0[.][0-9]+\u00a0%", page.Find("[data-testid=recipe-line]").TextContent);
 
         Type(page, "mgFloorPercent", "");
         page.WaitForState(() => page.Find("[data-testid=recipe]").HasAttribute("open"), Patience);
-        Assert.Contains("not under – %", page.Find("[data-testid=recipe-line]").TextContent, StringComparison.Ordinal);
+        Assert.Contains("not under –\u00a0%", page.Find("[data-testid=recipe-line]").TextContent, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -42,7 +42,7 @@ public sealed class LadlePreparationTests : LadleTest
         page.WaitForState(() => page.FindAll("[data-testid=stop-weight]").Count > 0, Patience);
 
         Assert.Equal("0.012", page.Find("[data-field=baseSulphurPercent] input").GetAttribute("value"));
-        Assert.Matches("^[0-9.]+ kg", page.Find("[data-testid=alloy-kg]").TextContent.Trim());
+        Assert.Matches("^[0-9.]+\u00a0kg", page.Find("[data-testid=alloy-kg]").TextContent.Trim());
         Assert.Contains("printed general formula", page.Find("[data-testid=why]").TextContent, StringComparison.Ordinal);
         Assert.Empty(page.FindAll("[data-testid=findings]"));
     }
@@ -75,7 +75,7 @@ public sealed class LadlePreparationTests : LadleTest
 
         Type(page, "sectionMm", "120");
         var heavy = page.Find("[data-testid=heavy-section]").TextContent;
-        Assert.Contains("Section of 120 mm", heavy, StringComparison.Ordinal);
+        Assert.Contains("Section of 120\u00a0mm", heavy, StringComparison.Ordinal);
         Assert.Contains("Cerium and lanthanum of the bath were not measured", heavy, StringComparison.Ordinal); // not measured is not zero
         Assert.Contains("Antimony in the bath was not measured", heavy, StringComparison.Ordinal);
         Assert.Contains("Journal of the Korea Foundry Society 25 (2005)", heavy, StringComparison.Ordinal);

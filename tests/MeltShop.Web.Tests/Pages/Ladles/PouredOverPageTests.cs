@@ -25,8 +25,8 @@ public sealed class PouredOverPageTests : LadleTest
 
         var page = Open(await Filling(vessel));
         var came = page.Find($"[data-came='{id}']");
-        Assert.Contains("700 kg", came.TextContent, StringComparison.Ordinal);
-        Assert.Equal("700 kg", page.Find("[data-testid=poured-in-kg]").TextContent);
+        Assert.Contains("700\u00a0kg", came.TextContent, StringComparison.Ordinal);
+        Assert.Equal("700\u00a0kg", page.Find("[data-testid=poured-in-kg]").TextContent);
         Assert.NotNull(page.Find("[data-testid=stop-at][data-first]"));
         Assert.Empty(page.FindAll("[data-testid=undo-reaction]"));
     }
@@ -48,7 +48,7 @@ public sealed class PouredOverPageTests : LadleTest
         Assert.Contains("Held, poured already: 1", page.Find("[data-testid=low-source-held]").TextContent, StringComparison.Ordinal);
         Assert.Contains("iron of ladle 1 of heat", page.Find("[data-mould='1'] [data-testid=held-mould]").TextContent, StringComparison.Ordinal);
         Assert.Contains("came back low", page.Find($"[data-came='{id}'] .tag-wrong").TextContent, StringComparison.Ordinal);
-        Assert.Matches("as a band 0.0[0-9]+ to 0.0[0-9]+ %", page.Find("[data-testid=came-band]").TextContent);
+        Assert.Matches("as a band 0.0[0-9]+ to 0.0[0-9]+\u00a0%", page.Find("[data-testid=came-band]").TextContent);
     }
 
     [Fact]
@@ -62,17 +62,17 @@ public sealed class PouredOverPageTests : LadleTest
         page.Find("[data-testid=rest-form] [data-field=kg] input").Change("600");
         Assert.Empty(page.FindAll("[data-testid=rest-overfill]"));
         page.Find("[data-testid=rest-form] [data-field=kg] input").Change("700");
-        Assert.Contains("100 kg", page.Find("[data-testid=rest-overfill]").TextContent, StringComparison.Ordinal);
+        Assert.Contains("100\u00a0kg", page.Find("[data-testid=rest-overfill]").TextContent, StringComparison.Ordinal);
 
         await Over(id, RestWay.IntoEmpty, vessel, 700);
 
         var overfill = Open(await Filling(vessel)).Find("[data-testid=overfill]");
-        Assert.Contains("100 kg", overfill.TextContent, StringComparison.Ordinal);
+        Assert.Contains("100\u00a0kg", overfill.TextContent, StringComparison.Ordinal);
         Assert.Single(overfill.QuerySelectorAll(".caution"));
         // What holds iron is topped up: it is no longer among the empty ones.
         var rest = Open(id);
         rest.Find("[data-testid=rest-form] [data-field=way] select").Change(nameof(RestWay.IntoLadle));
-        Assert.Contains("holds 700 kg of 600 kg", rest.Find("[data-testid=rest-form] [data-field=intoLadleId]").TextContent, StringComparison.Ordinal);
+        Assert.Contains("holds 700\u00a0kg of 600\u00a0kg", rest.Find("[data-testid=rest-form] [data-field=intoLadleId]").TextContent, StringComparison.Ordinal);
         Assert.DoesNotContain((await Treated(id)).Vessels, v => v.Id == vessel);
     }
 

@@ -26,7 +26,7 @@ public sealed class PouringTests : LadleTest
         await page.InvokeAsync(() => page.Find("[data-testid=mould-form]").Submit());
         page.WaitForState(() => page.FindAll("[data-mould='2']").Count > 0, Patience);
 
-        Assert.Contains("620 kg", page.Find("[data-testid=left-kg]").TextContent, StringComparison.Ordinal); // 790 tapped
+        Assert.Contains("620\u00a0kg", page.Find("[data-testid=left-kg]").TextContent, StringComparison.Ordinal); // 790 tapped
         Assert.Empty(page.FindAll("[data-testid=held-mould]"));
         Assert.Equal(62, page.Find("[data-testid=mg-curve-band]").GetAttribute("points")!.Split(' ').Length); // minutes 0 to 30, there and back
     }
@@ -111,7 +111,7 @@ public sealed class PouringTests : LadleTest
         page.WaitForState(() => page.FindAll("[data-testid=low-magnesium]").Count > 0, Patience);
         var card = page.Find("[data-testid=low-magnesium]");
 
-        Assert.Contains("690 kg", card.QuerySelector("[data-choice=pig]")!.TextContent, StringComparison.Ordinal);
+        Assert.Contains("690\u00a0kg", card.QuerySelector("[data-choice=pig]")!.TextContent, StringComparison.Ordinal);
         Assert.Contains("7", card.QuerySelector("[data-testid=low-held]")!.TextContent, StringComparison.Ordinal);
         Assert.Contains("floor", page.Find("[data-mould='7'] [data-testid=held-mould]").TextContent, StringComparison.Ordinal);
 
@@ -131,7 +131,7 @@ public sealed class PouringTests : LadleTest
         Type(page, "rest-form", "kg", "120");
         await page.InvokeAsync(() => page.Find("[data-testid=rest-form] [data-field=heatId] select").Change(HeatId.ToString(CultureInfo.InvariantCulture)));
         await page.InvokeAsync(() => page.Find("[data-testid=rest-form]").Submit());
-        page.WaitForState(() => page.Find("[data-testid=rest]").TextContent.Contains("120 kg", StringComparison.Ordinal), Patience);
+        page.WaitForState(() => page.Find("[data-testid=rest]").TextContent.Contains("120\u00a0kg", StringComparison.Ordinal), Patience);
     }
 
     [Fact]

@@ -15,8 +15,8 @@ public sealed class ToppingUpTests : DemoShopTest
         var page = Open();
         Fill(page, minute: "10");
 
-        Assert.Contains("700 kg, 0.0300 %", page.Find("[data-moment='1']").TextContent, StringComparison.Ordinal);
-        Assert.Contains(" kg, 0.0330 %", page.Find("[data-moment='1']").TextContent, StringComparison.Ordinal);
+        Assert.Contains("700\u00a0kg, 0.0300\u00a0%", page.Find("[data-moment='1']").TextContent, StringComparison.Ordinal);
+        Assert.Contains("\u00a0kg, 0.0330\u00a0%", page.Find("[data-moment='1']").TextContent, StringComparison.Ordinal);
         Assert.Contains("until minute 15.0", page.Find("[data-moment='0']").TextContent, StringComparison.Ordinal);
         Assert.Equal(["Flare", "Damp", "Overfill", "Decides"], page.FindAll("[data-testid=bath-cautions] [data-caution]").Select(c => c.GetAttribute("data-caution")));
     }
@@ -27,10 +27,10 @@ public sealed class ToppingUpTests : DemoShopTest
     {
         var page = Open();
         Fill(page, minute: "10");
-        Assert.Contains("0.0330 to 0.0339 %", page.Find("[data-moment='1'] [data-testid=band]").TextContent, StringComparison.Ordinal); // the loss alone
+        Assert.Contains("0.0330 to 0.0339\u00a0%", page.Find("[data-moment='1'] [data-testid=band]").TextContent, StringComparison.Ordinal); // the loss alone
 
         foreach (var (field, text) in new[] { ("mgPlusMinus", "0.0020"), ("fadePlusMinus", "0.0002"), ("topUps[0].mgPlusMinus", "0.0020") }) page.Find($"[data-field='{field}'] input").Change(text);
-        Assert.Contains("0.0296 to 0.0373 %", page.Find("[data-moment='1'] [data-testid=band]").TextContent, StringComparison.Ordinal);
+        Assert.Contains("0.0296 to 0.0373\u00a0%", page.Find("[data-moment='1'] [data-testid=band]").TextContent, StringComparison.Ordinal);
         Assert.Empty(page.FindAll("[data-testid=maybe-late]"));
 
         page.Find("[data-field='topUps[0].minute'] input").Change("12");

@@ -42,7 +42,7 @@ public sealed class OrderPagesTests : ShopTest
         Assert.Contains("50 of 50", page.Find("tr[data-order='4711']").TextContent, StringComparison.Ordinal);
         Assert.Contains("6250", page.Find("[data-testid=needed] tr[data-grade='EN-GJL-250']").TextContent, StringComparison.Ordinal);
         var heats = page.Find("[data-testid=heats] tr[data-grade='EN-GJL-250']");
-        Assert.Contains("3 heats of 2084 kg each", heats.TextContent, StringComparison.Ordinal);
+        Assert.Contains("3 heats of 2084\u00a0kg each", heats.TextContent, StringComparison.Ordinal);
         Assert.Equal("/charge?furnace=F1&grade=EN-GJL-250&kg=2084", heats.QuerySelector("a")!.GetAttribute("href"));
         Assert.Empty(page.FindAll("[data-testid=late], [data-testid=order-form]"));
         Assert.Equal(22, (await The<OrdersPage>().Load(new(), Cancellation)).Orders.Single().WallMm);
@@ -71,8 +71,8 @@ public sealed class OrderPagesTests : ShopTest
 
     // 4 · 125 = 500 kg.
     [Theory]
-    [InlineData("/orders?furnace=F2", "1 heat of 500 kg", "furnace=F2&grade=EN-GJL-250&kg=500")]
-    [InlineData("/orders?furnace=F9", "1 heat of 500 kg", "furnace=F1&grade=EN-GJL-250&kg=500")]
+    [InlineData("/orders?furnace=F2", "1 heat of 500\u00a0kg", "furnace=F2&grade=EN-GJL-250&kg=500")]
+    [InlineData("/orders?furnace=F9", "1 heat of 500\u00a0kg", "furnace=F1&grade=EN-GJL-250&kg=500")]
     public async Task Heats_OfTheFurnaceInTheAddress_AreProposed(string address, string words, string plan)
     {
         await Take("4711", pieces: 4);
@@ -118,13 +118,13 @@ public sealed class OrderPagesTests : ShopTest
         page.Find("[data-testid=count]").Click();
         Type(page, ("piecesPoured", "5"));
         page.Find("[data-testid=count-form]").Submit();
-        page.WaitForAssertion(() => Assert.Equal("875 kg", page.Find("[data-testid=metal-left]").TextContent), Patience); // 7 · 125
+        page.WaitForAssertion(() => Assert.Equal("875\u00a0kg", page.Find("[data-testid=metal-left]").TextContent), Patience); // 7 · 125
 
         page.Find("[data-testid=set-order]").Click();
         Assert.Equal("2026-03-09", page.Find("[data-field=dueOn] input").GetAttribute("value"));
         Type(page, ("pieces", "6"));
         page.Find("[data-testid=order-form]").Submit();
-        page.WaitForAssertion(() => Assert.Equal("125 kg", page.Find("[data-testid=metal-left]").TextContent), Patience);
+        page.WaitForAssertion(() => Assert.Equal("125\u00a0kg", page.Find("[data-testid=metal-left]").TextContent), Patience);
 
         page.Find("[data-testid=close-withdrawn]").Click();
         page.WaitForState(() => page.FindAll("[data-testid=open-again]").Count > 0, Patience);

@@ -20,7 +20,7 @@ public sealed class FurnaceListTests : ShopTest
         page.Find("[data-testid=add-furnace]").Click();
         Type(page, ("code", "F1"), ("name", "Furnace 1"), ("capacityKg", "3000"), ("powerKw", "1800"));
         page.Find("[data-testid=furnace-form]").Submit();
-        page.WaitForAssertion(() => Assert.Contains("3000 kg", page.Find("[data-furnace=F1]").TextContent, StringComparison.Ordinal), Patience);
+        page.WaitForAssertion(() => Assert.Contains("3000\u00a0kg", page.Find("[data-furnace=F1]").TextContent, StringComparison.Ordinal), Patience);
         Assert.Contains("nobody said", page.Find("[data-furnace=F1]").TextContent, StringComparison.Ordinal);
 
         page.Find("[data-testid=set-furnace]").Click();
@@ -28,7 +28,7 @@ public sealed class FurnaceListTests : ShopTest
         page.Find("[data-field=isActive] select").Change(bool.FalseString);
         page.Find("[data-testid=furnace-form]").Submit();
 
-        page.WaitForAssertion(() => Assert.Contains("1550 °C", page.Find("[data-furnace=F1]").TextContent, StringComparison.Ordinal), Patience);
+        page.WaitForAssertion(() => Assert.Contains("1550\u00a0°C", page.Find("[data-furnace=F1]").TextContent, StringComparison.Ordinal), Patience);
         Assert.NotNull(page.Find("[data-furnace=F1] .tag-watch"));
         Assert.Equal(2900, (await The<FurnacesPage>().Load(Cancellation)).Furnaces.Single().CapacityKg);
     }

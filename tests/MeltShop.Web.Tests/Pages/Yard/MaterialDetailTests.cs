@@ -63,7 +63,7 @@ public sealed class MaterialDetailTests : YardTest
         var page = OpenPriceForm();
         page.Find("[data-field=pricePerTonne] input").Change(typed);
         await page.Find("[data-testid=price-form]").SubmitAsync();
-        page.WaitForAssertion(() => Assert.Equal("412.50 EUR/t", page.Find("[data-testid=price]").TextContent));
+        page.WaitForAssertion(() => Assert.Equal("412.50\u00a0EUR/t", page.Find("[data-testid=price]").TextContent));
 
         Assert.Equal(412.50m, (await Plate()).PricePerTonne);
     }
@@ -99,7 +99,7 @@ public sealed class MaterialDetailTests : YardTest
         Assert.Equal(350m, (await Plate()).PricePerTonne);
 
         await page.Find("[data-testid=price-form]").SubmitAsync();
-        page.WaitForAssertion(() => Assert.Equal("360.00 EUR/t", page.Find("[data-testid=price]").TextContent));
+        page.WaitForAssertion(() => Assert.Equal("360.00\u00a0EUR/t", page.Find("[data-testid=price]").TextContent));
     }
 
     [Fact]
@@ -108,7 +108,7 @@ public sealed class MaterialDetailTests : YardTest
         var page = Open(Role.Melter);
         await The<ChangePrice>().Run(Founder, new(Guid.NewGuid(), Now, PlateId, (await Plate()).Version, 350), Cancellation);
 
-        page.WaitForAssertion(() => Assert.Equal("350.00 EUR/t", page.Find("[data-testid=price]").TextContent));
+        page.WaitForAssertion(() => Assert.Equal("350.00\u00a0EUR/t", page.Find("[data-testid=price]").TextContent));
     }
 
     [Fact]
@@ -122,7 +122,7 @@ public sealed class MaterialDetailTests : YardTest
 
         page.Find("[data-field=kg] input").Change("12000");
         await page.Find("[data-testid=stock-form]").SubmitAsync();
-        page.WaitForAssertion(() => Assert.Equal("12000 kg", page.Find("[data-testid=stock]").TextContent));
+        page.WaitForAssertion(() => Assert.Equal("12000\u00a0kg", page.Find("[data-testid=stock]").TextContent));
     }
 
     [Fact]

@@ -24,7 +24,7 @@ public sealed class OutdatedPriceTests : YardTest
         page.WaitForState(() => page.FindAll("[data-testid=what-changed] [data-column=PricePerTonne]").Count == 2);
         var told = page.Find("[data-testid=what-changed]");
         Assert.Equal(
-            ["price: 330.00 EUR/t → 350.00 EUR/t", "price: 350.00 EUR/t → 355.50 EUR/t"],
+            ["price: 330.00\u00a0EUR/t → 350.00\u00a0EUR/t", "price: 350.00\u00a0EUR/t → 355.50\u00a0EUR/t"],
             told.QuerySelectorAll("[data-column=PricePerTonne]").Select(line => line.TextContent));
         Assert.Matches("Ida Anders, .+: changed the price", told.QuerySelectorAll("p")[0].TextContent);
         Assert.Matches("Jan Berg, .+: changed the price", told.QuerySelectorAll("p")[1].TextContent);

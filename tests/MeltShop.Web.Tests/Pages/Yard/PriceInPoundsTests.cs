@@ -18,11 +18,11 @@ public sealed class PriceInPoundsTests : YardTest
         ShopUnits.Speak(() => The<ShopSite>().Units);
         SignIn(Role.Supervisor);
         var page = Render<MaterialDetail>(parameters => parameters.Add(p => p.Id, PlateId));
-        page.WaitForState(() => page.Find("[data-testid=price]").TextContent == "330.00 EUR/t", Patience);
+        page.WaitForState(() => page.Find("[data-testid=price]").TextContent == "330.00\u00a0EUR/t", Patience);
 
         await The<ChooseUnits>().Run(Founder, new(Guid.NewGuid(), Now, MassUnit.Pound, TemperatureUnit.Celsius), Cancellation);
 
-        page.WaitForState(() => page.Find("[data-testid=price]").TextContent == "299.37 EUR/sh tn", Patience);
+        page.WaitForState(() => page.Find("[data-testid=price]").TextContent == "299.37\u00a0EUR/sh tn", Patience);
     }
 
     [Fact]
@@ -32,7 +32,7 @@ public sealed class PriceInPoundsTests : YardTest
         SignIn(Role.Supervisor);
         var page = Render<MaterialDetail>(parameters => parameters.Add(p => p.Id, PlateId));
         page.WaitForState(() => page.FindAll("button").Any(button => button.TextContent == "Change the price"));
-        Assert.Equal("299.37 EUR/sh tn", page.Find("[data-testid=price]").TextContent);
+        Assert.Equal("299.37\u00a0EUR/sh tn", page.Find("[data-testid=price]").TextContent);
         page.FindAll("button").Single(button => button.TextContent == "Change the price").Click();
         page.WaitForElement("[data-field=pricePerTonne] input").Change("450.1250");
         await page.Find("[data-testid=price-form]").SubmitAsync();
@@ -40,7 +40,7 @@ public sealed class PriceInPoundsTests : YardTest
 
         page.Find("[data-field=pricePerTonne] input").Change("450.12");
         await page.Find("[data-testid=price-form]").SubmitAsync();
-        page.WaitForState(() => page.Find("[data-testid=price]").TextContent == "450.12 EUR/sh tn");
+        page.WaitForState(() => page.Find("[data-testid=price]").TextContent == "450.12\u00a0EUR/sh tn");
         Assert.Equal(496.17m, (await The<YardPage>().Material(PlateId, Cancellation))!.PricePerTonne); // 450.12 ÷ 0.90718474 = 496.172
     }
 }
