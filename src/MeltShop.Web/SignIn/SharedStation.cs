@@ -21,6 +21,9 @@ internal static class SharedStation
     /// <summary>The station is signed in, but nobody stands at it.</summary>
     public static bool IsNobody(this ClaimsPrincipal user) => user.HasClaim(Claim, Nobody);
 
+    /// <summary>Whose entries are made here: nobody's number is 0; null where nobody is signed in.</summary>
+    public static string? Named(this ClaimsPrincipal user) => user.IsNobody() ? "0" : user.FindFirstValue(PersonClaims.Id);
+
     /// <summary>Gives a person's principal the station of another one.</summary>
     public static void MoveTo(this ClaimsPrincipal person, ClaimsPrincipal station, string? named = null)
     {

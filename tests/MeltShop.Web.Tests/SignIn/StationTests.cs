@@ -90,6 +90,7 @@ public sealed class StationTests(WebApp app) : IClassFixture<WebApp>
         Assert.Equal("/yard?kind=PigIron", down.Headers.Location!.ToString());
         Assert.Equal(HttpStatusCode.OK, page.StatusCode);
         Assert.Empty(await Roles(tablet));
+        Assert.Equal(0, await Named(tablet)); // what waits for somebody is not sent meanwhile
         using var back = await tablet.PostAsync("/station", "/station/person", ("name", "boje"), ("pin", Pin));
         Assert.Equal([Role.Melter], await Roles(tablet));
     }

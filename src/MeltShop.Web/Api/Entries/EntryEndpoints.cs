@@ -31,7 +31,7 @@ internal static class EntryEndpoints
         return TypedResults.Json(new
         {
             token = antiforgery.GetAndStoreTokens(http).RequestToken,
-            personId = acting.PersonId,
+            personId = http.User.IsNobody() ? 0 : acting.PersonId,
             name = acting.PersonName,
             roles = acting.Roles,
             zone = site.Zone,

@@ -12,7 +12,7 @@ for (const kind of ["pointerdown", "keydown", "input"]) addEventListener(kind, (
 
 // A ladle stands on the floor until its castings are decided on, maybe tomorrow: a clock that is long over stops nobody.
 const runs = ({ dataset }) => Number(dataset.stop || dataset.end) > clock.serverNow() - longOver;
-const isOwn = ({ personId }) => [null, person()].includes(personId);
+const isOwn = ({ personId }) => personId === person();
 const isBusy = () => [...document.querySelectorAll("ladle-clock")].some(runs) || queue.waiting().some(isOwn) || !isAlive();
 
 setInterval(async () => {

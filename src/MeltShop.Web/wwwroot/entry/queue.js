@@ -1,9 +1,19 @@
 // What was entered and is not yet at the server. It lies in the browser's storage, so it outlives a reload; each tab sends what is
-// its own, and takes over what a tab left that is no longer there.
+// its own, and takes over what a tab left that is no longer there. Where the storage is full or forbidden it lies on the page alone,
+// which says so and is not left without a question.
 const prefix = "meltshop-entry/";
 const adoptedAfter = 15_000;
-const tab = (sessionStorage.meltshopTab ??= key());
+const onlyHere = new Map();
+const tab = tabKey();
 const watchers = [];
+
+function tabKey() {
+  try {
+    return (sessionStorage.meltshopTab ??= key());
+  } catch {
+    return key();
+  }
+}
 
 // Not crypto.randomUUID: a shop's own network may be without TLS, where browsers do not offer it.
 export function key() {
@@ -18,28 +28,56 @@ export const watch = (watcher) => watchers.push(watcher);
 
 export const changed = () => watchers.forEach((watcher) => watcher());
 
+function store(place, text) {
+  try {
+    localStorage[place] = text;
+    onlyHere.delete(place);
+  } catch {
+    onlyHere.set(place, text);
+  }
+}
+
+function stored() {
+  try {
+    return Object.entries(localStorage).filter(([name]) => name.startsWith(prefix));
+  } catch {
+    return [];
+  }
+}
+
 // Behind all that waits, even where the tablet's clock was set back since.
 export function add(entry) {
   const last = Number(all().at(-1)?.place.slice(prefix.length).split("-")[0] ?? 0);
-  const place = `${prefix}${String(Math.max(Date.now(), last + 1)).padStart(14, "0")}-${tab}`;
+  const place = `${prefix}${String(Math.max(Date.now(), last + 1)).padStart(14, "0")}-${entry.key}`;
   const kept = { ...entry, place, tab, since: Date.now() };
-  localStorage[place] = JSON.stringify(kept);
+  store(place, JSON.stringify(kept));
   changed();
   return kept;
 }
 
 export function change(entry) {
-  if (entry.place in localStorage) localStorage[entry.place] = JSON.stringify(entry);
+  if (places().has(entry.place)) store(entry.place, JSON.stringify(entry));
   changed();
 }
 
 export function remove(entry) {
-  localStorage.removeItem(entry.place);
+  onlyHere.delete(entry.place);
+  if (stored().some(([place]) => place === entry.place)) localStorage.removeItem(entry.place);
   changed();
 }
 
+const places = () => new Map([...stored(), ...onlyHere]);
+
 // All of them, in the order in which they were entered.
-export const all = () => Object.keys(localStorage).filter((name) => name.startsWith(prefix)).sort().map((name) => JSON.parse(localStorage[name]));
+export const all = () => [...places()].sort(([one], [other]) => (one < other ? -1 : 1)).map(([, text]) => JSON.parse(text));
+
+export const isOnlyHere = (entry) => onlyHere.has(entry.place);
+
+// True once nothing would be lost with the page; what lies on it alone is tried again.
+export function isKept() {
+  onlyHere.forEach((text, place) => store(place, text));
+  return onlyHere.size === 0;
+}
 
 export const waiting = () => all().filter((entry) => !entry.refused);
 
@@ -50,3 +88,4 @@ export const age = (entry) => Math.abs(Date.now() - entry.since);
 export const mine = () => waiting().filter((entry) => entry.tab === tab || age(entry) > adoptedAfter);
 
 addEventListener("storage", (event) => event.key?.startsWith(prefix) && changed());
+addEventListener("beforeunload", (event) => isKept() || event.preventDefault());

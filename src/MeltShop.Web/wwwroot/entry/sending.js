@@ -11,9 +11,14 @@ let ticket = null;
 let isSignedOut = false;
 let isSending = false;
 let isWanted = false;
+let another = () => {};
 
-// Who is signed in here; null until the server was asked.
-export const person = () => ticket?.personId ?? null;
+// Who is named on this page: what is entered on it is theirs, whoever is signed in by the time it is sent. Nobody is 0; null where nobody is signed in.
+const { person: named, personName } = document.documentElement.dataset;
+export const person = () => (named ? Number(named) : null);
+
+// What is done once somebody else is signed in than the page names.
+export const whenAnother = (act) => (another = act);
 
 // The site's zone: the tablet may stand in another one.
 export const zone = () => ticket?.zone ?? undefined;
@@ -23,7 +28,7 @@ export const needsSignIn = () => isSignedOut;
 
 // Queues an entry and sends it when its turn comes; told(findings) once the server has answered, and never where it does not.
 export function deliver(entry, told) {
-  const kept = queue.add({ key: queue.key(), observedAt: new Date(clock.serverNow()).toISOString(), personId: person(), name: ticket?.name, ...entry });
+  const kept = queue.add({ key: queue.key(), observedAt: new Date(clock.serverNow()).toISOString(), personId: person(), name: personName, ...entry });
   if (told) answers.set(kept.key, told);
   send();
   return kept;
@@ -48,7 +53,6 @@ async function sendAll() {
   const passed = new Set();
   for (let entry; (entry = queue.mine().find((one) => !passed.has(one.place))); ) {
     passed.add(entry.place);
-    if (entry.personId === null) queue.change(Object.assign(entry, { personId: ticket.personId, name: ticket.name }));
     if (entry.personId !== ticket.personId) continue; // waits for its person
     if (!(await post(entry))) return;
   }
@@ -98,6 +102,7 @@ export async function fetchTicket() {
   if (!answer?.ok) return false;
   ticket = await answer.json();
   clock.measured(ticket.now);
+  if (person() !== null && ticket.personId !== person()) another();
   return true;
 }
 

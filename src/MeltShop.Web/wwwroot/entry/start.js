@@ -1,6 +1,7 @@
 // The entry path and the connection: see the decisions "Entry path" and "Live pages".
 import "./circuit.js";
 import "./reconnect.js";
+import "./person.js";
 import "./sheets.js";
 import "./drafts.js";
 import "./notice.js";

@@ -45,7 +45,7 @@ function formOf({ form }) {
 const pathOf = (field) => field.dataset.tick ?? field.dataset.cell ?? field.closest("[data-field]")?.dataset.field;
 const isDraft = (field) => field.closest("form[data-subject]:not([data-subject=''])") && !field.closest("[data-aside]");
 const isText = (field) => isTick(field) || field.matches("select, textarea, input:not([type=password], [type=file], [type=checkbox], [type=radio], [data-aside])");
-const isKept = ([field, { before }]) => field.isConnected && isText(field) && pathOf(field) && textOf(field) !== before && !isDraft(field) && !field.form?.dataset.done;
+const isKept = ([field, { before }]) => field.isConnected && isText(field) && pathOf(field) && textOf(field) !== before && !isDraft(field) && !field.form?.dataset.done && !field.form?.dataset.waiting;
 
 export function keep() {
   const texts = [...changes].filter(isKept).map(([field, { before }]) => ({ form: formOf(field), path: pathOf(field), before, text: textOf(field) }));
