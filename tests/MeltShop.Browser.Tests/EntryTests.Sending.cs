@@ -17,14 +17,21 @@ public sealed partial class EntryTests
         await page.OpenAsync(heat);
         await page.RouteAsync("**/api/v1/entries", route => route.AbortAsync());
         await page.EnterAsync(Degrees, "1444");
-        await page.TapAsync(SaveDegrees);
+        await page.EvaluateAsync($$"""
+            async () => {
+              const { load } = await import("/entry/circuit.js");
+              document.documentElement.dataset.before = "";
+              document.querySelector("{{SaveDegrees}}").click();
+              load();
+            }
+            """);
+        await page.WaitForSelectorAsync("html:not([data-before]):has([data-state=ready])", new() { State = WaitForSelectorState.Attached });
         await Assertions.Expect(page.Locator("#entry-queue")).ToHaveAttributeAsync("data-count", "1");
-
         await page.UnrouteAllAsync();
-        await page.OpenAsync(heat);
 
         await Assertions.Expect(page.Locator("#entry-queue")).ToBeHiddenAsync();
         await page.GetByText("1444 °C").First.WaitForAsync();
+        await Assertions.Expect(page.Locator(Degrees)).ToHaveValueAsync(""); // what was handed in is not put back: it would be entered twice
         Assert.Single(await app.Running.ReadAsync("SELECT 1 FROM Temperatures WHERE TemperatureC = 1444"));
     }
 
@@ -34,11 +41,24 @@ public sealed partial class EntryTests
         await using var context = await chromium.TabletAsync(app.Running.Address);
         var page = await context.SignInAsync("henning");
         await page.OpenAsync(await app.HeatAsync(page));
+        await page.EvaluateAsync("""
+            () => {
+              for (let text = "x".repeat(1 << 20); text; ) {
+                try {
+                  localStorage[`full ${localStorage.length}`] = text;
+                } catch {
+                  text = text.slice(0, text.length >> 1);
+                }
+              }
+            }
+            """); // no room for an entry
         var posts = 0;
+        var isSeen = new TaskCompletionSource();
         await page.RouteAsync("**/api/v1/entries", async route =>
         {
             if (++posts > 1)
             {
+                await isSeen.Task;
                 await route.ContinueAsync();
                 return;
             }
@@ -48,20 +68,33 @@ public sealed partial class EntryTests
         });
         await page.EnterAsync(Degrees, "1445");
         await page.TapAsync(SaveDegrees);
+        await page.TapAsync("#entry-queue summary");
+        await Assertions.Expect(page.Locator("#entry-queue li")).ToContainTextAsync("leave this page open");
+        Assert.False(await IsKeptAsync());
+        await page.EvaluateAsync("() => { for (const name of Object.keys(localStorage)) if (name.startsWith('full')) delete localStorage[name]; }");
+        Assert.True(await IsKeptAsync());
+        isSeen.SetResult();
 
         await page.GetByText("1445 °C").First.WaitForAsync();
         await Assertions.Expect(page.Locator("#entry-queue")).ToBeHiddenAsync();
         await Assertions.Expect(page.Locator(Degrees)).ToHaveValueAsync("");
         Assert.True(posts > 1);
         Assert.Single(await app.Running.ReadAsync("SELECT 1 FROM Temperatures WHERE TemperatureC = 1445"));
+
+        // Whether nothing would be lost with the page, so that it may be loaded anew.
+        Task<bool> IsKeptAsync() => page.EvaluateAsync<bool>("import('/entry/queue.js').then((queue) => queue.isKept())");
     }
 
-    /// <summary>Answered after their forms have been left free and empty: an open form that says nothing would be filled in again.</summary>
+    /// <summary>
+    /// Answered after their forms have been left free and empty: an open form that says nothing would be filled in again. Or answered while the
+    /// circuit is silent: what was accepted is told once it answers, what was refused stays to be seen.
+    /// </summary>
     [Fact]
     public async Task Entries_AnsweredLate_AreToldToTheirForms()
     {
         await using var context = await chromium.TabletAsync(app.Running.Address);
         var page = await context.SignInAsync("henning");
+        var circuit = await HeldCircuit.OfAsync(page);
         await page.OpenSampleAsync(await app.HeatAsync(page));
         var late = new Dictionary<string, TaskCompletionSource> { ["WeighIn"] = new(), ["RecordSample"] = new() };
         await page.RouteAsync("**/api/v1/entries", async route =>
@@ -85,6 +118,31 @@ public sealed partial class EntryTests
 
         await page.WaitForSelectorAsync("[data-testid=sample-saved]");
         Assert.Empty(await page.Locator("[data-testid=sample-form]").AllAsync());
+
+        await page.OpenSampleAsync(await app.HeatAsync(page));
+        await page.EnterAsync("[data-cell='0.C']", "3.57");
+        await Assertions.Expect(page.Locator("form[data-versions*='burns[0].C']")).ToHaveCountAsync(1);
+        await page.EvaluateAsync("() => { globalThis.told = 0; addEventListener('entryanswered', () => told++, true); }");
+        circuit.Hold();
+        await page.WaitForSelectorAsync("html[data-circuit=silent]", new() { State = WaitForSelectorState.Attached });
+        await page.EnterAsync(Degrees, "9999");
+        await page.TapAsync(SaveDegrees);
+        await page.TapAsync("[data-testid=sample-form] button[type=submit]");
+        await Assertions.Expect(page.Locator("[data-cell='0.C']")).ToHaveValueAsync("");
+        var refused = page.Locator("#entry-queue li[data-refused]");
+        await Assertions.Expect(refused).ToHaveCountAsync(1);
+        await Assertions.Expect(page.Locator("#entry-queue")).ToHaveAttributeAsync("data-count", "0");
+        Assert.Single(await app.Running.ReadAsync("SELECT 1 FROM Readings WHERE InstrumentText = '3.57'")); // at the program, and the page does not know
+        await Assertions.Expect(page.Locator("[data-testid=sample-form]")).ToHaveCountAsync(1);
+        Assert.Equal(0, await page.EvaluateAsync<int>("told")); // over a dead connection it would be lost
+        circuit.GoOn();
+
+        await page.WaitForSelectorAsync("[data-testid=sample-saved]");
+        await Assertions.Expect(page.Locator("[data-testid=sample-form]")).ToHaveCountAsync(0);
+        await page.TapAsync("#entry-queue summary");
+        await Assertions.Expect(refused).ToContainTextAsync("9999");
+        await refused.Locator("button").TapAsync();
+        await Assertions.Expect(page.Locator("#entry-queue")).ToBeHiddenAsync();
     }
 
     [Fact]

@@ -11,6 +11,43 @@ public sealed partial class EntryTests(Chromium chromium, EntryTests.App app) : 
     private const string SaveDegrees = "[data-testid=temperature-form] button[type=submit]";
     private const string Kg = "[data-testid=weigh-form] [data-field=kg] input";
     private const string Dip = "[data-testid=dip-form]";
+
+    /// <summary>
+    /// What the address names is pressed once a silence is over, and named until its form has come or somebody goes on; what a page says of its
+    /// state after it was left goes into no other page's address.
+    /// </summary>
+    private const string Opening = """
+        async () => {
+          const { say } = await import("/entry/opened.js");
+          const main = document.querySelector("main");
+          const saw = [];
+          let presses = 0;
+          const address = (name) => new URLSearchParams(location.search).getAll(name).join();
+          const see = async (what) => {
+            await new Promise((done) => setTimeout(done)); // until the page was looked at
+            saw.push(`${what} ${presses} ${address("open")}`);
+          };
+          document.documentElement.dataset.circuit = "silent";
+          main.insertAdjacentHTML("beforeend", "<button data-opens='a' data-of='1'></button>");
+          main.lastChild.addEventListener("click", () => presses++);
+          await see("in a silence");
+          delete document.documentElement.dataset.circuit;
+          await see("after it");
+          main.append(document.createElement("i"));
+          await see("no form yet");
+          main.insertAdjacentHTML("beforeend", "<form data-testid='a'></form>");
+          await see("opened");
+          main.lastChild.remove();
+          await see("closed");
+          say("kind", ["not kept"], "/yard");
+          saw.push(`another page's ${address("kind")}`);
+          say("kind", ["kept"], "/look");
+          saw.push(`its own ${address("kind")}`);
+          history.replaceState(null, "", "/look");
+          return saw;
+        }
+        """;
+
     private static readonly TimeSpan Outage = TimeSpan.FromSeconds(8);
 
     /// <summary>One program for all of these, which gives up a lost circuit, a silence, or an idle person, after 3 s; each test has a furnace of its own.</summary>
@@ -122,7 +159,7 @@ public sealed partial class EntryTests(Chromium chromium, EntryTests.App app) : 
         await using var cable = new Cable(app.Running.Address);
         await using var context = await chromium.TabletAsync(cable.Address);
         await context.AddInitScriptAsync("globalThis.heard = 0; addEventListener('servertime', () => heard++);");
-        await context.AddInitScriptAsync("addEventListener('readystatechange', () => document.documentElement.dataset.silentAfter = 1, true);"); // as in a shop: here no press is lost by it
+        await context.AddInitScriptAsync("addEventListener('readystatechange', () => document.documentElement.dataset.silentAfter = 1.5, true);"); // as in a shop: here no press is lost by it
         var page = await context.SignInAsync("henning");
         await OpenAskedAsync();
 
@@ -139,10 +176,14 @@ public sealed partial class EntryTests(Chromium chromium, EntryTests.App app) : 
         await page.WaitForURLAsync("**/grades");
 
         await OpenAskedAsync();
+        await page.EvaluateAsync("""
+            () => void new MutationObserver(() => (globalThis.saidAt = Date.now()))
+              .observe(document.documentElement, { attributeFilter: ["data-circuit"] })
+            """);
         cable.FallSilent();
         var silentAt = TimeProvider.System.GetUtcNow();
         await page.Locator("#components-reconnect-modal:not([class*=components-reconnect-])").WaitForAsync(); // said by the page's own question, long before the framework does
-        TestContext.Current.SendDiagnosticMessage($"The silence was said after {(TimeProvider.System.GetUtcNow() - silentAt).TotalMilliseconds:0} ms");
+        TestContext.Current.SendDiagnosticMessage($"The silence was said after {await page.EvaluateAsync<double>("saidAt") - silentAt.ToUnixTimeMilliseconds():0} ms");
         await page.KeepAsync("yard-cut-tablet-light");
         await page.TapAsync(".rail a[href='/grades']");
         Assert.Equal("/yard", new Uri(page.Url).AbsolutePath);
@@ -159,8 +200,9 @@ public sealed partial class EntryTests(Chromium chromium, EntryTests.App app) : 
     {
         await using var context = await chromium.TabletAsync(app.Running.Address);
         var page = await context.SignInAsync("henning");
-        await page.GotoAsync("/look"); // a page without a circuit: never asked, as one that lost it before its first beat
+        await page.GotoAsync("/look?open=a.1"); // a page without a circuit: never asked, as one that lost it before its first beat
         await page.EvaluateAsync("document.documentElement.dataset.before = ''");
+        Assert.Equal(["in a silence 0 a.1", "after it 1 a.1", "no form yet 1 a.1", "opened 1 a.1", "closed 1 ", "another page's ", "its own kept"], await page.EvaluateAsync<string[]>(Opening));
 
         await Say("show");
         await page.TapAsync("main a.press");
@@ -236,13 +278,15 @@ public sealed partial class EntryTests(Chromium chromium, EntryTests.App app) : 
             """); // from the first moment on: a busy machine may take longer than the idle time to get here
         var page = await context.SignInAsync("tilda", isShared: true);
         await page.WaitForSelectorAsync("ladle-clock", new() { State = WaitForSelectorState.Attached });
+        var other = await context.NewPageAsync(); // its own clock goes on: by itself it never names nobody
+        await other.OpenAsync("/yard");
         await Task.Delay(TimeSpan.FromSeconds(6), TestContext.Current.CancellationToken);
         Assert.NotEqual("Nobody is named", await page.Locator("[data-testid=person]").InnerTextAsync());
 
         // A clock that was over hours ago, and an entry that waits for somebody else, keep nobody named.
         await page.EvaluateAsync("""
             () => {
-              const entry = { operation: "RecordTemperature", about: {}, fields: {}, title: "", observedAt: new Date(), personId: 0, name: "Somebody", since: Date.now(), place: "meltshop-entry/1-other", tab: "other" };
+              const entry = { operation: "RecordTemperature", about: {}, fields: {}, title: "", observedAt: new Date(), personId: 999, name: "Somebody", since: Date.now(), place: "meltshop-entry/1-other", tab: "other" };
               localStorage[entry.place] = JSON.stringify(entry);
               clearInterval(running);
               document.querySelector("ladle-clock").dataset.stop = Date.now() - 10_800_000;
@@ -250,7 +294,11 @@ public sealed partial class EntryTests(Chromium chromium, EntryTests.App app) : 
             """);
 
         await Assertions.Expect(page.Locator("[data-testid=person]")).ToHaveTextAsync("Nobody is named");
+        await Assertions.Expect(other.Locator("[data-testid=person]")).ToHaveTextAsync("Nobody is named");
         await page.TapAsync("[data-testid=change-person]");
         await page.WaitForURLAsync("**/station?returnTo=*");
+        await page.OpenAsync("/yard");
+        await page.TapAsync("form[action='/sign-out'] button");
+        await other.WaitForURLAsync("**/sign-in?returnTo=*yard*"); // nor does it go on for somebody who has signed out
     }
 }

@@ -67,7 +67,35 @@ public sealed class GridTests(Chromium chromium, RunningApp app)
         var page = await context.SignInAsync("henning");
         await page.VisitAsync("/parts");
         var grid = page.Locator("table[data-grid]").First;
+        await PickAsync();
         await grid.Locator("[data-cell='0.C']").FocusAsync();
+
+        // The device's own picker, narrowed by what is typed before it; Enter there sends nothing, Escape takes nothing back.
+        async Task PickAsync()
+        {
+            var picker = page.Locator("[data-field=longChoice] select");
+            var place = page.Url;
+            await page.SetViewportSizeAsync(360, 740);
+            await page.Locator("[data-field=longChoice] .narrow-choices").FocusAsync();
+            foreach (var key in new[] { "6", "Enter" }) await page.Keyboard.PressAsync(key);
+            await Assertions.Expect(page.Locator("[data-field=longChoice] [data-testid=choices-shown]")).ToHaveTextAsync("16 of 70 in the list");
+            await page.Keyboard.PressAsync("Tab");
+            await Assertions.Expect(picker).ToBeFocusedAsync();
+            foreach (var (key, chosen) in new[] { ("ArrowDown", "6"), ("ArrowDown", "16"), ("End", "69"), ("ArrowUp", "68"), ("Escape", "68"), ("Enter", "68") })
+            {
+                await page.Keyboard.PressAsync(key);
+                await Assertions.Expect(picker).ToHaveValueAsync(chosen);
+            }
+
+            Assert.Equal(place, page.Url);
+            Assert.True(await page.EvaluateAsync<bool>("""
+                () => [...document.querySelectorAll("[data-field=longChoice] :is(input, select, p)")].every((part) => {
+                  const { left, right } = part.getBoundingClientRect();
+                  return left >= 0 && right <= 360 && part.scrollWidth <= part.clientWidth + 1;
+                })
+                """));
+            await page.SetViewportSizeAsync(1440, 900);
+        }
 
         async Task After(string cell, params string[] keys)
         {

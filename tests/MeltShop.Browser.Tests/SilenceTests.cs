@@ -1,3 +1,4 @@
+using System.Globalization;
 using MeltShop.Browser.Tests.Running;
 using Microsoft.Playwright;
 
@@ -8,6 +9,68 @@ namespace MeltShop.Browser.Tests;
 public sealed class SilenceTests(Chromium chromium, RunningApp app)
 {
     private const string Search = "[data-field=longChoice] .narrow-choices";
+
+    /// <summary>Said to a page whose timers go as the test says, over a line of the test's own: what is measured here is the page's rule and no machine.</summary>
+    private const string Line = """
+        async () => {
+          const { listen } = await import("/entry/circuit.js");
+          const html = document.documentElement;
+          const line = (globalThis.line = { ways: [0], busyUntil: 0, isDead: false, asked: 0, due: 0, said: [] });
+          new MutationObserver(() => line.said.push(html.dataset.circuit ?? "answers", Date.now())).observe(html, { attributeFilter: ["data-circuit"] });
+          listen({
+            invokeMethodAsync: () => new Promise((answer) => {
+              line.due = Math.max(Date.now() + line.ways[line.asked++ % line.ways.length], line.busyUntil, line.due); // none overtakes another
+              setTimeout(() => line.isDead || answer(Date.now()), line.due - Date.now());
+            }),
+          });
+        }
+        """;
+
+    /// <summary>Milliseconds of the page's own clock, which the test turns.</summary>
+    private const int SaidWithin = 1_500;
+
+    [Fact]
+    public async Task Silence_OfALineThatIsLongOrBusy_IsSaidOnlyOnceItIsDeadAndThenSoon()
+    {
+        var start = new DateTime(2026, 11, 26, 6, 0, 0, DateTimeKind.Utc);
+        await using var context = await chromium.TabletAsync(app.Address);
+        await context.AddInitScriptAsync("addEventListener('readystatechange', () => document.documentElement.dataset.silentAfter = 1.5, true);"); // as in a shop
+        var page = await context.NewPageAsync();
+        await page.Clock.InstallAsync(new() { TimeDate = start });
+        await page.GotoAsync("/look"); // a page without a circuit of its own
+        await page.Clock.PauseAtAsync(start.AddSeconds(60));
+        await page.EvaluateAsync(Line);
+
+        // 300 ms each way, and now and then 500 ms more.
+        await page.EvaluateAsync("line.ways = [600, 640, 580, 1100, 600, 610]");
+        await page.Clock.RunForAsync(20_000);
+
+        // Busy for 0.7 s, and for 1 s, whenever between two questions that begins.
+        for (var phase = 0; phase < 250; phase += 50)
+        {
+            foreach (var (way, busy) in new[] { (0, 700), (0, 1_000), (600, 700), (600, 1_000) })
+            {
+                await page.Clock.RunForAsync(3_000 + phase);
+                await page.EvaluateAsync($"Object.assign(line, {{ ways: [{way}], busyUntil: Date.now() + {busy} }})");
+            }
+        }
+
+        await page.Clock.RunForAsync(3_000);
+        Assert.Equal([], await page.EvaluateAsync<object[]>("line.said"));
+
+        for (var phase = 0; phase < 250; phase += 50)
+        {
+            var deadAt = await page.EvaluateAsync<double>("() => { line.isDead = true; return Date.now(); }");
+            await page.Clock.RunForAsync(SaidWithin);
+            var silence = await page.EvaluateAsync<object[]>("line.said.splice(0)");
+            Assert.Equal("silent", Assert.IsType<string>(silence[0]));
+            TestContext.Current.TestOutputHelper!.WriteLine($"said {Convert.ToDouble(silence[1], CultureInfo.InvariantCulture) - deadAt} ms after the line was dead");
+
+            await page.EvaluateAsync("line.isDead = false");
+            await page.Clock.RunForAsync(3_000 + phase);
+            Assert.Equal("answers", (await page.EvaluateAsync<object[]>("line.said.splice(0)"))[0]);
+        }
+    }
 
     [Fact]
     public async Task Text_TypedBeforeASilenceWasNoticed_IsHeardOnceTheCircuitIsBack()

@@ -20,8 +20,8 @@ public sealed partial class App
     [Inject]
     private IConfiguration Settings { get; set; } = null!;
 
-    /// <summary>How long a circuit may owe an answer before the page says so and believes no touch, s: on a slow line more than the usual one.</summary>
-    private string SilentAfterSeconds => Settings.GetValue("MeltShop:SilentAfterSeconds", 1.0).ToString(CultureInfo.InvariantCulture);
+    /// <summary>How long a page hears no answer of its circuit before it says so and believes no touch, s; entry/circuit.js says what the usual one stands.</summary>
+    private string SilentAfterSeconds => Settings.GetValue("MeltShop:SilentAfterSeconds", 1.5).ToString(CultureInfo.InvariantCulture);
 
     /// <summary>The look that was chosen on the device; null where its own setting counts.</summary>
     private string? Chosen => Looks.Look.Of(Request);

@@ -44,7 +44,7 @@ internal static class Demo
     public static async Task OpenSampleAsync(this IPage page, string heat)
     {
         await page.OpenAsync(heat);
-        await page.Locator("[data-testid=samples] button.press").First.TapAsync();
+        await page.Locator("[data-testid=samples] [data-opens=sample-form]").First.TapAsync();
         await page.HasFocusAsync("[data-testid=sample-form]");
     }
 

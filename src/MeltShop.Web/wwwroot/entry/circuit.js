@@ -1,17 +1,25 @@
-// Whether the circuit answers. A page can look alive and be dead: it is asked twice a second, and a touch is believed only while it
+// Whether the circuit answers. A page can look alive and be dead: it is asked four times a second, and a touch is believed only while it
 // answers. What needs no circuit (entries, links of the notice) is never held back.
+//
+// A question goes out at each beat, whether those before were answered or not: over a long line the answers come later, but as often.
+// Silent is who has answered nothing for six beats in a row. The first of them comes at most 250 ms after the last answer, so a silence is
+// said at most 6 x 250 ms = 1.5 s after it began, however long the line is; half a second is left, of the 2 s that were promised, to timers
+// that come late. A program that is busy, or an answer that is late, for a second is no silence: 250 ms + 1 s = five beats.
+// Beats are counted, not time: a page that was itself too busy to hear the answer has not beaten meanwhile.
 import * as clock from "./clock.js";
+import * as queue from "./queue.js";
 import { send } from "./sending.js";
 import * as typed from "./typed.js";
 
-const beat = 500; // with the limit: a silence is said within 2 s
+const beat = 250;
 const limit = 1_000 * document.documentElement.dataset.silentAfter;
 const held = limit + 2_000;
 const longAbsence = 150_000;
 
 let page = null;
+let isLost = false;
 let answeredAt = Date.now();
-let asked = null;
+let unanswered = 0;
 let asks = 0;
 let pressed = null;
 let isNotifying = false;
@@ -37,35 +45,21 @@ export function emptied(field) {
 // The page's circuit gives itself to be asked.
 export function listen(reference) {
   page = reference;
-  askAnew();
-}
-
-// What was asked over a lost connection is not answered over the next one.
-function askAnew() {
-  asked = null;
   ask();
 }
 
-async function ask() {
-  if (!page || asked) return;
-  const mine = (asked = { since: performance.now(), number: ++asks });
-  const late = setTimeout(() => asked === mine && silent(), limit);
-  try {
-    const now = await page.invokeMethodAsync("Beat");
-    if (asked !== mine) return;
-    clock.measured(now);
-    answered(mine.number);
-  } catch {
-    if (asked === mine) silent();
-  } finally {
-    clearTimeout(late);
-    if (asked === mine) asked = null;
-  }
+// What was asked over a connection that is lost then is never answered.
+function ask() {
+  const number = ++asks;
+  page.invokeMethodAsync("Beat").then((now) => answered(number, now), () => {});
 }
 
-function answered(number) {
+function answered(number, now) {
+  if (isLost) return;
   const wasLong = Date.now() - answeredAt > longAbsence;
   answeredAt = Date.now();
+  unanswered = 0;
+  clock.measured(now);
   if (wasLong || isLoading) return load(); // a page that is being left stays silent, whatever still answers
   if (!isSilent()) typed.heard(number);
   else recover();
@@ -82,7 +76,7 @@ function recover() {
 }
 
 function silent() {
-  document.documentElement.dataset.circuit = "silent";
+  if (!isSilent()) document.documentElement.dataset.circuit = "silent";
 }
 
 function notify(field) {
@@ -99,7 +93,7 @@ export async function load() {
   if (isLoading) return;
   isLoading = true;
   typed.keep();
-  if (await isThere()) return location.reload();
+  if (queue.isKept() && (await isThere())) return location.reload();
   isLoading = false;
   setTimeout(load, 1_000);
 }
@@ -118,15 +112,17 @@ addEventListener("click", (event) => {
 addEventListener("change", ({ target }) => !isNotifying && target.type !== "file" && target.closest?.("main") && typed.changed(target, asks), true);
 
 setInterval(() => {
-  if (asked && performance.now() - asked.since > held) asked = null; // the question, or its answer, was lost with the connection
-  if (Date.now() - answeredAt > longAbsence && page) load();
+  if (!page) return;
+  if (Date.now() - answeredAt > longAbsence) load();
+  if (isLost) return;
+  if (++unanswered * beat >= limit) silent();
   ask();
 }, beat);
 
-// The framework has given the circuit up: it will not come back.
 document.getElementById("components-reconnect-modal")?.addEventListener("components-reconnect-state-changed", ({ detail }) => {
-  if (["failed", "rejected", "resume-failed"].includes(detail.state)) load();
-  else if (detail.state !== "hide") silent();
-  else if (page) askAnew();
+  isLost = detail.state !== "hide";
+  if (["failed", "rejected", "resume-failed"].includes(detail.state)) load(); // the framework has given the circuit up: it will not come back
+  else if (isLost) silent();
+  else if (page) ask();
   else load(); // lost before it could be asked: the call that gives it to be asked may be lost too, and then nobody ever asks
 });
