@@ -10,7 +10,7 @@ public sealed class SilenceTests(Chromium chromium, RunningApp app)
 {
     private const string Search = "[data-field=longChoice] .narrow-choices";
 
-    /// <summary>Said to a page whose timers go as the test says, over a line of the test's own: what is measured here is the page's rule and no machine.</summary>
+    /// <summary>A line to a page whose timers go as the test says: what is measured is the page's rule and no machine.</summary>
     private const string Line = """
         async () => {
           const { listen } = await import("/entry/circuit.js");
@@ -19,8 +19,11 @@ public sealed class SilenceTests(Chromium chromium, RunningApp app)
           new MutationObserver(() => line.said.push(html.dataset.circuit ?? "answers", Date.now())).observe(html, { attributeFilter: ["data-circuit"] });
           listen({
             invokeMethodAsync: () => new Promise((answer) => {
-              line.due = Math.max(Date.now() + line.ways[line.asked++ % line.ways.length], line.busyUntil, line.due); // none overtakes another
-              setTimeout(() => line.isDead || answer(Date.now()), line.due - Date.now());
+              const way = line.ways[line.asked++ % line.ways.length];
+              setTimeout(() => {
+                line.due = Math.max(Math.max(Date.now(), line.busyUntil) + way, line.due); // none overtakes another
+                setTimeout(() => line.isDead || answer(Date.now()), line.due - Date.now());
+              }, way);
             }),
           });
         }
@@ -41,14 +44,14 @@ public sealed class SilenceTests(Chromium chromium, RunningApp app)
         await page.Clock.PauseAtAsync(start.AddSeconds(60));
         await page.EvaluateAsync(Line);
 
-        // 300 ms each way, and now and then 500 ms more.
-        await page.EvaluateAsync("line.ways = [600, 640, 580, 1100, 600, 610]");
+        // 300 ms each way, and now and then 250 ms more.
+        await page.EvaluateAsync("line.ways = [300, 340, 280, 550, 300, 310]");
         await page.Clock.RunForAsync(20_000);
 
         // Busy for 0.7 s, and for 1 s, whenever between two questions that begins.
         for (var phase = 0; phase < 250; phase += 50)
         {
-            foreach (var (way, busy) in new[] { (0, 700), (0, 1_000), (600, 700), (600, 1_000) })
+            foreach (var (way, busy) in new[] { (0, 700), (0, 1_000), (300, 700), (300, 1_000) })
             {
                 await page.Clock.RunForAsync(3_000 + phase);
                 await page.EvaluateAsync($"Object.assign(line, {{ ways: [{way}], busyUntil: Date.now() + {busy} }})");
