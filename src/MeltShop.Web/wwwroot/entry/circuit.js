@@ -63,6 +63,9 @@ function answered(number, now) {
   if (wasLong || isLoading) return load(); // a page that is being left stays silent, whatever still answers
   if (!isSilent()) typed.heard(number);
   else recover();
+  const { target, at } = pressed ?? {};
+  pressed = null;
+  if (target?.isConnected && Date.now() - at < held) target.click();
 }
 
 function recover() {
@@ -70,9 +73,6 @@ function recover() {
   typed.unheard(asks).forEach(notify);
   waiting.splice(0).forEach((act) => act());
   send();
-  const { target, at } = pressed ?? {};
-  pressed = null;
-  if (target?.isConnected && Date.now() - at < held) target.click();
 }
 
 function silent() {
@@ -98,11 +98,14 @@ export async function load() {
   setTimeout(load, 1_000);
 }
 
+// A device that has slept has not counted its beats: there the first answer after it decides.
+const isBelieved = () => !isSilent() && !(page && Date.now() - answeredAt > limit);
+
 const needsCircuit = (target) => target?.closest("main, .rail") && !target.closest("form[method=post], form[data-entry] [type=submit], [data-reconnect]");
 
 addEventListener("click", (event) => {
   const target = event.target.closest?.("button, a[href], [role=button], input[type=checkbox], input[type=radio]");
-  if (!isSilent() || !needsCircuit(target)) return;
+  if (isBelieved() || !needsCircuit(target)) return;
   event.preventDefault();
   event.stopImmediatePropagation();
   pressed = { target, at: Date.now() };
