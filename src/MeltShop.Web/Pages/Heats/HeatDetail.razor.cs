@@ -63,7 +63,7 @@ public sealed partial class HeatDetail
             ? new HeatScreen(heat, await Yard.All(ct))
             : null;
 
-    protected override bool Concerns(ChangeNotice change) => change.Kind == ChangeKind.Heat ? change.Id == HeatId : change.IsOfHeats;
+    protected override bool Concerns(ChangeNotice change) => HeatChanges.Concern(View?.Heat, HeatId, change);
 
     /// <summary>The parts of the page, the next thing to do first.</summary>
     private static IReadOnlyList<HeatSection> Sections(HeatState state) => state switch

@@ -28,7 +28,7 @@ public sealed partial class WeighingSheet
         return await Task.Run(() => WeighingSheetView.Of(heat, yard, ct), ct);
     }
 
-    protected override bool Concerns(ChangeNotice change) => change.Kind == ChangeKind.Heat ? change.Id == HeatId : change.IsOfHeats;
+    protected override bool Concerns(ChangeNotice change) => HeatChanges.Concern(View?.Heat, HeatId, change);
 
     private Task Print() => Browser.InvokeVoidAsync("print").AsTask();
 }
