@@ -66,7 +66,7 @@ public static class RestQuestion
         var rest = Replan.Of(begun, cancellation);
         if (byHand is not null && AsMade(asked, begun, byHand) is { } made) return made with { StillPossible = rest.StillPossible };
         if (rest.IsReachable) return Of(RestStanding.Kept, rest);
-        rest = Replan.Of(begun with { ConfidencePercent = 50, Limits = [.. begun.Limits.Select(limit => limit with { Margin = 0 })] }, cancellation);
+        rest = Replan.Of(UnseenMetals.Without(begun) with { ConfidencePercent = 50, Limits = [.. begun.Limits.Select(limit => limit with { Margin = 0 })] }, cancellation);
         return Of(rest.IsReachable ? RestStanding.WithoutMargin : rest.Charge is null ? RestStanding.None : RestStanding.Missed, rest);
     }
 

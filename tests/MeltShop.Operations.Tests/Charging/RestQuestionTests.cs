@@ -107,6 +107,23 @@ public sealed class RestQuestionTests
         Assert.Equal(overKg, rest.Misses.Where(miss => miss.Kind is MissKind.LiquidKg).Sum(miss => miss.By), 6);
     }
 
+    /// <summary>900 kg of b are 4.5 % C: missed. Nickel would dilute it without the sulphur of a, and nothing here says what it does to the iron.</summary>
+    [Fact]
+    public void Rest_TargetIsMissed_IsNotMendedWithAMetalThatNoLimitSpeaksOf()
+    {
+        var asked = Asked with
+        {
+            Materials = [Material("a", 100, (Element.S, 0.5)), Material("b", 200, (Element.C, 5)), Material("ni", 18000, (Element.Ni, 99))],
+            Limits = [Asked.Limits[0], new(LinearQuantity.Of(Element.S), null, 0.02)],
+        };
+        var rest = RestQuestion.Answer(asked, Weighed(("b", 900)), plannedKg: 1000, [], cancellation: TestContext.Current.CancellationToken);
+        var limited = RestQuestion.Answer(
+            asked with { Limits = [.. asked.Limits, new(LinearQuantity.Of(Element.Ni), null, 20)] }, Weighed(("b", 900)), plannedKg: 1000, [], cancellation: TestContext.Current.CancellationToken);
+
+        Assert.Equal((RestStanding.Missed, 0), (rest.Standing, Kg(rest, "ni")));
+        Assert.True(Kg(limited, "ni") > 50); // beside what a may bring of sulphur
+    }
+
     [Fact]
     public void Rest_AnyMetal_SaysHowFarItCanStillBeMoved()
     {

@@ -86,9 +86,10 @@ public sealed partial class WhatIfs : IDisposable
     /// <summary>What the yard knows, can be planned and has none of is offered beside what is there.</summary>
     private Task AskBuying()
     {
-        var (problem, known) = (Planned.Problem, Planned.Problem.Materials.Select(material => material.Code).ToHashSet());
+        var known = Planned.Problem.Materials.Select(material => material.Code).ToHashSet();
         List<ChargeMaterial> offered = [.. View.Materials.Where(item => !known.Contains(item.Code) && item.StockKg <= 0).Select(ChargeMaterials.Offered).OfType<ChargeMaterial>()];
-        return buying.Ask(ct => Purchases.Of(problem, offered, ct));
+        var problem = UnseenMetals.Without(Planned.Problem with { Materials = [.. Planned.Problem.Materials, .. offered.Select(material => material with { AvailableKg = 0 })] });
+        return buying.Ask(ct => Purchases.Of(problem, [], ct));
     }
 
     private string NameOf(string code) => Names.GetValueOrDefault(code, code);
