@@ -145,7 +145,7 @@ public sealed class WeighingTests : HeatTest
         page.WaitForState(() => page.FindAll("tr[data-material=steel] td.live").Count > 0, Patience);
         await page.Find("[data-testid=weigh-form]").TriggerEventAsync("onentryanswered", new EntryAnsweredEventArgs());
 
-        Assert.Equal($"✓ {kg} kg of Test steel weighed in", page.Find("[data-testid=weighed]").TextContent.Trim());
+        Assert.Equal($"✓ {kg}\u00a0kg of Test steel weighed in", page.Find("[data-testid=weighed]").TextContent.Trim());
         Assert.Equal(isStillWanted, page.Find("[data-testid=weighings] tr.chosen").GetAttribute("data-material") == "steel");
     }
 
