@@ -10,7 +10,8 @@ namespace MeltShop.Operations.Heats;
 
 /// <summary>
 /// Records a mass that went into the furnace: with the charge, or into the bath as a correction. The scale is right: more than the
-/// yard's ledger holds is taken, and the ledger shows it by going below zero. Answers the weighing.
+/// yard's ledger holds is taken, and the ledger shows it by going below zero. Only what no load can be is refused (<see cref="WeighingBounds"/>).
+/// Answers the weighing.
 /// </summary>
 public sealed class WeighIn(Recorder recorder, TimeProvider time) : Operation<WeighIn.Command, long>(recorder, time)
 {
@@ -34,6 +35,8 @@ public sealed class WeighIn(Recorder recorder, TimeProvider time) : Operation<We
         var heat = await writing.Db.LockedHeat(command.HeatId, cancellation);
         if (heat is null) return Refuse("heatId", "heat.unknown");
         if (!heat.IsInFurnace()) return Refuse("heatId", "state.wrong", heat.State.ToString());
+        var senseless = await writing.Db.OverFurnace(heat, command.Kg, cancellation) ?? WeighingBounds.BeforeHeat(heat, command.ObservedAt, ClockTolerance);
+        if (senseless is not null) return Written<long>.Refused(senseless);
         var stage = command.IntoBath ? RecoveryStage.Bath : RecoveryStage.Charge;
         var composition = await writing.Db.CompositionOf(command.MaterialId, stage, cancellation);
         if (composition is null) return Written<long>.Refused(await writing.Db.NoComposition("materialId", command.MaterialId, cancellation));

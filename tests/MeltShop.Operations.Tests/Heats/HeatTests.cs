@@ -43,11 +43,34 @@ public sealed class HeatTests : IAsyncLifetime
     }
 
     [Fact]
+    public async Task WeighIn_BeforeTheHeatBegan_IsRefusedBeyondFiveMinutes()
+    {
+        var heat = await shop.StartHeat();
+        WeighIn.Command Before(double minutes) => new(Guid.NewGuid(), heat.StartedAt.AddMinutes(-minutes), heat.Id, shop.SteelId, 10, false);
+
+        var findings = await shop.Refuses(shop.Get<WeighIn>(), shop.Melter, Before(5.1), "observedAt", "time.beforeHeat");
+        Assert.Equal([heat.Number, heat.StartedAt], findings[0].Arguments);
+        Assert.True((await Shop.Do(shop.Get<WeighIn>(), shop.Melter, Before(4.9))).Succeeded);
+    }
+
+    [Theory]
+    [InlineData(3000.01)]
+    [InlineData(1e9)]
+    public async Task WeighIn_MoreThanTheFurnaceHolds_IsRefusedAtKg(double kg)
+    {
+        var heat = await shop.StartHeat();
+
+        var findings = await shop.Refuses(shop.Get<WeighIn>(), shop.Melter, new(Guid.NewGuid(), shop.Now, heat.Id, shop.SteelId, kg, false), "kg", "weighing.overFurnace");
+        Assert.Equal([3000d], findings[0].Arguments);
+        Assert.True((await Shop.Do(shop.Get<WeighIn>(), shop.Melter, new(Guid.NewGuid(), shop.Now, heat.Id, shop.SteelId, 3000, false))).Succeeded);
+    }
+
+    [Fact]
     public async Task WeighIn_MoreThanTheYardHas_IsTakenAndTheLedgerShowsIt()
     {
         var heat = await shop.StartHeat();
 
-        await shop.WeighIn(heat, shop.SteelId, 5100);
+        foreach (var kg in new[] { 2500, 2600 }) await shop.WeighIn(heat, shop.SteelId, kg);
 
         await using var db = shop.Db();
         Assert.Equal(-100, (await db.Materials.SingleAsync(m => m.Id == shop.SteelId, Soon)).StockKg);

@@ -19,7 +19,7 @@ using Microsoft.Extensions.DependencyInjection;
 
 namespace MeltShop.Web.Tests.Api.Weighings;
 
-/// <summary>A running app with one heat that is being charged from one material; figures of the test's own, no source.</summary>
+/// <summary>A running app with one heat that has been charged for an hour from one material; figures of the test's own, no source.</summary>
 public sealed class ScaleShop : WebApp, IAsyncLifetime
 {
     private Acting founder = null!;
@@ -40,7 +40,7 @@ public sealed class ScaleShop : WebApp, IAsyncLifetime
         var grade = await Do<AddGrade, AddGrade.Command, long>(new(
             Guid.NewGuid(), Now, "grey", IronFamily.Grey, "Test figures", [new(WindowStage.Furnace, "C", 3, 4, 5), new(WindowStage.Poured, "C", 3, 4, 5)], null));
         var plan = await Do<PlanCharge, PlanCharge.Command, PlanCharge.Result>(new(Guid.NewGuid(), Now, new ChargeChoice(furnace, grade, 2000)));
-        HeatNumber = (await Do<StartHeat, StartHeat.Command, StartHeat.Result>(new(Guid.NewGuid(), Now, plan.PlanId))).Number;
+        HeatNumber = (await Do<StartHeat, StartHeat.Command, StartHeat.Result>(new(Guid.NewGuid(), Now.AddHours(-1), plan.PlanId))).Number;
     }
 
     /// <summary>When the first coin of the heat's bath was taken: a minute ago, if there was none.</summary>

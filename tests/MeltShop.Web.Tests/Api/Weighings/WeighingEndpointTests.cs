@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Net;
 using System.Net.Http.Json;
 using MeltShop.Web.Tests.Running;
@@ -65,9 +66,10 @@ public sealed class WeighingEndpointTests(ScaleShop app) : IClassFixture<ScaleSh
     public async Task Weighing_Late_KeepsTheTimeOfTheScale()
     {
         using var scale = await app.CreateMachineAsync();
-        using var answer = await Send(scale, Weighing("bucket-3", observedAt: "2026-01-05T06:30:00+01:00"));
+        var weighedAt = new DateTimeOffset(TimeProvider.System.GetUtcNow().AddMinutes(-30).Ticks / TimeSpan.TicksPerSecond * TimeSpan.TicksPerSecond, TimeSpan.Zero);
+        using var answer = await Send(scale, Weighing("bucket-3", observedAt: weighedAt.ToOffset(TimeSpan.FromHours(1)).ToString("O", CultureInfo.InvariantCulture)));
 
-        Assert.Equal(new DateTimeOffset(2026, 1, 5, 5, 30, 0, TimeSpan.Zero), (await answer.ReadJsonAsync()).GetProperty("observedAt").GetDateTimeOffset());
+        Assert.Equal(weighedAt, (await answer.ReadJsonAsync()).GetProperty("observedAt").GetDateTimeOffset());
     }
 
     public static TheoryData<string, object?, string, string> Wrong => new()
@@ -82,6 +84,10 @@ public sealed class WeighingEndpointTests(ScaleShop app) : IClassFixture<ScaleSh
         { "material", "slag", "material", "There is no material slag" },
         { "by", "nobody", "by", "send the name of the person" },
         { "by", "ivo", "by", "may not weigh in" },
+        { "grossKg", 3250.5, "grossKg", "The furnace holds 3000 kg" },
+        { "grossKg", 1e9, "grossKg", "no load is more than that" },
+        { "observedAt", "2020-01-05T06:30:00+01:00", "observedAt", "began only at" },
+        { "observedAt", "2120-01-05T06:30:00+01:00", "observedAt", "ahead" },
         { "observedAt", "yesterday", "observedAt", "with its offset" },
         { "observedAt", "2026-01-05T06:30:00", "observedAt", "with its offset" },
         { "unit", "lb", "unit", "" },

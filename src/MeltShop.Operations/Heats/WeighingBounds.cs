@@ -1,0 +1,21 @@
+using MeltShop.Metallurgy;
+using MeltShop.Records;
+using MeltShop.Records.Heats;
+using Microsoft.EntityFrameworkCore;
+
+namespace MeltShop.Operations.Heats;
+
+/// <summary>What a weighing of a heat cannot be, whoever says it: a slipped point, or the clock of a scale that runs wrong.</summary>
+internal static class WeighingBounds
+{
+    /// <returns><c>weighing.overFurnace</c> with what the furnace holds, kg: no single load is more, whether the furnace is overfilled or not. Null otherwise.</returns>
+    public static async Task<Finding?> OverFurnace(this RecordsContext db, Heat heat, double kg, CancellationToken cancellation)
+    {
+        var capacityKg = await db.Furnaces.Where(f => f.Id == heat.FurnaceId).Select(f => f.CapacityKg).SingleAsync(cancellation);
+        return kg > capacityKg ? new("kg", "weighing.overFurnace", capacityKg) : null;
+    }
+
+    /// <returns><c>time.beforeHeat</c> where it was weighed before there was a heat to weigh for, two clocks that differ allowed for. Null otherwise.</returns>
+    public static Finding? BeforeHeat(Heat heat, DateTimeOffset at, TimeSpan tolerance) =>
+        at < heat.StartedAt - tolerance ? new("observedAt", "time.beforeHeat", heat.Number, heat.StartedAt) : null;
+}
