@@ -41,11 +41,20 @@ public sealed record RestAnswer(RestStanding Standing, ChargeEvaluation? Charge)
     /// <summary>How far what is still to come can move each limited quantity.</summary>
     public IReadOnlyList<ReachableRange> StillPossible { get; init; } = [];
 
+    /// <summary>
+    /// What is in, should nothing more be added; null where nobody can say. Once nothing is asked for any more this is how it stands, whatever the rest was
+    /// planned to bring.
+    /// </summary>
+    public RestAnswer? AsItIs { get; init; }
+
     /// <summary>Masses by code; null where nobody can say.</summary>
     public IReadOnlyList<PlanLine>? Lines => Charge?.Lines;
 
     /// <summary>Liquid that it makes, kg; null where nobody can say.</summary>
     public double? LiquidKg => Charge?.LiquidKg;
+
+    /// <summary>Liquid that is missing of what was wanted, kg; 0 where none is, and where more is still to come.</summary>
+    public double ShortKg { get; init; }
 
     /// <summary>What the melt will miss.</summary>
     public IReadOnlyList<Miss> Misses => Charge?.Misses ?? [];

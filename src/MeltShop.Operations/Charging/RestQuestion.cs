@@ -35,7 +35,7 @@ public static class RestQuestion
         var planned = StoredJson.Value<ChargePlan>(heat.Plan.Answer);
         var byHand = StoredChoice.IsByHand(heat.Plan) ? planned : null;
         var answer = Answer(asked, weighed, planned.Lines.Sum(line => line.Kg), yard, byHand, heel.Metal, heat.Heat.CapacityKg, cancellation);
-        return answer with { Heel = heel, Unknown = [.. answer.Unknown.Select(material => material with { Name = names[material.Code].First() })] };
+        return answer with { Heel = heel, AsItIs = answer.AsItIs is { } standing ? standing with { Heel = heel } : null, Unknown = [.. answer.Unknown.Select(material => material with { Name = names[material.Code].First() })] };
     }
 
     /// <param name="asked">What was asked before anything was weighed.</param>
@@ -63,12 +63,21 @@ public static class RestQuestion
         if (unknown.Count > 0) return new(RestStanding.Unknown, null) { Unknown = unknown };
 
         var begun = Begun(asked with { Heel = heel ?? asked.Heel }, plannedKg, weighedKg, yard, extra.Values.Select(item => item!), capacityKg);
+        return Rest(asked, begun, byHand, cancellation) with { AsItIs = WhatIsIn.Of(begun, byHand is null ? [] : Taken(asked, byHand)) };
+    }
+
+    private static RestAnswer Rest(ChargeProblem asked, ChargeProblem begun, ChargePlan? byHand, CancellationToken cancellation)
+    {
         var rest = Replan.Of(begun, cancellation);
         if (byHand is not null && AsMade(asked, begun, byHand) is { } made) return made with { StillPossible = rest.StillPossible };
         if (rest.IsReachable) return Of(RestStanding.Kept, rest);
-        rest = Replan.Of(UnseenMetals.Without(begun) with { ConfidencePercent = 50, Limits = [.. begun.Limits.Select(limit => limit with { Margin = 0 })] }, cancellation);
+        rest = Replan.Of(WithoutMargin(UnseenMetals.Without(begun)), cancellation);
         return Of(rest.IsReachable ? RestStanding.WithoutMargin : rest.Charge is null ? RestStanding.None : RestStanding.Missed, rest);
     }
+
+    /// <summary>The limits themselves, without what was asked beyond them.</summary>
+    internal static ChargeProblem WithoutMargin(ChargeProblem problem) =>
+        problem with { ConfidencePercent = 50, Limits = [.. problem.Limits.Select(limit => limit with { Margin = 0 })] };
 
     private static RestAnswer Of(RestStanding standing, RestOfCharge rest) => new(standing, rest.Charge) { StillPossible = rest.StillPossible };
 
@@ -78,10 +87,15 @@ public static class RestQuestion
         var masses = begun.Materials.ToDictionary(material => material.Code, material => Math.Max(
             begun.WeighedKg.GetValueOrDefault(material.Code), byHand.Lines.FirstOrDefault(line => line.Code == material.Code)?.Kg ?? 0));
         var made = ChargeCheck.Of(HandCharge.Near(begun), masses);
-        var taken = HandCharge.Of(asked, byHand).Checked.Misses.Select(miss => (miss.Kind, miss.Name, miss.IsMax)).ToHashSet();
         if (made.Holds) return new(RestStanding.Kept, made);
-        return made.Misses.All(miss => taken.Contains((miss.Kind, miss.Name, miss.IsMax))) ? new(RestStanding.AsMade, made) : null;
+        return Misses(made).IsSubsetOf(Taken(asked, byHand)) ? new(RestStanding.AsMade, made) : null;
     }
+
+    /// <summary>What a person who made the charge took upon themselves.</summary>
+    private static HashSet<(MissKind Kind, string Name, bool IsMax)> Taken(ChargeProblem asked, ChargePlan byHand) => Misses(HandCharge.Of(asked, byHand).Checked);
+
+    /// <summary>What a charge misses, however much.</summary>
+    internal static HashSet<(MissKind Kind, string Name, bool IsMax)> Misses(ChargeEvaluation made) => [.. made.Misses.Select(miss => (miss.Kind, miss.Name, miss.IsMax))];
 
     private static ChargeProblem Begun(
         ChargeProblem asked, double plannedKg, IReadOnlyDictionary<string, double> weighed, IReadOnlyList<MaterialView> yard, IEnumerable<MaterialView> extra,

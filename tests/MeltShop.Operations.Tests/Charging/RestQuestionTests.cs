@@ -217,6 +217,50 @@ public sealed class RestQuestionTests
         Assert.True(Kg(rest, "a") < 300);
     }
 
+    [Fact]
+    public void AsItIs_AlmostAllOfEach_KeepsTheLimitsAndSaysWhatIsMissing()
+    {
+        // 31.7 of 992 kg are 3.196 % C.
+        var rest = Rest(("b", 634), ("a", 358)).AsItIs!;
+
+        Assert.Equal((RestStanding.Kept, 8d), (rest.Standing, Math.Round(rest.ShortKg, 6)));
+        Assert.Equal(3.196, Value(rest, "C"), 3);
+    }
+
+    [Fact]
+    public void AsItIs_MarginEatenUp_IsInsideTheLimitsAlone()
+    {
+        // 614 kg of b in 994 kg are 3.089 % C: on the wrong side of the margin, 3.1, that the rest would still keep.
+        var rest = Rest(("b", 614), ("a", 380));
+
+        Assert.Equal((RestStanding.Kept, RestStanding.WithoutMargin), (rest.Standing, rest.AsItIs!.Standing));
+        Assert.Empty(rest.AsItIs.Misses);
+    }
+
+    [Fact]
+    public void AsItIs_TheLastAlloyShortWithoutAMargin_IsMissedThoughTheRestCouldKeepIt()
+    {
+        // 595 kg of b in 995 kg: 2.990 % C where at least 3 was asked. Four more of b would do.
+        var rest = Rest(("b", 595), ("a", 400));
+
+        Assert.Equal(RestStanding.WithoutMargin, rest.Standing);
+        var miss = Assert.Single(rest.AsItIs!.Misses);
+        Assert.Equal((RestStanding.Missed, "C", false, 3d), (rest.AsItIs.Standing, miss.Name, miss.IsMax, miss.Asked));
+        Assert.Equal(2.990, miss.Value, 3);
+    }
+
+    [Fact]
+    public void AsItIs_FarTooLittle_MissesTheMass()
+    {
+        var rest = Rest(("b", 500), ("a", 300)).AsItIs!;
+
+        Assert.Equal((RestStanding.Missed, MissKind.LiquidKg), (rest.Standing, Assert.Single(rest.Misses).Kind));
+    }
+
+    [Fact]
+    public void AsItIs_OfAChargeMadeByHand_MissesWhatItWasMadeToMiss() =>
+        Assert.Equal(RestStanding.AsMade, ByHand([("b", 900), ("a", 100)], ("b", 900), ("a", 100)).AsItIs!.Standing);
+
     private static RestAnswer ByHand((string Code, double Kg)[] made, params (string Code, double Kg)[] weighed) => RestQuestion.Answer(
         Asked, Weighed(weighed), plannedKg: 1000, [], HandCharge.Of(Asked, made.Select(m => new ChosenMass(m.Code, m.Kg))).AsPlan, cancellation: TestContext.Current.CancellationToken);
 

@@ -27,6 +27,18 @@ public sealed partial class RestNews
     [Parameter, EditorRequired]
     public bool HasFailed { get; set; }
 
+    /// <summary>Nothing more is asked for: what is in is what counts.</summary>
+    [Parameter, EditorRequired]
+    public bool IsAllIn { get; set; }
+
+    /// <summary>What is said of the target: of the charge as it will be, or of what is in where nothing more is coming.</summary>
+    private RestAnswer? Told => IsAllIn && Rest?.AsItIs is { } standing ? standing : Rest;
+
+    private bool IsOfWhatIsIn => !ReferenceEquals(Told, Rest);
+
+    /// <summary>Less than this is not worth a word, kg.</summary>
+    private const double LeastShortKg = 0.5;
+
     private Charge.MissText Words => new(ChargeText, LimitText, YardText);
 
     private static string Key(Miss miss) => miss.Kind is MissKind.LiquidKg ? "liquid" : miss.Name;

@@ -36,6 +36,9 @@ public sealed partial class WeighInCard : IDisposable
 
     private IReadOnlyList<WeighingRow> Rows { get; set; } = [];
 
+    /// <summary>Of what is still to come nothing is asked for. While the rest is being planned, that is not known.</summary>
+    private bool IsAllIn => planning is null && !Rows.Any(row => row.IsOpen);
+
     private ChargeProblem Asked => StoredJson.Value<ChargeProblem>(Screen.Heat.Plan.Problem);
 
     /// <summary>Once the bath was sampled what is weighed goes into the bath.</summary>

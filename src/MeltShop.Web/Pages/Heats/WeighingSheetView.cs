@@ -15,6 +15,9 @@ namespace MeltShop.Web.Pages.Heats;
 public sealed record WeighingSheetView(
     HeatView Heat, IReadOnlyList<MaterialView> Yard, ChargeProblem Asked, RestAnswer? Rest, IReadOnlyList<WeighingStep> Steps, IReadOnlyList<string> Cautions)
 {
+    /// <summary>Nothing more is asked for.</summary>
+    public bool IsAllIn { get; private init; }
+
     public static WeighingSheetView Of(HeatView heat, IReadOnlyList<MaterialView> yard, CancellationToken cancellation)
     {
         ArgumentNullException.ThrowIfNull(heat);
@@ -23,6 +26,9 @@ public sealed record WeighingSheetView(
         var codes = rows.Select(row => row.Code).ToHashSet();
         return new(
             heat, yard, StoredJson.Value<ChargeProblem>(heat.Plan.Problem), rest, [.. rows.Where(row => !row.IsTooLittle).Select(row => row.Step(rows.FirstOrDefault(other => other.IsOpen) == row))],
-            [.. yard.Where(item => codes.Contains(item.Code)).SelectMany(item => item.Cautions).Distinct().Order(StringComparer.Ordinal)]);
+            [.. yard.Where(item => codes.Contains(item.Code)).SelectMany(item => item.Cautions).Distinct().Order(StringComparer.Ordinal)])
+        {
+            IsAllIn = !rows.Any(row => row.IsOpen),
+        };
     }
 }
