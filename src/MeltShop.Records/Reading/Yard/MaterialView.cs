@@ -60,6 +60,13 @@ public sealed record MaterialView(
             .Select(p => p.Element),
     ];
 
+    /// <summary>
+    /// By the yard's own recoveries a tenth or more of what the cold charge would make of it is lost where it goes into liquid iron, as of silicon carbide: what is
+    /// reckoned with the charge has to lie low in it. False where the yield is not known.
+    /// </summary>
+    public bool IsLostLate => MetallicYieldPercent is not null
+        && Arrival.PerKilogram(Composition(RecoveryStage.Bath)).LiquidKg <= 0.9 * Arrival.PerKilogram(Composition(RecoveryStage.Charge)).LiquidKg;
+
     /// <summary>Standard deviations of the percents that have one, percentage points.</summary>
     public IReadOnlyDictionary<Element, double> Spreads() =>
         Percents.Where(p => p.Spread is not null).ToDictionary(p => p.Element, p => p.Spread!.Value);

@@ -28,6 +28,9 @@ public sealed record WeighingRow(long? MaterialId, string Code, string Name, Mat
     /// <summary>The least mass of a material that is worth weighing for a melt of so much, kg.</summary>
     public static double LeastKg(double meltKg) => meltKg * WorthWeighingPercent / 100;
 
+    /// <summary>It has to lie low in the cold charge: the plan reckons with a recovery that it does not have on liquid iron.</summary>
+    public bool IsLostLate { get; init; }
+
     /// <summary>The rest wants of it what is not worth weighing, and the first plan wanted none.</summary>
     public bool IsTooLittle { get; init; }
 
@@ -64,8 +67,9 @@ public sealed record WeighingRow(long? MaterialId, string Code, string Name, Mat
     private bool IsNear => Math.Abs(LeftKg) <= TargetKg * NearPercent / 100 || MassText.Show(ActualKg) == MassText.Show(TargetKg);
 
     /// <summary>
-    /// The card of a heat in the order of loading: carburiser low in the cold furnace with light steel, heavy pieces on them, returns, and
-    /// ferro-alloys last, silicon after the carbon (common practice, no source). What goes into the bath is no part of it.
+    /// The card of a heat in the order of loading: carburiser low in the cold furnace with light steel, and with it silicon carbide, of which
+    /// little arrives on a bath; heavy pieces on them, returns, and ferro-alloys last, silicon after the carbon (common practice, no source). What goes into the
+    /// bath is no part of it.
     /// </summary>
     /// <param name="rest">The rest as it was planned anew; null where the plan stands as it is.</param>
     public static IReadOnlyList<WeighingRow> Of(HeatView heat, IReadOnlyList<MaterialView> yard, IReadOnlyList<PlanLine>? rest = null)
@@ -83,7 +87,7 @@ public sealed record WeighingRow(long? MaterialId, string Code, string Name, Mat
                     PlannedKg = planned.GetValueOrDefault(code), IsPast = heat.Heat.State is not HeatState.Charging,
                     IsTooLittle = !planned.ContainsKey(code) && !weighed.Contains(code) && targets[code] < LeastKg(heat.Plan.MeltKg),
                 })
-                .OrderBy(row => Place(row.Kind)).ThenByDescending(row => row.PlannedKg).ThenByDescending(row => row.TargetKg),
+                .OrderBy(Place).ThenByDescending(row => row.PlannedKg).ThenByDescending(row => row.TargetKg),
         ];
     }
 
@@ -92,16 +96,18 @@ public sealed record WeighingRow(long? MaterialId, string Code, string Name, Mat
         material?.Id, code, material?.Name ?? (weighings.Count > 0 ? weighings[0].MaterialName : code), material?.Kind, targetKg,
         weighings.Sum(weighing => weighing.Kg), weighings.Count)
     {
+        IsLostLate = material is { IsLostLate: true },
         Lots = material is null ? [] : LotShare.Of(material, targetKg - weighings.Sum(weighing => weighing.Kg)),
     };
 
-    private static int Place(MaterialKind? kind) => kind switch
+    private static int Place(WeighingRow row) => row switch
     {
-        MaterialKind.Carburiser => 0,
-        MaterialKind.SteelScrap => 1,
-        MaterialKind.CastScrap => 2,
-        MaterialKind.PigIron => 3,
-        MaterialKind.Returns => 4,
-        _ => 5,
+        { Kind: MaterialKind.Carburiser } => 0,
+        { Kind: MaterialKind.FerroAlloy, IsLostLate: true } => 1,
+        { Kind: MaterialKind.SteelScrap } => 2,
+        { Kind: MaterialKind.CastScrap } => 3,
+        { Kind: MaterialKind.PigIron } => 4,
+        { Kind: MaterialKind.Returns } => 5,
+        _ => 6,
     };
 }

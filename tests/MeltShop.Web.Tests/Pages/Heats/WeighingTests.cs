@@ -204,7 +204,7 @@ public sealed class WeighingTests : HeatTest
     [Fact]
     public async Task Furnace_FilledOverItsCapacity_IsCautioned()
     {
-        await WeighIn("pig", 3300);
+        foreach (var kg in new[] { 1600, 1700 }) await WeighIn("pig", kg);
         var page = Open();
         page.WaitForState(() => page.FindAll("[data-testid=overfull]").Count > 0, Patience);
 
@@ -212,6 +212,37 @@ public sealed class WeighingTests : HeatTest
         // Nothing more is asked for.
         Assert.Contains("no more of it", page.Find("tr[data-material=steel] [data-standing]").TextContent, StringComparison.Ordinal);
         Assert.DoesNotContain("still ", page.Find("[data-testid=weighings] tbody").TextContent, StringComparison.Ordinal);
+    }
+
+    /// <summary>For a row, carbon one percent under its target is as good as on it; what nobody will add is not counted on.</summary>
+    [Theory]
+    [InlineData(1.0, "Kept", "as it stands, all limits are kept")]
+    [InlineData(0.997, "WithoutMargin", "not with the margin")]
+    [InlineData(0.991, "Missed", "as it stands not everything is kept")]
+    public async Task Target_OnceNothingMoreIsAskedFor_IsThatOfWhatIsIn(double share, string standing, string words)
+    {
+        foreach (var row in WeighingRow.Of(await Heat(), (await The<YardPage>().Load(null, Cancellation)).Materials))
+            await WeighIn(row.Code, row.Code is "fesi" or "carbon" ? row.TargetKg * share : row.TargetKg);
+        var page = Open();
+        page.WaitForState(() => page.FindAll("[data-testid=rest][data-all-in=true]").Count > 0, Patience);
+
+        Assert.Empty(page.FindAll("[data-testid=weighings] [data-standing=open]"));
+        Assert.Equal(standing, page.Find("[data-testid=rest]").GetAttribute("data-standing"));
+        Assert.Contains(words, page.Find("[data-testid=rest]").TextContent, StringComparison.Ordinal);
+        var sheet = Render<WeighingSheet>(parameters => parameters.Add(p => p.HeatId, HeatId));
+        sheet.WaitForState(() => sheet.FindAll("[data-testid=rest][data-all-in=true]").Count > 0, Patience);
+        Assert.Equal(standing, sheet.Find("[data-testid=rest]").GetAttribute("data-standing"));
+    }
+
+    [Fact]
+    public async Task Order_OfSiliconCarbide_IsLowWithTheCarburiserAsThePlanReckonsIt()
+    {
+        await Add("sic", MaterialKind.FerroAlloy, 1200, 90, new("C", 31.5, null, 90, 45), new("Si", 68.4, null, 90, 45));
+        await WeighIn("sic", 5);
+
+        var codes = Open().FindAll("[data-testid=weighings] tr[data-material]").Select(row => row.GetAttribute("data-material")).ToList();
+        Assert.Equal(["carbon", "sic", "steel"], codes.Take(3));
+        Assert.Equal("fesi", codes[^1]);
     }
 
     [Fact]
