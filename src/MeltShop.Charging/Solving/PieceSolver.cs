@@ -5,47 +5,69 @@ using MeltShop.Charging.Workers;
 namespace MeltShop.Charging.Solving;
 
 /// <summary>
-/// Programs with whole pieces. The numbers of pieces come from branch and bound; the masses beside them from the continuous program
-/// with those numbers held, since a mixed solver's own tolerances are too wide for six digits.
+/// Programs with whole pieces. The numbers of pieces come from branch and bound over planes in place of the cones; the masses beside them from the continuous
+/// program with those numbers held, since a mixed solver's own tolerances are too wide for six digits. Planes where that one touches the cones tell branch and bound what
+/// its numbers really cost (M. A. Duran, I. E. Grossmann, "An outer-approximation algorithm for a class of mixed-integer nonlinear programs", Mathematical Programming 36
+/// (1986) 307–339).
 /// </summary>
 internal static class PieceSolver
 {
     private const int MostRounds = 100;
 
-    /// <summary>How far a mixed solver may miss a row, in the row's scale.</summary>
-    private const double MixedTolerance = 1e-6;
+    /// <summary>How much cheaper the numbers of the best plan may look to a mixed solver by its tolerances, as a share of the cost: that is six digits.</summary>
+    private const double MostBlur = 1e-6;
 
     public static Solution Solve(LinearProgram program, Budget budget)
     {
         // What is impossible without whole numbers is so with them.
         var relaxed = Undecided.OrWithout(() => ProgramSolver.Continuous(Relaxed(program), budget));
         if (relaxed.Status == PlanStatus.Infeasible) return relaxed;
-        var rows = program.Rows.ToList();
+        var (rows, best, tried) = (program.Rows.ToList(), (Solution?)null, new HashSet<string>());
+        var end = SearchEnd.OutOfTime;
         for (var round = 0; round < MostRounds; round++)
         {
             var answer = PieceWorkers.Solve(MixedQuestion.Of(program.Columns, rows, budget.Left), budget);
-            if (answer.Status == PlanStatus.Infeasible) return Solution.Without(PlanStatus.Infeasible);
-            if (answer.Values is null) return Dive.Find(program, relaxed, answer.End, budget.AtLeast(Dive.Time));
-            var status = answer.Status!.Value;
+            if (answer.Status == PlanStatus.Infeasible) return best ?? Solution.Without(PlanStatus.Infeasible);
+            if (answer.Values is null)
+            {
+                end = answer.End;
+                break;
+            }
+
             var found = Round(program, answer.Values);
             var held = ProgramSolver.Continuous(Held(program, found), budget);
+            if (held.IsOptimal && (best is null || Cost(held.Values) < Cost(best.Values))) best = held;
 
             // The planes leave out nothing that is possible: what costs as little as the program with planes is the cheapest.
-            if (held.IsOptimal && program.Cost(held.Values) <= program.Cost(found) + NativeProgram.PiecesGap) return WithProof(program, held, answer, relaxed);
-            var planes = ProgramSolver.Planes(program.Rows, found, round, MixedTolerance);
-            if (planes.Count == 0) return WithProof(program, new(status, program with { Rows = rows }, found, [], []), answer, relaxed);
-            if (status == PlanStatus.TimeLimit) break;
+            if (best is not null && Cost(best.Values) <= Cost(found) + NativeProgram.PiecesGap) return WithProof(best, answer);
+            if (answer.Status == PlanStatus.TimeLimit) break;
+            List<Row> planes = [.. ProgramSolver.Planes(program.Rows, found, round), .. held.IsOptimal ? Touching(program.Rows, held.Values, round) : []];
+            if (planes.Count == 0 && best is null) return WithProof(new(PlanStatus.Optimal, program with { Rows = rows }, found, [], []), answer);
             rows.AddRange(planes);
+            if (planes.Count > 0 && (!held.IsOptimal || tried.Add(string.Join(' ', found.Where((_, j) => program.Columns[j].Whole))))) continue;
+
+            // Numbers that were priced already and look cheaper still: only the mixed solver's tolerances are left.
+            var isBlur = Cost(best!.Values) - Cost(found) <= MostBlur * Math.Abs(Cost(found));
+            return WithProof(best, isBlur ? answer : new MixedAnswer(PlanStatus.TimeLimit, found, Cost(found)) { End = SearchEnd.Undecided });
         }
 
-        return Dive.Find(program, relaxed, SearchEnd.OutOfTime, budget.AtLeast(Dive.Time));
+        return best is null ? Dive.Find(program, relaxed, end, budget.AtLeast(Dive.Time)) : WithProof(best, MixedAnswer.Without(end));
+
+        double Cost(double[] values) => program.Cost(values[..program.Columns.Count]);
+
+        Solution WithProof(Solution solution, MixedAnswer answer) =>
+            solution with { Status = answer.Status!.Value, End = answer.End, Bound = answer.Bound ?? (relaxed.IsOptimal ? Cost(relaxed.Values) : null) };
+    }
+
+    /// <summary>Planes where a solution touches the cones.</summary>
+    private static IEnumerable<Row> Touching(IReadOnlyList<Row> rows, double[] values, int round)
+    {
+        var here = values[..rows[0].Coefficients.Length];
+        return rows.Where(r => r.Scatter is not null && r.ScatterAt(here) > 0 && r.Violation(here) >= -ProgramSolver.Tolerance).Select(r => r.Tangent(here, $"{r.Name}, touched {round + 1}"));
     }
 
     /// <summary>The program as if pieces could be cut.</summary>
     private static LinearProgram Relaxed(LinearProgram program) => program with { Columns = [.. program.Columns.Select(c => c with { Whole = false })] };
-
-    private static Solution WithProof(LinearProgram program, Solution found, MixedAnswer answer, Solution relaxed) =>
-        found with { Status = answer.Status!.Value, End = answer.End, Bound = answer.Bound ?? (relaxed.IsOptimal ? program.Cost(relaxed.Values[..program.Columns.Count]) : null) };
 
     private static double[] Round(LinearProgram program, double[] values) =>
         [.. values.Select((v, j) => program.Columns[j].Whole ? Math.Round(v) : v)];

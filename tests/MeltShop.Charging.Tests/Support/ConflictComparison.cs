@@ -21,7 +21,12 @@ internal static class ConflictComparison
         for (var k = 0; k < members.Count; k++)
         {
             var (conflict, others) = (plan.Conflicts[k], members.Where((_, i) => i != k).ToList());
-            var nearest = conflict.Nearest!.Value;
+            if (conflict.Nearest is not { } nearest)
+            {
+                faults.Add($"seed {seed}: {conflict.Quantity} has no nearest value");
+                continue;
+            }
+
             var (inward, step) = (conflict.Bound == "min" ? 1 : -1, (confidence > 50 ? 1e-4 : 1e-5) * Math.Max(1, Math.Abs(nearest)));
             await Demand(possible: true, others, $"{conflict.Quantity} can be spared");
             await Demand(possible: true, [.. others, Bound(problem, conflict, nearest - inward * step)], $"{conflict.Quantity}: {nearest} is too near");

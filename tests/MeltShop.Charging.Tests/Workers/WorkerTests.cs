@@ -49,6 +49,17 @@ public sealed class WorkerTests : IDisposable
     }
 
     [Fact]
+    public void FirstPlan_AfterTheWarmUp_FindsItsWorkerThere()
+    {
+        PieceWorkers.Use(Real());
+        ChargeOptimiser.WarmUp();
+        Assert.Single(File.ReadAllLines(PidFile));
+
+        Assert.Equal(PlanStatus.Optimal, Plan(Pieces).Status);
+        Assert.Single(File.ReadAllLines(PidFile));
+    }
+
+    [Fact]
     public async Task Worker_KilledWhileItSolves_IsSaidToBeLostAndReplaced()
     {
         PieceWorkers.Use(Real());
