@@ -96,8 +96,11 @@ public sealed partial class EntryTests(Chromium chromium, EntryTests.App app) : 
         await page.EnterAsync($"{Dip} [data-field=kg] input", "850.25");
         await page.EnterAsync($"{Dip} [data-field=reason] input", "load cell");
         await page.TapAsync($"{Dip} button[type=submit]");
+        await page.EvaluateAsync("(() => { const now = Date.now; Date.now = () => now() + 7_200_000; })()"); // and forward, as if it had slept
+        await page.EnterAsync(Degrees, "1434");
+        await page.TapAsync(SaveDegrees);
 
-        await Assertions.Expect(page.Locator("#entry-queue")).ToHaveAttributeAsync("data-count", "5");
+        await Assertions.Expect(page.Locator("#entry-queue")).ToHaveAttributeAsync("data-count", "6");
         Assert.Empty(await app.Running.ReadAsync($"SELECT 1 FROM Temperatures WHERE HeatId = {id}"));
         await Task.Delay(TimeSpan.FromSeconds(Math.Max(0, (cutAt + Outage - TimeProvider.System.GetUtcNow()).TotalSeconds)), TestContext.Current.CancellationToken);
         cable.Mend();
@@ -105,13 +108,14 @@ public sealed partial class EntryTests(Chromium chromium, EntryTests.App app) : 
 
         await page.WaitForSelectorAsync("html:not([data-circuit]):has(#entry-queue[hidden]):has([data-state=ready])", new() { State = WaitForSelectorState.Attached });
         var rows = await app.Running.ReadAsync($"SELECT TemperatureC, ObservedAt, EnteredAt FROM Temperatures WHERE HeatId = {id} ORDER BY Id");
-        Assert.Equal([1431.0, 1432.0, 1433.0], rows.Select(row => (double)row[0]));
+        Assert.Equal([1431.0, 1432.0, 1433.0, 1434.0], rows.Select(row => (double)row[0]));
         var observed = rows.Select(row => (long)row[1]).ToList();
         Assert.Equal(observed.Order(), observed);
-        Assert.All(observed, ticks => Assert.InRange(ticks, cutAt.UtcTicks - TimeSpan.TicksPerSecond, mendedAt.UtcTicks));
+        Assert.All(rows, row => Assert.True((long)row[1] <= (long)row[2])); // nothing that is still to come
+        Assert.All(observed[..3], ticks => Assert.InRange(ticks, cutAt.UtcTicks - TimeSpan.TicksPerSecond, mendedAt.UtcTicks));
         Assert.All(rows, row => Assert.True((long)row[2] >= mendedAt.UtcTicks));
         var dip = Assert.Single(await app.Running.ReadAsync("SELECT ObservedAt FROM FurnaceMetals WHERE LevelKg = 850.25"));
-        Assert.InRange((long)dip[0], observed[^1], mendedAt.UtcTicks);
+        Assert.InRange((long)dip[0], observed[2], mendedAt.UtcTicks);
         Assert.Equal(heat, new Uri(page.Url).AbsolutePath);
         Assert.Equal(["1,52", "3.61"], (await app.Running.ReadAsync($"SELECT Text FROM Drafts WHERE Subject = 'heat/{id}/sample' ORDER BY Text")).Select(row => (string)row[0]));
     }

@@ -60,7 +60,8 @@ async function sendAll() {
 
 // True where the next one may go: this one was answered.
 async function post(entry) {
-  const { key, observedAt, personId, operation, about, fields } = entry;
+  const { key, personId, operation, about, fields } = entry;
+  const observedAt = new Date(Math.min(Date.parse(entry.observedAt), clock.serverNow())); // a clock that was put forward during a cut looked like a sleep
   const answer = await reach("api/v1/entries", {
     method: "POST",
     headers: { "Content-Type": "application/json", RequestVerificationToken: ticket.token },
@@ -69,7 +70,7 @@ async function post(entry) {
   const isFailed = answer?.status === 400 || (answer?.status >= 500 && (await failsAgain(entry)));
   if (answer?.ok) settle(entry, (await answer.json()).findings);
   else if (isFailed) settle(entry, [{ path: "", code: "program.failed", arguments: [], words: document.getElementById("entry-queue")?.dataset.failed }]);
-  else if (answer && [401, 409, 419].includes(answer.status)) ticket = null; // somebody else is signed in, or nobody
+  else if (!answer || [401, 409, 419].includes(answer.status)) ticket = null; // somebody else is signed in, or nobody; after a cut the time is asked anew
   return answer?.ok || isFailed;
 }
 
