@@ -8,11 +8,7 @@ namespace MeltShop.Charging.Choosing;
 /// </summary>
 internal static class AsLastTime
 {
-    /// <param name="formulation">What was asked.</param>
-    /// <param name="lastKg">What was charged, kg by code.</param>
-    /// <param name="leastKg">Less of a material than this nobody weighs, kg.</param>
-    /// <param name="budget">Time for all solves.</param>
-    public static Solution Find(MeltFormulation formulation, IReadOnlyDictionary<string, double> lastKg, double leastKg, Budget budget)
+    public static Solution Find(MeltFormulation formulation, IReadOnlyDictionary<string, double> lastKg, Budget budget)
     {
         var all = lastKg.Values.Sum();
         var program = formulation.Whole();
@@ -28,21 +24,6 @@ internal static class AsLastTime
             distances.Add(1);
         }
 
-        var nearest = InOrder.Solve(program, [.. distances], budget);
-        return WithoutTraces(formulation, program, [.. distances], leastKg, nearest, budget);
-    }
-
-    /// <summary>A few grams of what was not in the last charge bring it exactly to a limit, and no scale shows them: without them, unless there is no such plan.</summary>
-    private static Solution WithoutTraces(MeltFormulation formulation, LinearProgram program, double[] distances, double leastKg, Solution nearest, Budget budget)
-    {
-        for (var (solution, without) = (nearest, program); solution.Values.Length > 0; solution = InOrder.Solve(without, distances, budget))
-        {
-            var kilograms = formulation.Kilograms(solution.Values, without.Columns);
-            var traces = Enumerable.Range(0, kilograms.Length).Where(j => kilograms[j] > 0 && kilograms[j] < leastKg && program.Columns[j].Least <= 0).ToHashSet();
-            if (traces.Count == 0) return solution;
-            without = without with { Columns = [.. without.Columns.Select((c, j) => traces.Contains(j) ? c with { Most = 0 } : c)] };
-        }
-
-        return nearest;
+        return InOrder.Solve(program, [.. distances], budget);
     }
 }

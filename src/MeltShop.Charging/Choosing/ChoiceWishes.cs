@@ -14,7 +14,7 @@ public sealed record ChoiceWishes
     /// </summary>
     public IReadOnlyDictionary<string, double> LastTimeKg { get; init; } = new Dictionary<string, double>();
 
-    /// <summary>Less of a material than this nobody weighs, kg weighed, 0 or more: a plan as last time does without such traces where it can. 0: any mass will do.</summary>
+    /// <summary>Less of a material than this nobody weighs, kg weighed, 0 or more: the plans beside the cheapest do without such traces where they can. 0: any mass will do.</summary>
     public double LeastKg { get; init; }
 
     /// <exception cref="ArgumentException">A number is not finite or below zero.</exception>

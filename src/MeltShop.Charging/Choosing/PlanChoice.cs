@@ -31,7 +31,7 @@ public static class PlanChoice
         return new()
         {
             Cheapest = cheapest,
-            Plans = kilograms.Length == 0 ? [] : [.. Plans(new(problem, formulation, cheapest, kilograms), wishes, budget).OrderBy(p => p.Kind)],
+            Plans = kilograms.Length == 0 ? [] : [.. Plans(new(problem, formulation, cheapest, kilograms, wishes.LeastKg), wishes, budget).OrderBy(p => p.Kind)],
             Gone = [.. wishes.LastTimeKg.Where(l => l.Value > 0 && !chargeable.Contains(l.Key)).Select(l => l.Key)],
         };
     }
@@ -39,11 +39,12 @@ public static class PlanChoice
     /// <summary>What may take long comes last.</summary>
     private static IEnumerable<PlanToChoose> Plans(PlanSearch search, ChoiceWishes wishes, Budget budget)
     {
-        var (formulation, dearness) = (search.Formulation, Dearness.Of(search.Cheapest, wishes.MostDearerPercent));
+        var dearness = Dearness.Of(search.Cheapest, wishes.MostDearerPercent);
         yield return search.TheCheapest();
-        if (wishes.Returns.Count > 0) yield return search.Found(PlanKind.MostReturns, () => MostReturns.Find(formulation, wishes.Returns, dearness, budget));
-        if (wishes.LastTimeKg.Values.Sum() > 0) yield return search.Found(PlanKind.AsLastTime, () => AsLastTime.Find(formulation, wishes.LastTimeKg, wishes.LeastKg, budget));
-        yield return search.Found(PlanKind.Safest, () => SafestPlan.Find(formulation.Melt, dearness, budget.Half()));
-        yield return search.Found(PlanKind.FewestMaterials, () => FewestMaterials.Find(formulation, dearness, budget));
+        if (wishes.Returns.Count > 0) yield return search.Found(PlanKind.MostReturns, formulation => MostReturns.Find(formulation, wishes.Returns, dearness, budget));
+        if (wishes.LastTimeKg.Values.Sum() > 0) yield return search.Found(PlanKind.AsLastTime, formulation => AsLastTime.Find(formulation, wishes.LastTimeKg, budget));
+        var half = budget.Half();
+        yield return search.Found(PlanKind.Safest, formulation => SafestPlan.Find(formulation.Melt, dearness, half));
+        yield return search.Found(PlanKind.FewestMaterials, formulation => FewestMaterials.Find(formulation, dearness, budget));
     }
 }
