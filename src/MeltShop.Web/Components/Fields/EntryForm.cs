@@ -1,3 +1,4 @@
+using System.Globalization;
 using MeltShop.Metallurgy;
 using MeltShop.Operations;
 
@@ -67,6 +68,13 @@ public sealed class EntryForm
 
     /// <summary>A field with a list to choose from.</summary>
     public TextEntry Choice(string path, bool isRequired = false) => Add(new TextEntry(this, path, isRequired, "choice.missing"));
+
+    /// <summary>
+    /// The first free name for another row of fields. Where the same rows are made in the same order they have the same names: by them a page that is loaded
+    /// anew gives each row back what was typed into it.
+    /// </summary>
+    public string NameRow(string prefix = "row") => Enumerable.Range(0, int.MaxValue).Select(number => string.Create(CultureInfo.InvariantCulture, $"{prefix}{number}"))
+        .First(name => fields.TrueForAll(field => !field.Path.StartsWith(name + ".", StringComparison.Ordinal)));
 
     /// <summary>Takes a field out, with what stood against it.</summary>
     public void Remove(FieldEntry field)

@@ -10,16 +10,18 @@ namespace MeltShop.Web.Pages.Charge;
 
 /// <summary>
 /// What was chosen for a charge beside furnace, grade and melt, as the address says it: a value and the path of its field, numbers as the records
-/// have them, whatever the shop's units. A page that is loaded anew goes on with the plan that somebody looked at, not with another one. What was
-/// answered to the page itself is not of it and is asked anew: that a price of nought or less is right, and what of the plan is to run out.
+/// have them, whatever the shop's units. A page that is loaded anew goes on with the plan that somebody looked at, not with another one. That a price
+/// of nought or less is right is said of that price: of another one it is asked anew.
 /// </summary>
 internal static class ChargeAddress
 {
-    private const string Materials = "materials.", Limits = "limits.", Bins = "bins.", ByHand = "byHand.", Own = "own", Out = "out";
+    private const string Materials = "materials.", Limits = "limits.", Bins = "bins.", ByHand = "byHand.", Own = "own", Out = "out", Prices = "rightPrices.", Why = "why", Yes = "yes", No = "no";
 
     public static IReadOnlyList<string> Write(ChargeDraft draft) =>
     [
         .. draft.ByHand is { } hand ? [$"{hand.From?.ToString() ?? Own}@{ByHand}"] : Array.Empty<string>(),
+        .. draft.IsWhyTurned is { } turned ? [$"{(turned ? Yes : No)}@{Why}"] : Array.Empty<string>(),
+        .. draft.RightPrices.OrderBy(price => price.Key, StringComparer.Ordinal).Select(price => $"{Text(price.Value)}@{Prices}{price.Key}"),
         .. draft.LeftOutBins.Order(StringComparer.Ordinal).Select(bin => $"{Out}@{Bins}{bin}"),
         .. draft.Form.Fields.Except([draft.Furnace, draft.Grade, draft.MeltKg]).Where(field => Value(field) is not (null or nameof(Operations.Charging.ChargeTarget.Furnace)))
             .Select(field => $"{Value(field)}@{field.Path}"),
@@ -31,6 +33,8 @@ internal static class ChargeAddress
         if (read.Find(wish => wish.Path == ByHand).Value is { } from) draft.Make(new(draft.Form, Lines(read, view), Enum.TryParse<PlanKind>(from, out var kind) ? kind : null));
         foreach (var (value, path) in read)
         {
+            if (path == Why) draft.IsWhyTurned = value == Yes;
+            if (path.StartsWith(Prices, StringComparison.Ordinal) && Number(value) is { } price) draft.PriceIsRight(path[Prices.Length..], price);
             if (path.StartsWith(Bins, StringComparison.Ordinal)) draft.LeftOutBins.Add(path[Bins.Length..]);
             if (view.Materials.FirstOrDefault(material => IsOf(path, Materials + material.Code)) is { } of) draft.Material(of.Code);
             if (path.StartsWith(Limits, StringComparison.Ordinal) && Quantity(path) is { } quantity) draft.Limit(quantity);
@@ -55,7 +59,7 @@ internal static class ChargeAddress
 
     private static string? Value(FieldEntry field) => field switch
     {
-        QuantityEntry { Value: { } number } => number.ToString("R", CultureInfo.InvariantCulture),
+        QuantityEntry { Value: { } number } => Text(number),
         TextEntry { Value: { } text } => text,
         _ => null,
     };
@@ -65,6 +69,8 @@ internal static class ChargeAddress
         if (field is TextEntry text) text.Showing(value);
         else if (field is QuantityEntry quantity && Number(value) is { } number) quantity.Showing(number);
     }
+
+    private static string Text(double number) => number.ToString("R", CultureInfo.InvariantCulture);
 
     private static double? Number(string text) => double.TryParse(text, NumberStyles.Float, CultureInfo.InvariantCulture, out var number) && double.IsFinite(number) ? number : null;
 }

@@ -15,7 +15,7 @@ public sealed class ChargeDraft
 
     private readonly Dictionary<string, MaterialDraft> materials = [];
     private readonly Dictionary<string, LimitDraft> limits = [];
-    private readonly HashSet<string> rightPrices = [];
+    private readonly Dictionary<string, double> rightPrices = [];
 
     public ChargeDraft()
     {
@@ -27,6 +27,7 @@ public sealed class ChargeDraft
         Confidence = Form.Quantity("confidencePercent", 50, 99.9);
         Target = Form.Choice("target", isRequired: true).Showing(nameof(ChargeTarget.Furnace));
         Ladle = Form.Choice("ladleId");
+        RunsOut = Form.Choice("runsOut");
         Wishes = new WishesDraft(Form);
         Groups = [.. ChargeGroups.Names.Select(name => new GroupDraft(Form, name))];
     }
@@ -47,6 +48,12 @@ public sealed class ChargeDraft
 
     /// <summary>Id of the ladle that lies between furnace and mould.</summary>
     public TextEntry Ladle { get; }
+
+    /// <summary>Code of the material of which somebody asks what if it runs out; no part of the charge.</summary>
+    public TextEntry RunsOut { get; }
+
+    /// <summary>Whether why is shown, where somebody has turned it.</summary>
+    public bool? IsWhyTurned { get; set; }
 
     public WishesDraft Wishes { get; }
 
@@ -74,10 +81,12 @@ public sealed class ChargeDraft
         ByHand = null;
     }
 
-    /// <summary>Whether it was asked and answered that a price of nothing or less is right.</summary>
-    public bool IsPriceRight(string code) => rightPrices.Contains(code);
+    /// <summary>By material, the price of nothing or less of which it was asked and answered that it is right.</summary>
+    public IReadOnlyDictionary<string, double> RightPrices => rightPrices;
 
-    public void PriceIsRight(string code) => rightPrices.Add(code);
+    public bool IsPriceRight(string code, double pricePerTonne) => rightPrices.TryGetValue(code, out var right) && right.Equals(pricePerTonne);
+
+    public void PriceIsRight(string code, double pricePerTonne) => rightPrices[code] = pricePerTonne;
 
     public MaterialDraft Material(string code) =>
         materials.TryGetValue(code, out var draft) ? draft : materials[code] = new MaterialDraft(Form, code);

@@ -22,7 +22,6 @@ public sealed partial class ChargePlanning
     private (string?, string?, string?) taken;
     private IReadOnlyList<string>? said;
     private bool hasFailed, isStopped;
-    private bool? whyTurned;
     private IReadOnlyList<TargetRow> rows = [];
 
     [Inject]
@@ -56,7 +55,7 @@ public sealed partial class ChargePlanning
     private QuietAddress Address { get; set; } = null!;
 
     /// <summary>The melter sees what to do; why is for the metallurgist, and a press away for everybody.</summary>
-    private bool IsWhyShown => whyTurned ?? May([Role.Metallurgist, Role.Supervisor]);
+    private bool IsWhyShown => draft.IsWhyTurned ?? May([Role.Metallurgist, Role.Supervisor]);
 
     /// <summary>There is a plan to look at.</summary>
     private bool IsAnswered(ChargeView view) => live.Last is not null && draft.FurnaceIn(view) is not null && draft.GradeIn(view) is not null;
@@ -126,12 +125,11 @@ public sealed partial class ChargePlanning
         _ = Address.Say("wish", wishes);
     }
 
-    private static void Redraw()
+    private void TurnWhy()
     {
-        // What was found stands at the fields of this page, which draws itself anew after a callback.
+        draft.IsWhyTurned = !IsWhyShown;
+        Say();
     }
-
-    private void TurnWhy() => whyTurned = !IsWhyShown;
 
     /// <summary>The solve ends at once, that of whole pieces with its process.</summary>
     private void Stop()

@@ -37,7 +37,7 @@ public sealed partial class PlanBody
     [Parameter]
     public EventCallback Changed { get; set; }
 
-    /// <summary>The plan was kept or refused.</summary>
+    /// <summary>The plan was kept or refused, or something was answered that asks for no other plan.</summary>
     [Parameter]
     public EventCallback Answered { get; set; }
 

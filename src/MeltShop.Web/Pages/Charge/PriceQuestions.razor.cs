@@ -19,11 +19,18 @@ public sealed partial class PriceQuestions
     [Parameter, EditorRequired]
     public string Currency { get; set; } = "";
 
-    private IEnumerable<ChargeMaterial> Asked => Planned.Problem.Materials.Where(material => material.PricePerTonne <= 0 && !Draft.IsPriceRight(material.Code));
+    [Parameter]
+    public EventCallback Answered { get; set; }
+
+    private IEnumerable<ChargeMaterial> Asked => Planned.Problem.Materials.Where(material => material.PricePerTonne <= 0 && !Draft.IsPriceRight(material.Code, material.PricePerTonne));
 
     private string NameOf(ChargeMaterial material) => View.Materials.FirstOrDefault(item => item.Code == material.Code)?.Name ?? material.Code;
 
     private long? IdOf(ChargeMaterial material) => View.Materials.FirstOrDefault(item => item.Code == material.Code)?.Id;
 
-    private void IsRight(ChargeMaterial material) => Draft.PriceIsRight(material.Code);
+    private Task IsRight(ChargeMaterial material)
+    {
+        Draft.PriceIsRight(material.Code, material.PricePerTonne);
+        return Answered.InvokeAsync();
+    }
 }

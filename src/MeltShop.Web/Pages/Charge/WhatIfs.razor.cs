@@ -18,7 +18,6 @@ public sealed partial class WhatIfs : IDisposable
 {
     private readonly EntryForm draining = new();
     private readonly QuantityEntry worth;
-    private readonly TextEntry scarce = new EntryForm().Choice("runsOut");
     private Request<JointProbability> joint = null!;
     private Request<RunOut> runOut = null!;
     private Request<WhatToBuy> buying = null!;
@@ -40,6 +39,13 @@ public sealed partial class WhatIfs : IDisposable
     [Parameter, EditorRequired]
     public string Currency { get; set; } = "";
 
+    /// <summary>Code of what is asked to run out; empty for the cheapest.</summary>
+    [Parameter, EditorRequired]
+    public TextEntry RunsOut { get; set; } = null!;
+
+    [Parameter]
+    public EventCallback Answered { get; set; }
+
     [Inject]
     private ILogger<WhatIfs> Log { get; set; } = null!;
 
@@ -48,7 +54,7 @@ public sealed partial class WhatIfs : IDisposable
         : RunningOut.CheapestUsed(Planned.Problem with { Materials = [.. Planned.Problem.Materials.Where(IsScrap)] }, Planned.Plan) ?? RunningOut.CheapestUsed(Planned.Problem, Planned.Plan);
 
     /// <summary>What is asked to run out: what was chosen as long as it is in the plan.</summary>
-    private string? Scarce => Planned.IsReached && Planned.Plan.Lines.Any(line => line.Code == scarce.Value) ? scarce.Value : Cheapest;
+    private string? Scarce => Planned.IsReached && Planned.Plan.Lines.Any(line => line.Code == RunsOut.Value) ? RunsOut.Value : Cheapest;
 
     private IEnumerable<Choice> InPlan => Planned.Plan.Lines.Select(line => new Choice(line.Code, NameOf(line.Code)));
 
@@ -71,6 +77,12 @@ public sealed partial class WhatIfs : IDisposable
         if (answered == Planned) return;
         answered = Planned;
         Dispose();
+    }
+
+    private Task Choose()
+    {
+        runOut.Withdraw();
+        return Answered.InvokeAsync();
     }
 
     private Task AskJoint() => joint.Ask(_ => JointProbability.Of(Planned.Problem, Planned.Kilograms));

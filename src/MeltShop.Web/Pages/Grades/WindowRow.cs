@@ -14,7 +14,7 @@ public sealed class WindowRow
     public WindowRow(EntryForm form, string? offered)
     {
         (this.form, Offered) = (form, offered);
-        Path = "row" + Guid.NewGuid().ToString("N")[..6];
+        Path = form.NameRow();
         Quantity = form.Choice($"{Path}.quantity", isRequired: true).Showing(offered);
         (Least, Aim, Most) = (Percent("least"), Percent("aim"), Percent("most"));
         Margin = Percent("margin");

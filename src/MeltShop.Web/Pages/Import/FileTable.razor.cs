@@ -1,4 +1,6 @@
+using System.Globalization;
 using MeltShop.Records.Reading.Importing;
+using MeltShop.Web.Components.Reading;
 using Microsoft.AspNetCore.Components;
 
 namespace MeltShop.Web.Pages.Import;
@@ -15,5 +17,18 @@ public sealed partial class FileTable
     [Parameter, EditorRequired]
     public Func<DateTimeOffset, string> When { get; set; } = null!;
 
-    private void Toggle(long id) => open = open == id ? null : id;
+    /// <summary>The file of which the refused rows are shown when the page comes.</summary>
+    [Parameter]
+    public long? OpenInAddress { get; set; }
+
+    [Inject]
+    private QuietAddress Address { get; set; } = null!;
+
+    protected override void OnInitialized() => open = OpenInAddress;
+
+    private Task Toggle(long id)
+    {
+        open = open == id ? null : id;
+        return Address.Say(ImportList.RefusedInAddress, open is null ? [] : [id.ToString(CultureInfo.InvariantCulture)]);
+    }
 }

@@ -16,9 +16,12 @@ namespace MeltShop.Web.Pages.Import;
 /// <summary>A file is chosen, looked at, and taken in when somebody accepts what the preview shows.</summary>
 public sealed partial class ImportList
 {
+    internal const string RefusedInAddress = "refused";
+
     private readonly EntryForm form = new();
     private readonly TextEntry map;
     private byte[]? bytes;
+    private int choice;
     private string name = "";
     private bool isReading;
     private ImportPreview? preview;
@@ -26,6 +29,10 @@ public sealed partial class ImportList
     private ImportSamples.Result? result;
 
     public ImportList() => map = form.Choice("map", isRequired: true);
+
+    /// <summary>The file of which the refused rows are shown.</summary>
+    [SupplyParameterFromQuery(Name = RefusedInAddress)]
+    public long? OpenedInAddress { get; set; }
 
     [Inject]
     private ImportPage Page { get; set; } = null!;
@@ -101,6 +108,7 @@ public sealed partial class ImportList
         var outcome = await HandingIn.Send(form, made => Operation.Run(made.By, preview!.Taking(made.Key, made.ObservedAt, ImportWay.Page, name)));
         if (outcome?.Succeeded != true) return;
         (result, preview, bytes) = (outcome.Value, null, null);
+        choice++; // the field is empty for the next file: this one is not to be kept for later
         await Reload();
     }
 }

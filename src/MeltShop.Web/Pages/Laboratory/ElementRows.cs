@@ -13,8 +13,9 @@ public sealed class ElementRows(EntryForm form, string prefix, double mostSecond
 
     public void Add(string? symbol = null, double? first = null, double? second = null)
     {
-        var path = $"{prefix}.row{Guid.NewGuid().ToString("N")[..6]}";
+        var path = symbol is null ? form.NameRow($"{prefix}.row") : $"{prefix}.{symbol}";
         rows.Add(new(
+            path,
             form.Words($"{path}.element", isRequired: true, Judge).Showing(symbol),
             form.Quantity($"{path}.first", 0, 100, isRequired: firstIsNeeded).Showing(first),
             form.Quantity($"{path}.second", 0, mostSecond).Showing(second)));
@@ -38,4 +39,5 @@ public sealed class ElementRows(EntryForm form, string prefix, double mostSecond
     private static string? Judge(string symbol) => !Element.TryParse(symbol, out var element) || element == Element.Fe ? "element.unknown" : null;
 }
 
-public sealed record ElementRow(TextEntry Symbol, QuantityEntry First, QuantityEntry Second);
+/// <param name="Name">In its form.</param>
+public sealed record ElementRow(string Name, TextEntry Symbol, QuantityEntry First, QuantityEntry Second);

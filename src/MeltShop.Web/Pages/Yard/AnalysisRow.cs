@@ -13,13 +13,16 @@ public sealed class AnalysisRow
     public AnalysisRow(EntryForm form, MaterialPercentView? standing)
     {
         this.form = form;
-        var path = "row" + Guid.NewGuid().ToString("N")[..6];
-        Symbol = form.Words($"{path}.element", isRequired: true, Judge).Showing(standing?.Element.Symbol);
-        Percent = form.Quantity($"{path}.percent", 0, 100, isRequired: true).Showing(standing?.Percent);
-        Spread = form.Quantity($"{path}.spread", 0, 100).Showing(standing?.Spread);
-        Recovery = form.Quantity($"{path}.recoveryPercent", 0, 100).Showing(standing?.RecoveryPercent);
-        BathRecovery = form.Quantity($"{path}.bathRecoveryPercent", 0, 100).Showing(standing?.BathRecoveryPercent);
+        Name = standing is null ? form.NameRow() : $"row.{standing.Element.Symbol}";
+        Symbol = form.Words($"{Name}.element", isRequired: true, Judge).Showing(standing?.Element.Symbol);
+        Percent = form.Quantity($"{Name}.percent", 0, 100, isRequired: true).Showing(standing?.Percent);
+        Spread = form.Quantity($"{Name}.spread", 0, 100).Showing(standing?.Spread);
+        Recovery = form.Quantity($"{Name}.recoveryPercent", 0, 100).Showing(standing?.RecoveryPercent);
+        BathRecovery = form.Quantity($"{Name}.bathRecoveryPercent", 0, 100).Showing(standing?.BathRecoveryPercent);
     }
+
+    /// <summary>Its name in its form: that of the element which stood there, so that nothing is taken from a row that stands no more.</summary>
+    public string Name { get; }
 
     public TextEntry Symbol { get; }
     public QuantityEntry Percent { get; }

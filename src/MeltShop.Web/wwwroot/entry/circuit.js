@@ -6,6 +6,7 @@
 // said at most 6 x 250 ms = 1.5 s after it began, however long the line is; half a second is left, of the 2 s that were promised, to timers
 // that come late. A program that is busy, or an answer that is late, for a second is no silence: 250 ms + 1 s = five beats.
 // Beats are counted, not time: a page that was itself too busy to hear the answer has not beaten meanwhile.
+import { keep } from "./back.js";
 import * as clock from "./clock.js";
 import * as queue from "./queue.js";
 import { send } from "./sending.js";
@@ -51,6 +52,7 @@ export function listen(reference) {
 // What was asked over a connection that is lost then is never answered.
 function ask() {
   const number = ++asks;
+  typed.asked(number);
   page.invokeMethodAsync("Beat").then((now) => answered(number, now), () => {});
 }
 
@@ -92,7 +94,7 @@ export const isThere = async () => (await fetch("health/live", { cache: "no-stor
 export async function load() {
   if (isLoading) return;
   isLoading = true;
-  typed.keep();
+  await keep();
   if (queue.isKept() && (await isThere())) return location.reload();
   isLoading = false;
   setTimeout(load, 1_000);

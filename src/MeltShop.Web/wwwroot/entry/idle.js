@@ -1,5 +1,6 @@
 // A shared station that nobody has touched for a while names nobody any more. Never while a ladle's clock runs, while something of
 // this person is not yet at the server, or while the circuit is silent: that would interrupt what is being done.
+import { keep } from "./back.js";
 import { isAlive, isThere } from "./circuit.js";
 import * as clock from "./clock.js";
 import * as queue from "./queue.js";
@@ -19,6 +20,7 @@ setInterval(async () => {
   const form = document.getElementById("step-down");
   const isIdle = () => !isBusy() && Date.now() - touchedAt >= Number(form.dataset.minutes) * 60_000;
   if (!form || !isIdle() || !(await isThere()) || !isIdle()) return;
+  await keep(); // for this person's return: the next one does not see it
   form.elements.returnTo.value = location.pathname + location.search;
   form.submit();
 }, 1_000);

@@ -1,5 +1,5 @@
 // Which forms a press has opened stands in the address, as open=FORM, or open=FORM.ROW where each row of a list has such a press. So a
-// page that is loaded anew into the same place opens them again; what was typed is put back by typed.js. What is asked before something that cannot be undone
+// page that is loaded anew into the same place opens them again; what was typed is put back by back.js. What is asked before something that cannot be undone
 // (data-asks) is not kept: whoever comes there next makes that press too.
 const key = "open";
 const opened = new Map(); // name → its form; null until it comes
@@ -24,6 +24,7 @@ function claim(name) {
   const form = [...forms].find((one) => !taken.has(one));
   if (!form) return;
   opened.set(name, form);
+  form.dataset.opened = name; // of which row it is
   wanted = wanted.filter((other) => other !== name);
   return form;
 }

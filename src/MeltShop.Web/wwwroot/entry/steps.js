@@ -1,0 +1,24 @@
+// Presses that change what a form consists of: another row, one row less. A form that is drawn anew gets them again, in their order, and so has
+// the same rows with the same names; what was typed into them is put back by back.js.
+import { formOf } from "./typed.js";
+
+const made = [];
+
+addEventListener("click", ({ target }) => {
+  const press = target.closest?.("main [data-again]");
+  if (!press || document.documentElement.dataset.circuit) return; // a press in a silence is made when that ends
+  made.push({ place: press.form ?? press.parentElement, form: formOf(press), name: press.dataset.again });
+}, true);
+
+export const steps = () => made.filter(({ place }) => place.isConnected && !place.dataset.done).map(({ form, name }) => ({ form, name }));
+
+// Makes those that can be made, and answers the others: none of a form before those that came first there.
+export function make(wanted) {
+  const held = new Set();
+  return wanted.filter(({ form, name }) => {
+    const press = !held.has(form) && [...document.querySelectorAll(`main [data-again="${CSS.escape(name)}"]:enabled`)].find((one) => formOf(one) === form);
+    if (!press) return held.add(form);
+    press.click();
+    return false;
+  });
+}
