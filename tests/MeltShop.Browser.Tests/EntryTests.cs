@@ -239,9 +239,10 @@ public sealed partial class EntryTests(Chromium chromium, EntryTests.App app) : 
     }
 
     [Fact]
-    public async Task Page_AfterALongAbsence_IsLoadedAnewInTheSamePlaceWithItsOpenFormAndWhatWasTyped()
+    public async Task Page_AfterALongAbsence_IsLoadedAnewInTheSamePlaceWithItsOpenFormsItsRowsAndWhatWasTyped()
     {
-        const string place = "/yard/1?a=place", bin = "[data-testid=move-form] [data-field=bin] input";
+        const string place = "/yard/1?a=place", bin = "[data-testid=move-form] [data-field=bin] input", symbol = "[data-field='row0.element'] input";
+        const string material = "[data-testid=weigh-form] select", cancel = "[data-opens=cancel-form]", reason = "[data-testid=cancel-form] input";
         await using var cable = new Cable(app.Running.Address);
         await using var context = await chromium.TabletAsync(cable.Address);
         var page = await context.SignInAsync("henning");
@@ -250,10 +251,13 @@ public sealed partial class EntryTests(Chromium chromium, EntryTests.App app) : 
             document.documentElement.dataset.before = "";
             document.querySelector("main").insertAdjacentHTML("beforeend", "<p data-field='secret'><input type='password'></p>");
             """);
+        await page.TapAsync("[data-opens=analysis-form]");
+        await page.TapAsync("[data-again='add row']");
+        await page.EnterAsync(symbol, "Cu");
         await page.Locator("[data-opens=move-form]").Last.TapAsync();
         await page.HasFocusAsync("[data-testid=move-form]");
         var open = page.Url;
-        Assert.Contains(place + "&open=move-form", open, StringComparison.Ordinal);
+        Assert.Contains(place + "&open=analysis-form&open=move-form", open, StringComparison.Ordinal);
         await page.EnterAsync(bin, "Bin 61");
 
         cable.Cut();
@@ -266,10 +270,26 @@ public sealed partial class EntryTests(Chromium chromium, EntryTests.App app) : 
 
         await page.WaitForSelectorAsync("html:not([data-before]):not([data-circuit])", new() { State = WaitForSelectorState.Attached });
         await Assertions.Expect(page.Locator(bin)).ToHaveValueAsync("Bin 61");
+        await Assertions.Expect(page.Locator(symbol)).ToHaveValueAsync("Cu");
         Assert.Equal(open, page.Url);
         await page.TapAsync("[data-testid=move-form] button[type=submit]");
         await Assertions.Expect(page.Locator("[data-testid=lots] li").Last.Locator("[data-testid=bin]")).ToContainTextAsync("Bin 61"); // it was heard
-        Assert.EndsWith(place, page.Url, StringComparison.Ordinal);
+        Assert.EndsWith(place + "&open=analysis-form", page.Url, StringComparison.Ordinal);
+
+        // A material that a press has written beside its mass, and a question: it is not asked anew, and has its answer when it is.
+        await page.VisitAsync(await app.HeatAsync(page));
+        var offered = await page.InputValueAsync(material);
+        await page.EnterAsync(Kg, "12");
+        await page.Locator("[data-testid=weighings] .row-press").Last.TapAsync();
+        await Assertions.Expect(page.Locator(material)).Not.ToHaveValueAsync(offered);
+        await page.TapAsync(cancel);
+        await page.EnterAsync(reason, "wrong furnace");
+        var chosen = await page.InputValueAsync(material);
+        await page.BeAwayAsync();
+        await Assertions.Expect(page.Locator(Kg)).ToHaveValueAsync("12");
+        await Assertions.Expect(page.Locator(material)).ToHaveValueAsync(chosen);
+        await page.TapAsync(cancel);
+        await Assertions.Expect(page.Locator(reason)).ToHaveValueAsync("wrong furnace");
     }
 
     [Fact]

@@ -33,6 +33,8 @@ public sealed class ImportTests(Chromium chromium, RunningApp app)
         await Assertions.Expect(page.Locator("[data-testid=refused-rows] tr[data-code='heat.unknown']")).ToContainTextAsync("OTF-1999-0001");
         Assert.Empty(await Imported());
         await page.KeepStateAsync("import-preview");
+        await page.BeAwayAsync(); // the file that was chosen is chosen again
+        await Assertions.Expect(page.Locator("[data-testid=new]")).ToHaveTextAsync("2");
         await page.TapAsync("[data-testid=accept]");
         await page.WaitForSelectorAsync("[data-testid=taken]");
         Assert.Equal(["3,61", "3,63"], (await Imported()).Select(row => row[0]));

@@ -61,6 +61,13 @@ internal static class Demo
         await page.Locator(selector).BlurAsync();
     }
 
+    /// <summary>Nobody has heard from the tablet for so long that its page is loaded anew into the same place.</summary>
+    public static async Task BeAwayAsync(this IPage page)
+    {
+        await page.EvaluateAsync("(() => { document.documentElement.dataset.before = ''; const now = Date.now; Date.now = () => now() + 170_000; })()");
+        await page.WaitForSelectorAsync("html:not([data-before]):not([data-circuit]) [data-state=ready]");
+    }
+
     /// <summary>Opens a page in whatever state it is, once it has read what there is to read; plain documents have nothing to read.</summary>
     public static async Task VisitAsync(this IPage page, string path)
     {

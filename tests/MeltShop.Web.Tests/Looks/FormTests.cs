@@ -24,11 +24,22 @@ public sealed partial class FormTests
         where !Opened().IsMatch(press.Value)
         select $"{file}: {press.Value}");
 
+    /// <summary>The burns of a coin lie as drafts, which bring their rows along.</summary>
+    [Fact]
+    public void Press_ThatAddsARowOrTakesOneAway_IsMadeAgainWhenThePageIsLoadedAnew() => Offences.None(
+        from file in Checkout.FilesEndingIn(".razor")
+        from Match press in RowPress().Matches(Checkout.Read(file))
+        where !press.Value.Contains("data-again=", StringComparison.Ordinal)
+        select $"{file}: {press.Value}");
+
     [GeneratedRegex("(?:data-testid|TestId)=\"([^\"@]+)\"")]
     private static partial Regex Name();
 
     [GeneratedRegex("data-opens=\"([^\"@]+)\"")]
     private static partial Regex Opened();
+
+    [GeneratedRegex("<button[^\n]*@onclick=\"(?:Add|Remove|\\(\\) => Remove\\([^\"]*)\"[^\n]*")]
+    private static partial Regex RowPress();
 
     [GeneratedRegex("<button[^\n]*@onclick=\"(?:Open\"|\\(\\) => (?:isOpen|isAsking) = true|[^\"\n]*\\bOpen\\()[^\n]*")]
     private static partial Regex Opening();

@@ -23,6 +23,27 @@ public sealed class EntryFormTests
     }
 
     [Fact]
+    public void Rows_MadeInTheSameOrder_HaveTheSameNames()
+    {
+        Assert.Equal(["row0", "row1", "row2", "row1"], Names(form));
+        Assert.Equal(["row0", "row1", "row2", "row1"], Names(new EntryForm())); // that of a page that was loaded anew
+
+        static string[] Names(EntryForm form)
+        {
+            var made = new[] { Add(form), Add(form), Add(form) };
+            form.Remove(form.Fields[1]);
+            return [.. made, Add(form)];
+        }
+
+        static string Add(EntryForm form)
+        {
+            var name = form.NameRow();
+            form.Quantity(name + ".percent");
+            return name;
+        }
+    }
+
+    [Fact]
     public async Task Send_PressedAgainAfterAcceptance_ArrivesOnce()
     {
         await form.Send(Accept);

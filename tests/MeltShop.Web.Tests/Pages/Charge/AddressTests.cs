@@ -1,5 +1,7 @@
 using Bunit;
+using MeltShop.Operations.Yard;
 using MeltShop.Records.People;
+using MeltShop.Records.Reading.Yard;
 
 namespace MeltShop.Web.Tests.Pages.Charge;
 
@@ -44,6 +46,27 @@ public sealed class AddressTests : ChargeTest
         page.WaitForAssertion(() => Assert.EndsWith("&wish=out%40materials.pig&wish=1250.5%40materials.pig.maxKg", Addresses.Uri, StringComparison.Ordinal), Patience);
         Type(page, "materials.pig.maxKg", "");
         page.WaitForAssertion(() => Assert.Equal(["out@materials.pig"], Said), Patience);
+    }
+
+    [Fact]
+    public async Task Answers_GivenToThePage_GoIntoTheAddressAndAreTakenFromIt()
+    {
+        var steel = (await The<YardPage>().Material(MaterialIds["steel"], Cancellation))!;
+        await The<ChangePrice>().Run(Founder, new(Guid.NewGuid(), Now, steel.Id, steel.Version, -20), Cancellation);
+        var page = OpenPlanned(Role.Metallurgist);
+        Press(page, "Yes, it is right");
+        page.WaitForAssertion(() => Assert.Equal(["-20@rightPrices.steel"], Said), Patience);
+        Field(page, "runsOut").QuerySelector("select")!.Change("pig");
+        page.WaitForAssertion(() => Assert.Equal(["-20@rightPrices.steel", "pig@runsOut"], Said), Patience);
+        page.Find("[data-testid=why]").Click();
+        page.WaitForAssertion(() => Assert.Equal(["no@why", "-20@rightPrices.steel", "pig@runsOut"], Said), Patience);
+
+        page = Open(Chosen + "&wish=yes@why&wish=-20@rightPrices.steel&wish=pig@runsOut");
+        WaitForPlan(page);
+        Assert.Equal("pig", Field(page, "runsOut").QuerySelector("select")!.GetAttribute("value"));
+        Assert.Empty(page.FindAll("[data-price-asked]"));
+        WaitForPlan(page = Open(Chosen + "&wish=-21@rightPrices.steel"));
+        Assert.NotNull(page.Find("[data-price-asked=steel]")); // another price is asked about anew
     }
 
     private IEnumerable<string> Said => (IReadOnlyList<string>)JSInterop.Invocations["say"][^1].Arguments[1]!;

@@ -4,6 +4,9 @@ using MeltShop.Records.People;
 using MeltShop.Web.Pages.Import;
 using MeltShop.Web.Tests.Texts;
 using MeltShop.Web.Texts;
+using Microsoft.AspNetCore.Components;
+using Microsoft.AspNetCore.Components.Forms;
+using Microsoft.Extensions.DependencyInjection;
 
 namespace MeltShop.Web.Tests.Pages.Import;
 
@@ -20,13 +23,20 @@ public sealed class ImportListTests : ImportTest
         Assert.Contains("3.61", page.Find("tr[data-line='4'][data-code]").TextContent, StringComparison.Ordinal);
         Assert.Empty((await Heat()).Samples);
 
+        var field = page.FindComponent<InputFile>().Instance;
         await page.InvokeAsync(() => page.Find("[data-testid=accept]").Click());
         page.WaitForState(() => page.FindAll("[data-testid=taken]").Count > 0, Patience);
+        Assert.NotSame(field, page.FindComponent<InputFile>().Instance); // an empty one: what was taken in is not chosen again when the page is loaded anew
         Assert.Equal([3.61, 3.63], (await Heat()).Samples.Single().Burns.Select(b => b.Readings[0].Percent));
         Assert.Empty(page.FindAll("[data-testid=preview]"));
 
         await page.InvokeAsync(() => page.Find("tr[data-file] button").Click());
         Assert.Equal(2, page.FindAll("[data-testid=refused-rows] tr[data-line]").Count);
+        var file = page.Find("tr[data-file]").GetAttribute("data-file");
+        Assert.Equal(["refused", new[] { file }], JSInterop.Invocations["say"][^1].Arguments.Take(2));
+
+        Services.GetRequiredService<NavigationManager>().NavigateTo($"/import?refused={file}");
+        Assert.Equal(2, OpenImport().FindAll("[data-testid=refused-rows] tr[data-line]").Count);
     }
 
     [Fact]

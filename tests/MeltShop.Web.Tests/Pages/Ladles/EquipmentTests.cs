@@ -69,7 +69,9 @@ public sealed class EquipmentTests : LadleTest
         Assert.NotNull(page.Find("[data-ladle=ladle-1000] [data-testid=learnt]"));
         Assert.Empty(page.FindAll("[data-ladle=ladle-1000] [data-testid=take-learnt]")); // one filling has no scatter
 
-        await page.InvokeAsync(() => page.Find("[data-ladle=ladle-2000] [data-testid=take-learnt]").Click());
+        var press = page.Find("[data-ladle=ladle-2000] [data-testid=take-learnt]");
+        Assert.Equal(("figure-form", $"{page.Find("[data-ladle=ladle-2000] [data-testid=say-figure]").GetAttribute("data-of")} learnt"), (press.GetAttribute("data-opens"), press.GetAttribute("data-of"))); // pressed again when the page is loaded anew
+        await page.InvokeAsync(() => press.Click());
         Assert.Equal(before, page.Find("[data-ladle=ladle-2000] [data-figure=MgRecovery]").TextContent); // not by itself
         await page.InvokeAsync(() => page.Find("[data-testid=figure-form]").Submit());
 
