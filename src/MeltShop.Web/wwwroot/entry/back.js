@@ -4,14 +4,13 @@
 import { choose, chosen } from "./files.js";
 import { person } from "./sending.js";
 import { make, steps } from "./steps.js";
-import { formOf, isTick, pathOf, stands, textOf, texts } from "./typed.js";
+import { formOf, isOver, isTick, pathOf, question, stands, textOf, texts } from "./typed.js";
 
 const keptFor = 120_000; // of what finds its form and not its field, or another text in it: later somebody has begun something else there
 const longest = 12 * 60 * 60_000; // a shift
-const readyAfter = 3; // answers of the circuit: by then it listens to a field that it has drawn
 
 let open = { steps: [], files: [], texts: [] };
-let kept = null;
+let isAnothers = false;
 let isPutting = false;
 const since = new Map();
 
@@ -28,22 +27,13 @@ export async function keep() {
   const files = [...(await chosen()), ...open.files];
   const all = { steps: [...steps(), ...open.steps], files, texts: [...texts(), ...open.texts] };
   if (Object.values(all).some((some) => some.length > 0)) sessionStorage.meltshopTyped = JSON.stringify({ ...all, place: place(), person: person(), at: Date.now() });
-  else if (!kept) delete sessionStorage.meltshopTyped;
-}
-
-// Only for whom it was: another person has not typed it.
-function take() {
-  if (!kept || (kept.person && kept.person !== person())) return;
-  open = kept;
-  kept = null;
-  delete sessionStorage.meltshopTyped;
+  else if (!isAnothers) delete sessionStorage.meltshopTyped;
 }
 
 // Before the texts of a form come its choices: they decide what its texts are of.
 const byKind = (one, other) => Number(other.isChoice) - Number(one.isChoice);
 
 function put() {
-  take();
   if (!isOpen() || place().split("?")[0] !== here.split("?")[0] || document.documentElement.dataset.circuit) return;
   isPutting = true;
   open.steps = make(open.steps);
@@ -55,14 +45,11 @@ function put() {
 
 const isOpen = () => open.steps.length + open.files.length + open.texts.length > 0;
 
-// The answers of the circuit since something was first seen.
-let answers = 0;
-
 function isFileOpen({ id, key }) {
   const field = document.getElementById(id);
   if (!field) return true;
-  if (!since.has(id)) since.set(id, answers);
-  if (answers < since.get(id) + readyAfter) return true;
+  if (!since.has(id)) since.set(id, question());
+  if (!isOver(since.get(id))) return true; // by then the circuit listens to what it has drawn
   choose(field, key);
   return false;
 }
@@ -81,7 +68,7 @@ function isTextOpen(one, held) {
   const isEntry = Boolean(field?.form?.dataset.entry);
   if (field && !held.has(one.form) && (isEntry || textOf(field) === one.before) && takes(field, one.text)) return false;
   if (one.isChoice && isEntry) held.add(one.form); // what it is of is not there: its figures would be another's
-  return !isOver(one.form);
+  return !isLate(one.form);
 }
 
 function takes(field, text) {
@@ -98,7 +85,7 @@ function takes(field, text) {
   return true;
 }
 
-function isOver(form) {
+function isLate(form) {
   const isThere = [...document.querySelectorAll("main form, main")].some((one) => formOf({ form: one.matches("form") ? one : null }) === form);
   if (!isThere) return false;
   if (!since.has(form)) since.set(form, performance.now());
@@ -119,17 +106,15 @@ addEventListener("submit", ({ target }) => {
   open.texts = open.texts.filter(({ form }) => form !== formOf({ form: target }));
 }, true);
 
-// A document without pages, such as that which signs in, leaves it to the page that comes after it.
+// A document without pages, such as that which signs in, leaves it to the page that comes after it; another person, who has not typed it, to its own.
 if (document.querySelector("[data-live]") && sessionStorage.meltshopTyped) {
-  kept = JSON.parse(sessionStorage.meltshopTyped);
-  if (kept.place !== here || Date.now() > kept.at + longest) {
-    kept = null;
-    delete sessionStorage.meltshopTyped;
-  } else {
+  const kept = JSON.parse(sessionStorage.meltshopTyped);
+  const isHere = kept.place === here && Date.now() < kept.at + longest;
+  isAnothers = isHere && kept.person !== person();
+  if (!isAnothers) delete sessionStorage.meltshopTyped;
+  if (isHere && !isAnothers) {
+    open = kept;
     new MutationObserver(put).observe(document.body, { childList: true, subtree: true });
-    addEventListener("servertime", () => {
-      answers++;
-      put();
-    });
+    addEventListener("servertime", put);
   }
 }

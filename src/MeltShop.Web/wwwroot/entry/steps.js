@@ -10,7 +10,7 @@ addEventListener("click", ({ target }) => {
   made.push({ place: press.form ?? press.parentElement, form: formOf(press), name: press.dataset.again });
 }, true);
 
-export const steps = () => made.filter(({ place }) => place.isConnected && !place.dataset.done).map(({ form, name }) => ({ form, name }));
+export const steps = () => made.filter(({ place }) => place.isConnected && !place.dataset.done && !place.dataset.waiting).map(({ form, name }) => ({ form, name }));
 
 // Makes those that can be made, and answers the others: none of a form before those that came first there.
 export function make(wanted) {

@@ -5,6 +5,12 @@ const changes = new Map();
 const presses = new Map(); // what stood in each field before a press that may write into it
 let pressedAt = 0;
 let latest = 0;
+let answered = 0;
+
+// Whether a question that was asked after this one is answered: by then the circuit has done what it had heard before.
+export const asked = (number) => (latest = number);
+export const question = () => latest;
+export const isOver = (number) => answered > number;
 
 // A box that has a name of its own is kept as a text is. A check of safety has none: it is made anew.
 export const isTick = (field) => field.matches("input[data-tick]");
@@ -37,8 +43,8 @@ function pressed(asks) {
 
 // A question that was answered was heard after all that had been changed before it was asked.
 export function heard(asks) {
-  latest = asks;
-  if (presses.size > 0 && asks > pressedAt + 1) pressed(asks);
+  answered = asks;
+  if (presses.size > 0 && isOver(pressedAt)) pressed(asks);
   for (const [field, change] of changes) {
     if (!field.isConnected) changes.delete(field);
     else if (change.asks < asks) change.isHeard = true;
