@@ -26,8 +26,12 @@ const here = place();
 export async function keep() {
   const files = [...(await chosen()), ...open.files];
   const all = { steps: [...steps(), ...open.steps], files, texts: [...texts(), ...open.texts] };
-  if (Object.values(all).some((some) => some.length > 0)) sessionStorage.meltshopTyped = JSON.stringify({ ...all, place: place(), person: person(), at: Date.now() });
-  else if (!isAnothers) delete sessionStorage.meltshopTyped;
+  try {
+    if (Object.values(all).some((some) => some.length > 0)) sessionStorage.meltshopTyped = JSON.stringify({ ...all, place: place(), person: person(), at: Date.now() });
+    else if (!isAnothers) delete sessionStorage.meltshopTyped;
+  } catch {
+    // No room for it. The page is loaded anew all the same: it is dead without.
+  }
 }
 
 // Before the texts of a form come its choices: they decide what its texts are of.

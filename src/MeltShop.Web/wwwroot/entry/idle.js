@@ -9,6 +9,7 @@ import { person } from "./sending.js";
 const longOver = 60 * 60_000;
 
 let touchedAt = Date.now();
+let isLeaving = false;
 for (const kind of ["pointerdown", "keydown", "input"]) addEventListener(kind, () => (touchedAt = Date.now()), true);
 
 // A ladle stands on the floor until its castings are decided on, maybe tomorrow: a clock that is long over stops nobody.
@@ -19,7 +20,8 @@ const isBusy = () => [...document.querySelectorAll("ladle-clock")].some(runs) ||
 setInterval(async () => {
   const form = document.getElementById("step-down");
   const isIdle = () => !isBusy() && Date.now() - touchedAt >= Number(form.dataset.minutes) * 60_000;
-  if (!form || !isIdle() || !(await isThere()) || !isIdle()) return;
+  if (!form || isLeaving || !isIdle() || !(await isThere()) || !isIdle() || isLeaving) return;
+  isLeaving = true; // a second step-down would meet a page that is old by then
   await keep(); // for this person's return: the next one does not see it
   form.elements.returnTo.value = location.pathname + location.search;
   form.submit();
