@@ -119,12 +119,32 @@ public sealed class GridTests(Chromium chromium, RunningApp app)
 
         var leftOut = page.Locator("[data-grid-left-out]").First;
         await Paste("3.61\t1.40\r\n3,62\t<0.01\r\n");
-        await Assertions.Expect(page.Locator("[data-testid=heard]")).ToHaveTextAsync("3.61 1.40 3,62 <0.01");
+        var heard = page.Locator("[data-testid=heard]");
+        await Assertions.Expect(heard).ToHaveTextAsync("3.61 1.40 3,62 <0.01");
         await Assertions.Expect(leftOut).ToHaveTextAsync("");
+
+        // Esc gives back what stood before the paste, and the server hears of that: typed over, pasted over, taken back and left.
+        await After("0.C", "ArrowDown", "ArrowUp", "3", ".", "5", "Enter", "ArrowUp");
+        await Assertions.Expect(heard).ToHaveTextAsync("3.5 1.40 3,62 <0.01");
+        await Paste("3,55\t1,41");
+        await Assertions.Expect(heard).ToHaveTextAsync("3,55 1,41 3,62 <0.01");
+        await After("0.Si", "Escape", "Tab");
+        await Assertions.Expect(grid.Locator("[data-cell='0.C']")).ToHaveValueAsync("3.5");
+        await Assertions.Expect(heard).ToHaveTextAsync("3.5 1,41 3,62 <0.01");
 
         await After("2.P", "Control+End");
         await Paste("0.02\t0.01\t0.005\r\n0.03\t\t");
         await Assertions.Expect(leftOut).ToContainTextAsync(": 3.");
+
+        // Symbols over the figures name their columns, hidden ones as well; what is no column here is said.
+        await After("0.C", "Control+Home");
+        await Paste("Si\tC %\tTe\tXx\r\n1.43\t3.58\t0.01\t5\r\n");
+        await Assertions.Expect(heard).ToHaveTextAsync("3.58 1.43 0.01 3,62 <0.01 0.02");
+        await Assertions.Expect(grid.Locator("[data-cell='0.Te']")).ToBeVisibleAsync();
+        await Assertions.Expect(leftOut).ToContainTextAsync(": 1.");
+        await Paste("C\tSi");
+        await Assertions.Expect(heard).ToHaveTextAsync("3.58 1.43 0.01 3,62 <0.01 0.02");
+        await Assertions.Expect(leftOut).ToContainTextAsync(": 2.");
 
         async Task Paste(string text) => await page.EvaluateAsync("""
             (text) => {
