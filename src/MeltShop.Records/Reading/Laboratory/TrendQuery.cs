@@ -11,7 +11,7 @@ namespace MeltShop.Records.Reading.Laboratory;
 internal static class TrendQuery
 {
     /// <summary>A mean of a sample.</summary>
-    internal sealed record Reading(long SampleId, long HeatId, DateTimeOffset At, SampleKind Kind, string? Coin, Element Element, double Percent, long InstrumentId);
+    internal sealed record Reading(long SampleId, long HeatId, DateTimeOffset At, SampleKind Kind, string? Coin, Element Element, double Percent, long InstrumentId, string? Remarks);
 
     /// <summary>What the samples of some heats read of the elements that enter, in any order.</summary>
     public static IQueryable<Reading> Of(RecordsContext db, TrendFilter filter, IReadOnlyList<long> heats)
@@ -33,7 +33,7 @@ internal static class TrendQuery
         }
 
         return rows.Select(r => new Reading(
-            r.sample.Id, r.sample.HeatId, r.sample.ObservedAt, r.sample.Kind, r.sample.CoinNumber, r.mean.Element, r.mean.Percent, r.sample.InstrumentId ?? TrendFilter.NoInstrument));
+            r.sample.Id, r.sample.HeatId, r.sample.ObservedAt, r.sample.Kind, r.sample.CoinNumber, r.mean.Element, r.mean.Percent, r.sample.InstrumentId ?? TrendFilter.NoInstrument, r.sample.Remarks));
     }
 
     /// <summary>A point for each sample that measured what the quantity needs, and of which its formula speaks.</summary>
@@ -43,7 +43,10 @@ internal static class TrendQuery
         {
             var (means, of) = (Analysis.Of(sample.Select(r => KeyValuePair.Create(r.Element, r.Percent))), sample.First());
             if (filter.Quantity.Missing(means).Count > 0 || !filter.Quantity.IsMeantFor(means)) continue;
-            yield return new(of.SampleId, of.HeatId, "", of.At, of.Kind, of.Coin, filter.Quantity.Value(means), of.InstrumentId, null) { TakenAsZero = filter.Quantity.TakenAsZero(means) };
+            yield return new(of.SampleId, of.HeatId, "", of.At, of.Kind, of.Coin, filter.Quantity.Value(means), of.InstrumentId, null)
+            {
+                Remarks = string.IsNullOrWhiteSpace(of.Remarks) ? null : of.Remarks, TakenAsZero = filter.Quantity.TakenAsZero(means),
+            };
         }
     }
 }

@@ -36,6 +36,9 @@ public sealed record TrendPoint(long SampleId, long HeatId, string HeatNumber, D
     /// <summary>The first coin of its heat, of treated iron of its ladle, whoever read it and whatever it lacks: the iron was not corrected by another one before it.</summary>
     public bool IsFirst { get; init; }
 
+    /// <summary>What whoever took it or read it said of it; null where nobody did.</summary>
+    public string? Remarks { get; init; }
+
     /// <inheritdoc cref="TrendView.TakenAsZero"/>
     public IReadOnlyList<Element> TakenAsZero { get; init; } = [];
 }

@@ -128,7 +128,7 @@ public sealed partial class TrendList
         RangeLimits = Limits is null ? null : ControlLimits.OfMovingRanges(control!.Moving);
         Points =
         [
-            .. view.Trend.Points.Select(point => new ChartPoint(point.HeatNumber, point.Value, Signal(control, point)) { Address = $"/heats/{Name(point.HeatId)}" }),
+            .. view.Trend.Points.Select(point => new ChartPoint(point.HeatNumber, point.Value, Signal(control, point), point.Remarks) { Address = $"/heats/{Name(point.HeatId)}" }),
         ];
         Ranges = RangeLimits is null ? [] : [.. control!.Moving.Zip(control.Firsts.Skip(1), (range, point) => new ChartPoint(
             point.HeatNumber, range, range > RangeLimits.Action.Upper ? Text["RangeOver"].Value : null) { Address = $"/heats/{Name(point.HeatId)}" })];

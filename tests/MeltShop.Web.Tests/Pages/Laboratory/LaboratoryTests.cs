@@ -193,6 +193,20 @@ public sealed class LaboratoryTests : HeatTest
         Assert.StartsWith("/laboratory/trends.csv?quantity=Si", page.Find("[data-testid=export]").GetAttribute("href"), StringComparison.Ordinal);
     }
 
+    [Fact]
+    public async Task Trend_OfACoinWithRemarks_TellsThemOnTheChartAndInItsTable()
+    {
+        await The<RecordSample>().Run(Founder, new(Guid.NewGuid(), Now, HeatId, null, SampleKind.Bath, [[Read("Si", 1.5)]], Remarks: "new lining"), Cancellation);
+        await The<RecordSample>().Run(Founder, new(Guid.NewGuid(), Now, HeatId, null, SampleKind.AfterCorrection, [[Read("Si", 1.6)]]), Cancellation);
+        SignIn(Role.Supervisor);
+        The<NavigationManager>().NavigateTo($"/laboratory/trends?quantity=Si&grade={GradeId}");
+        var page = Render<TrendList>();
+        page.WaitForElement("[data-testid=control-chart] circle.chart-point", Patience);
+
+        Assert.Equal(["new lining", "–"], page.FindAll("[data-testid=chart-table] tbody tr").Select(row => row.LastElementChild!.TextContent));
+        Assert.Contains("new lining", page.Find(".chart-drawing").TextContent, StringComparison.Ordinal);
+    }
+
     /// <summary>Twenty heats: first coins of 1.50 and 1.54 by turns, each followed by a coin of the corrected bath at 1.80.</summary>
     [Fact]
     public void TrendControl_OfSeveralCoinsAHeat_TakesTheFirstOfEach()
