@@ -1,8 +1,13 @@
+using System.Globalization;
+using MeltShop.Web.Components.Reading;
 using Microsoft.AspNetCore.Components;
 
 namespace MeltShop.Web.Components.Fields;
 
-/// <summary>A day by the device's own calendar; its text is <c>2026-03-31</c>, whatever the device shows.</summary>
+/// <summary>
+/// A day by the device's own calendar; its text is <c>2026-03-31</c>, whatever the device shows. What the device shows is in its own language, not the
+/// person's, and 03/04 is two days: the day is said below as it is said everywhere.
+/// </summary>
 public sealed partial class DayField
 {
     private readonly string id = FieldFrame.NewId();
@@ -18,6 +23,9 @@ public sealed partial class DayField
 
     [Parameter]
     public EventCallback Changed { get; set; }
+
+    private string? Note => DateOnly.TryParseExact(Entry.Text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var day)
+        ? string.Join(" · ", new[] { Text["Read", ShopSite.Day(day)].Value, Help }.OfType<string>()) : Help;
 
     private Task Chosen(ChangeEventArgs chosen)
     {
