@@ -45,9 +45,12 @@ public sealed class ClockTests(Chromium chromium) : IAsyncLifetime
         await app.KillAsync();
         await Task.Delay(TimeSpan.FromSeconds(4), TestContext.Current.CancellationToken);
         await AssertRightAsync(clock);
+        var slept = clock.Locator("[part=slept]");
+        await Assertions.Expect(slept).ToHaveTextAsync("");
         await page.EvaluateAsync("sleepFor(90_000)");
         await Task.Delay(TimeSpan.FromSeconds(1), TestContext.Current.CancellationToken);
         await AssertRightAsync(clock);
+        await Assertions.Expect(slept).ToContainTextAsync("with 1:30 that this device slept, or that its clock was put forward");
         await AssertSaidAsync(clock);
     }
 

@@ -48,7 +48,8 @@ function told(serverNow, at = performance.now()) {
 
 addEventListener('servertime', ({ detail }) => told(detail));
 
-// The monotonic clock of a device may stand while it sleeps. Its wall clock says for how long, until the server says the time again.
+// The monotonic clock of a device may stand while it sleeps. Its wall clock says for how long, until the server says the time again. A wall
+// clock that somebody put forward looks the same: it is counted all the same, since too early is no harm and too late is, and the clock says so.
 let slept = 0;
 let apart = Date.now() - performance.now();
 
@@ -73,7 +74,7 @@ class LadleClock extends HTMLElement {
 
   connectedCallback() {
     if (!this.lines) {
-      this.lines = ['since', 'left', 'band'].map((part) => {
+      this.lines = ['since', 'left', 'band', 'slept'].map((part) => {
         const line = document.createElement('span');
         line.style.display = 'block';
         line.part = part;
@@ -105,8 +106,9 @@ class LadleClock extends HTMLElement {
     if (this.hasAttribute("data-signals")) showChoices();
     const now = serverNow();
     this.lines[0].textContent = `${LadleClock.#minutes(now - Number(this.dataset.end))} ${this.dataset.since}`;
+    this.lines[3].textContent = slept > 0 ? this.dataset.slept.replace('{0}', LadleClock.#minutes(slept)) : '';
     if (!this.dataset.stop) {
-      for (const line of this.lines.slice(1)) line.textContent = '';
+      for (const line of this.lines.slice(1, 3)) line.textContent = '';
       return;
     }
     const left = Number(this.dataset.stop) - now;
