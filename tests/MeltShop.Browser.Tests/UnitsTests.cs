@@ -44,11 +44,18 @@ public sealed partial class UnitsTests(Chromium chromium) : IAsyncLifetime
         foreach (var path in Places.All.Append(heat).Except(NamesThem))
         {
             await page.VisitAsync(path);
+            var numbers = await page.Locator("main input.number").EvaluateAllAsync<string[]>("all => all.map(e => `${e.closest('[data-field]')?.dataset.field}: ${e.value}`)");
+            hard.AddRange(numbers.Where(number => Unweighed().IsMatch(number)).Select(number => $"{path}, {number}"));
+            if (path.EndsWith("&kg=6000", StringComparison.Ordinal)) Assert.Contains("meltKg: 13228", numbers); // 13227.735731093
             hard.AddRange((await page.Locator("main").InnerTextAsync()).Split('\n').Where(line => Unit().IsMatch(Named().Replace(line, ""))).Select(line => $"{path}: {line}"));
         }
 
         Assert.True(hard.Count == 0, string.Join('\n', hard));
     }
+
+    /// <summary>No scale, probe or price shows so many digits.</summary>
+    [GeneratedRegex(@"[0-9]{2,}[.,][0-9]{4,}$")]
+    private static partial Regex Unweighed();
 
     /// <summary>What somebody called a ladle is theirs.</summary>
     [GeneratedRegex(@"Ladle \d, \d+ kg")]

@@ -27,10 +27,11 @@ public sealed class QuantityEntry(EntryForm form, string path, NumberRange range
 
     public override string Text
     {
-        get => standing is { } number ? NumberText.Unmistakable(Unit.FromRecorded(number)) : base.Text;
+        get => standing is { } number ? NumberText.Unmistakable(Unit.Readable(number)) : base.Text;
         set
         {
-            standing = null;
+            // Told again as it stands it is the same number, of which more is recorded than is shown.
+            if (value != Text) standing = null;
             base.Text = value;
         }
     }

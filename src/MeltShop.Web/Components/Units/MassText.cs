@@ -21,7 +21,7 @@ public static class MassText
     public static string ShowBeside(double kg, double limitKg)
     {
         var (shown, limit) = (Unit.FromRecorded(kg), Unit.FromRecorded(limitKg));
-        return UnitText.Of(NumberText.ShowBeside(shown, Decimals(shown), limit), Sign);
+        return UnitText.Of(NumberText.ShowBeside(shown, Measure.ScaleDecimals(shown), limit), Sign);
     }
 
     /// <summary>In the whole units that it fills, so that it is never said to be more: a weight to stop at.</summary>
@@ -34,10 +34,8 @@ public static class MassText
     public static string ShowFully(double kg) => UnitText.Of(NumberText.Show(Unit.Readable(kg)), Sign);
 
     /// <summary>As a scale of that size shows it, without its unit, for a column that names it.</summary>
-    public static string Number(double kg) => Number(kg, Decimals(Unit.FromRecorded(kg)));
+    public static string Number(double kg) => Number(kg, Measure.ScaleDecimals(Unit.FromRecorded(kg)));
 
     /// <summary>Without its unit, for a column that names it.</summary>
     public static string Number(double kg, int decimals) => NumberText.Show(Unit.FromRecorded(kg), decimals);
-
-    private static int Decimals(double shown) => Math.Abs(shown) switch { 0 or >= 100 => 0, >= 10 => 1, >= 0.1 => 2, _ => 4 };
 }

@@ -15,8 +15,11 @@ public sealed record Measure(string Sign, double Times = 1, double Over = 1, dou
     /// </summary>
     public const int Digits = 14;
 
-    /// <summary>Finer than any scale or probe of a melt shop.</summary>
-    private const int MostDecimals = 3;
+    /// <summary>Nobody types more decimals of a mass or a temperature: what has more was recorded in another unit.</summary>
+    private const int MostTyped = 6;
+
+    /// <summary>Finer than any probe of a melt shop.</summary>
+    private const int ProbeDecimals = 3;
 
     /// <summary>Digits of an end of a range, which is rounded to the inside.</summary>
     private const int RangeDigits = 4;
@@ -34,12 +37,12 @@ public sealed record Measure(string Sign, double Times = 1, double Over = 1, dou
     public static Measure Celsius { get; } = new("°C");
 
     /// <summary>t/°C = (t/°F − 32) / 1.8 exactly: NIST Special Publication 811, 2008 edition, appendix B.</summary>
-    public static Measure Fahrenheit { get; } = new("°F", 5, 9, 32);
+    public static Measure Fahrenheit { get; } = new("°F", 5, 9, 32) { Decimals = ProbeDecimals };
 
     public static Measure Kelvin { get; } = new("K");
 
     /// <summary>A difference of temperatures: 1 °F = 5/9 K, without the zero of the scale.</summary>
-    public static Measure FahrenheitDegree { get; } = new("°F", 5, 9);
+    public static Measure FahrenheitDegree { get; } = new("°F", 5, 9) { Decimals = ProbeDecimals };
 
     /// <summary>For 1000 kg.</summary>
     public static Measure PerTonne { get; } = new("t");
@@ -48,7 +51,10 @@ public sealed record Measure(string Sign, double Times = 1, double Over = 1, dou
     /// For a ton of 2000 lb, by which a shop of pounds buys (common practice, no source): 907.18474 kg exactly, from the pound above. A price
     /// for 1000 kg is larger by that.
     /// </summary>
-    public static Measure PerShortTon { get; } = new("sh tn", 1, 0.90718474);
+    public static Measure PerShortTon { get; } = new("sh tn", 1, 0.90718474) { Decimals = 2 };
+
+    /// <summary>Of a number that was recorded in another unit; null where it has as many as a scale of that size shows.</summary>
+    public int? Decimals { get; init; }
 
     /// <summary>The records are in this unit.</summary>
     public bool IsRecorded => Times == Over && Zero == 0;
@@ -59,8 +65,20 @@ public sealed record Measure(string Sign, double Times = 1, double Over = 1, dou
     /// <summary>A recorded number in this unit; a number of up to <see cref="Digits"/> digits that was typed in it comes back as it was typed.</summary>
     public double FromRecorded(double recorded) => IsRecorded ? recorded : Rounded((recorded * Over / Times) + Zero);
 
-    /// <summary>The same as a person reads it: all digits in the unit of the records, no more decimals than any scale or probe has in another.</summary>
-    public double Readable(double recorded) => IsRecorded ? recorded : Math.Round(FromRecorded(recorded), MostDecimals);
+    /// <summary>
+    /// The same as a person reads it: all digits of what was typed in this unit, and of what comes from another no more than a scale or a probe shows.
+    /// 5000 kg are 11023 lb, and nobody weighs 11023.113109244.
+    /// </summary>
+    public double Readable(double recorded)
+    {
+        var shown = FromRecorded(recorded);
+        if (IsRecorded || Math.Round(shown, MostTyped) == shown) return shown;
+        var rounded = Math.Round(shown, Decimals ?? ScaleDecimals(shown));
+        return rounded == 0 ? shown : rounded;
+    }
+
+    /// <summary>Decimals on a scale: none from 100 on, one from 10 on, two from 0.1 on, four below.</summary>
+    public static int ScaleDecimals(double shown) => Math.Abs(shown) switch { 0 or >= 100 => 0, >= 10 => 1, >= 0.1 => 2, _ => 4 };
 
     /// <summary>A range of recorded numbers in this unit, its ends rounded to the inside: what is said to be allowed is.</summary>
     public Fields.NumberRange FromRecorded(Fields.NumberRange range) => IsRecorded ? range : new(End(range.Least, Math.Ceiling), End(range.Most, Math.Floor));

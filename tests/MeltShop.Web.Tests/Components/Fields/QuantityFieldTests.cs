@@ -15,7 +15,7 @@ public sealed class QuantityFieldTests : ComponentTest
         var field = Draw(form.Quantity("price", 0, 9999));
         field.Find("input").Change(text);
 
-        Assert.Equal("read as 3.55 €/t", field.Find(".field-note").TextContent);
+        Assert.Equal("read as 3.55\u00a0€/t", field.Find(".field-note").TextContent);
         Assert.Equal(text, field.Find("input").GetAttribute("value"));
     }
 
@@ -26,7 +26,7 @@ public sealed class QuantityFieldTests : ComponentTest
         var field = Draw(form.Quantity("price", 0, 9999));
         field.Find("input").Change("3.55");
 
-        Assert.Equal("read as 3,55 €/t", field.Find(".field-note").TextContent);
+        Assert.Equal("read as 3,55\u00a0€/t", field.Find(".field-note").TextContent);
     }
 
     [Fact]
@@ -80,7 +80,7 @@ public sealed class QuantityFieldTests : ComponentTest
         var field = Draw(entry);
         field.Find("input").Change("1,250");
         var choices = field.FindAll(".field-choices button");
-        Assert.Equal(["1.25 €/t", "1250 €/t"], choices.Select(choice => choice.TextContent.Trim()));
+        Assert.Equal(["1.25\u00a0€/t", "1250\u00a0€/t"], choices.Select(choice => choice.TextContent.Trim()));
         choices[1].Click();
 
         Assert.Equal(1250, entry.Value);

@@ -72,6 +72,29 @@ public sealed class MeasureTests
         }
     }
 
+    /// <summary>What was recorded in kg stands as a scale in lb shows it, and is handed in as it was, even when the same text is told again.</summary>
+    [Theory]
+    [InlineData(5000, "11023")]
+    [InlineData(6000, "13228")]
+    [InlineData(20, "44.1")]
+    [InlineData(1, "2.20")]
+    [InlineData(0.01, "0.0220")]
+    [InlineData(0.00001, "0.000022046226218488")]
+    [InlineData(45.359237, "100")]
+    public void Standing_MassThatWasRecordedInKilograms_IsShownAsItIsWeighedAndHandedInExactly(double kg, string text)
+    {
+        var field = Field(Dimension.Mass).Showing(kg);
+
+        Assert.Equal(double.Parse(text, System.Globalization.CultureInfo.InvariantCulture), double.Parse(field.Text, System.Globalization.CultureInfo.InvariantCulture), 15);
+        field.Text = field.Text;
+        Assert.Equal(kg, field.Value);
+        field.Text = "11024";
+        Assert.Equal(11024 * 0.45359237, field.Value);
+    }
+
+    [Fact]
+    public void Standing_PriceOfATonne_IsShownInHundredthsOfAShortTon() => Assert.Equal("299.37", Field(Dimension.PerTonne).Showing(330).Text);
+
     [Fact]
     public void Typed_MoreDigitsThanComeBack_IsRefused()
     {
