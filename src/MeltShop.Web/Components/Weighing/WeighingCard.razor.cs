@@ -24,6 +24,10 @@ public sealed partial class WeighingCard
     [Parameter, EditorRequired]
     public RenderFragment Cautions { get; set; } = null!;
 
+    /// <summary>Why nothing more of it is to be weighed; null while something may be.</summary>
+    [Parameter]
+    public string? Closed { get; set; }
+
     /// <summary>Between the head and the table: the way back, news of the rest.</summary>
     [Parameter]
     public RenderFragment? ChildContent { get; set; }
@@ -32,6 +36,7 @@ public sealed partial class WeighingCard
     {
         WeighingStanding.Done => "✓ " + Text["Done"],
         WeighingStanding.Over => "▲ " + Text["Over", MassText.Show(step.OverKg)],
+        WeighingStanding.Short => "– " + Text["Short", MassText.Show(step.LeftKg)],
         _ when step.LeftKg > 0 => MassText.Number(step.LeftKg),
         _ => "–",
     };

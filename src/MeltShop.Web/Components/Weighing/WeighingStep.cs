@@ -15,6 +15,9 @@ public enum WeighingStanding
 
     /// <summary>More is in than was wanted.</summary>
     Over,
+
+    /// <summary>The charge is in: less than was wanted, and nothing of it is still to come.</summary>
+    Short,
 }
 
 /// <summary>One material to weigh, in the order of loading. Masses in kg weighed.</summary>

@@ -61,7 +61,7 @@ public sealed record WeighingRow(long? MaterialId, string Code, string Name, Mat
     /// <param name="isNext">Whether it is the next one to weigh.</param>
     public WeighingStep Step(bool isNext) => new(
         Code, Name, TargetKg, Entries == 0 ? null : ActualKg,
-        IsDone ? WeighingStanding.Done : IsOver ? WeighingStanding.Over : isNext ? WeighingStanding.Next : WeighingStanding.Later) { Lots = IsOpen ? Lots : [], PlannedKg = PlannedKg };
+        IsDone ? WeighingStanding.Done : IsOver ? WeighingStanding.Over : IsPast && TargetKg > 0 ? WeighingStanding.Short : isNext ? WeighingStanding.Next : WeighingStanding.Later) { Lots = IsOpen ? Lots : [], PlannedKg = PlannedKg };
 
     /// <summary>So is a mass that reads like the target: of a few hundred grams a scale shows no more.</summary>
     private bool IsNear => Math.Abs(LeftKg) <= TargetKg * NearPercent / 100 || MassText.Show(ActualKg) == MassText.Show(TargetKg);

@@ -13,6 +13,7 @@ public sealed class WeighingCardTests : ComponentTest
     [InlineData(WeighingStanding.Done, 1000, 1004.0, "✓ done", "1004")]
     [InlineData(WeighingStanding.Over, 1000, 1215.0, "▲ 215\u00a0kg too much", "1215")]
     [InlineData(WeighingStanding.Later, 0, null, "–", "")]
+    [InlineData(WeighingStanding.Short, 1000, 400.0, "– 600\u00a0kg less", "400")]
     public void Step_InEachState_SaysWhatIsToGoAndWhatIsIn(WeighingStanding standing, double target, double? actual, string left, string said)
     {
         var cells = Draw(new WeighingStep("pig", "Pig iron", target, actual, standing)).FindAll("tr[data-material] td");
@@ -45,6 +46,16 @@ public sealed class WeighingCardTests : ComponentTest
         Assert.Equal("from bin 7 north, lot T 1", card.Find("[data-material=c] [data-testid=from-lots]").TextContent);
         Assert.Equal("from bin 9", card.Find("[data-material=d] [data-testid=from-lots]").TextContent);
         Assert.Empty(card.FindAll("[data-material=a] [data-testid=from-lots]"));
+    }
+
+    [Fact]
+    public void Card_OfAChargeThatIsIn_SaysWhyNothingIsNext()
+    {
+        var card = Render<WeighingCard>(parameters => parameters.Add(c => c.Heading, "OTF-2026-0007").Add(c => c.What, "EN-GJS-500-7")
+            .Add(c => c.Steps, [new WeighingStep("a", "First", 10, 4, WeighingStanding.Short)]).Add(c => c.Cautions, "<p>Molten metal</p>").Add(c => c.Closed, "The heat is being tapped."));
+
+        Assert.Equal("■ The heat is being tapped.", card.Find("[data-testid=loading-closed]").TextContent);
+        Assert.Empty(Draw(new WeighingStep("a", "First", 10, 4, WeighingStanding.Next)).FindAll("[data-testid=loading-closed]"));
     }
 
     [Fact]

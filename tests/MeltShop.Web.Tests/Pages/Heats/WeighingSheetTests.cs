@@ -33,6 +33,20 @@ public sealed class WeighingSheetTests : HeatTest
         Assert.Contains("▲ 60.0\u00a0kg too much", OpenSheet().Find("tr[data-material=pig]").TextContent, StringComparison.Ordinal);
     }
 
+    /// <summary>1297 kg "to go" beside a heat that is tapped would send somebody to the scale.</summary>
+    [Fact]
+    public async Task Sheet_OfAHeatWhoseBathWasSampled_LeavesNothingToGoAndSaysWhy()
+    {
+        await WeighIn("steel", 100);
+        await GoodSample();
+        var sheet = OpenSheet();
+
+        Assert.StartsWith("■ The charge is in: the bath was sampled", sheet.Find("[data-testid=loading-closed]").TextContent, StringComparison.Ordinal);
+        Assert.Equal("Short", sheet.Find("tr[data-material=steel]").GetAttribute("data-standing"));
+        Assert.Matches(@"– \d+\u00a0kg less", sheet.Find("tr[data-material=steel]").TextContent);
+        Assert.Empty(sheet.FindAll("[data-standing=Next], [data-standing=Later], [data-testid=loading-now]"));
+    }
+
     [Fact]
     public void Sheet_OfAnyHeat_CarriesEveryCautionAndNothingToSwitchThemOff()
     {
