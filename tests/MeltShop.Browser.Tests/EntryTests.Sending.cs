@@ -163,6 +163,7 @@ public sealed partial class EntryTests
         Assert.Empty(await app.Running.ReadAsync("SELECT 1 FROM Temperatures WHERE TemperatureC = 1446"));
         await page.TapAsync("#entry-queue summary");
         await Assertions.Expect(page.Locator("#entry-queue li")).ToContainTextAsync("The program could not save this");
+        await Assertions.Expect(page.Locator("#entry-queue li")).ToContainTextAsync("1446\u00a0°C"); // not the bare number
         var observed = await page.EvaluateAsync<string>("() => JSON.parse(Object.entries(localStorage).find(([name]) => name.startsWith('meltshop-entry/'))[1]).observedAt");
         var there = TimeZoneInfo.ConvertTimeBySystemTimeZoneId(DateTimeOffset.Parse(observed, CultureInfo.InvariantCulture), "Europe/Berlin"); // the site's zone, whatever the tablet's is
         await Assertions.Expect(page.Locator("#entry-queue li")).ToContainTextAsync(there.ToString("HH:mm:ss", CultureInfo.InvariantCulture));

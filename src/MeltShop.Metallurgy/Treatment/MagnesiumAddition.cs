@@ -5,6 +5,9 @@ namespace MeltShop.Metallurgy.Treatment;
 /// <summary>The general addition formula as printed: a check beside <see cref="TreatmentBalance"/>, which is what the app works with.</summary>
 public static class MagnesiumAddition
 {
+    /// <summary>The fade that the formula is printed with, of an open ladle: % magnesium a minute.</summary>
+    public const double FadePercentPerMinute = 0.001;
+
     /// <summary>The record of this formula.</summary>
     public static Formula Formula { get; } = new()
     {
@@ -32,7 +35,7 @@ public static class MagnesiumAddition
     /// <param name="mgPercent">Magnesium wanted, %.</param>
     /// <param name="sulphurPercent">Sulphur before, %.</param>
     /// <param name="sulphurLeftPercent">Sulphur after, %.</param>
-    /// <param name="minutes">Minutes of fade, at 0.001 % a minute.</param>
+    /// <param name="minutes">Minutes of fade, at <see cref="FadePercentPerMinute"/>.</param>
     /// <param name="alloyMgPercent">Magnesium of the alloy, %.</param>
     /// <param name="recoveryPercent">Recovery at 1450 °C, % (50, not 0.5).</param>
     /// <param name="temperatureC">Treatment temperature, °C.</param>
@@ -42,6 +45,6 @@ public static class MagnesiumAddition
         double alloyMgPercent, double recoveryPercent, double temperatureC) =>
         sulphurPercent < sulphurLeftPercent
             ? double.NaN
-            : ironKg * (mgPercent + 0.76 * (sulphurPercent - sulphurLeftPercent) + 0.001 * minutes)
+            : ironKg * (mgPercent + 0.76 * (sulphurPercent - sulphurLeftPercent) + FadePercentPerMinute * minutes)
                 / (alloyMgPercent * recoveryPercent / 100) * Math.Pow(temperatureC / 1450, 2);
 }

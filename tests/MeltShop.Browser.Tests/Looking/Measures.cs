@@ -6,7 +6,7 @@ namespace MeltShop.Browser.Tests.Looking;
 internal static class Measures
 {
     /// <summary>
-    /// Targets under 48 px and gaps between them under 8 px (24 px around the primary press and around one that stands apart), text under 16 px, live values (class <c>live</c>) under 24 px, and widths beyond
+    /// Targets under 48 px and gaps between them under 8 px (24 px around the primary press and around one that stands apart), text under 16 px, live values (class <c>live</c>) under 24 px, values that change and are not marked so, and widths beyond
     /// the screen; in open shadow roots as well, where a clock draws its figures. A link inside a sentence is text, not a target; a small box
     /// counts by the label around it; quiet words beside a live value are words.
     /// </summary>
@@ -59,6 +59,9 @@ internal static class Measures
             if (live?.matches('.live') && size < 24) texts.push(`live ${size}: ${name(e)}`);
             if ((live?.matches('.live') || e.matches('.number')) && !style.fontVariantNumeric.includes('tabular-nums')) texts.push(`figures not tabular: ${name(e)}`);
           }
+          // What changes while one looks at it, by its place: without the class the size of none of it would be looked at.
+          const changing = '[data-testid=left-kg], [data-testid=weighings] td[data-heading], [data-testid=card-stop], [data-testid=tapped-kg], [data-testid=poured-in-kg], [data-testid=in-furnace], [data-testid=metal-now], [data-testid=stop-weight], [data-testid=stop-at] .stop-time, ladle-clock, .loading-left, .loading-kg, .limit-value';
+          texts.push(...shown.filter(e => e.matches(changing) && !e.matches('.live, .quiet')).map(e => `not live: ${name(e)}`));
           // A press has the address of its form: of two with the same, one would open the other's.
           const presses = shown.filter(e => e.matches('main [data-opens]')).map(e => [e.dataset.opens, e.dataset.of].filter(Boolean).join('.'));
           const twice = presses.filter((form, n) => presses.indexOf(form) !== n).map(form => `${location.pathname} has two presses for ${form}`);

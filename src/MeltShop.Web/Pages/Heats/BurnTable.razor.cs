@@ -47,12 +47,9 @@ public sealed partial class BurnTable
 
     private BurnEvaluation? Of(Element element) => Evaluations.FirstOrDefault(found => found.Element == element);
 
-    private static string Shown(BurnView burn, Element element) => burn.Readings.FirstOrDefault(reading => reading.Element == element) switch
-    {
-        null => "–",
-        { BelowDetection: true } reading => "<" + NumberText.Show(reading.Percent),
-        { } reading => NumberText.Show(reading.Percent),
-    };
+    /// <summary>With all its digits, and with those of the mean below it: 1.40 over 1.40.</summary>
+    private static string Shown(BurnView burn, Element element) => burn.Readings.FirstOrDefault(reading => reading.Element == element) is { } read
+        ? (read.BelowDetection ? "<" : "") + NumberText.ShowAtLeast(read.Percent, element.Decimals) : "–";
 
     /// <summary>The mark before a mean: over readings below detection it is at most what it says, for they count as their limit of detection.</summary>
     internal static string BelowMark(SampleView sample, Element element)

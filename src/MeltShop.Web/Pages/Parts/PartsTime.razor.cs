@@ -43,7 +43,8 @@ public sealed partial class PartsTime
     private static IEnumerable<double> Moving => Results.Zip(Results.Skip(1), (a, b) => Math.Abs(b - a));
 
     /// <summary>The moving ranges of the results, whose upper limit alone says anything.</summary>
-    private IReadOnlyList<ChartPoint> Ranges => [.. Moving.Select((range, index) => new ChartPoint(Text["Row", index + 2], range))];
+    private IReadOnlyList<ChartPoint> Ranges => [.. Moving.Select((range, index) => new ChartPoint(
+        Text["Row", index + 2], range, range > ranges.Action.Upper ? Text["Signal"].Value : null))];
 
     private IReadOnlyList<ChartPoint> Many => [.. Enumerable.Range(1, 5).SelectMany(_ => Points).Select((point, index) => point with { Label = Text["Row", index + 1], Reason = null })];
 

@@ -11,6 +11,7 @@ public sealed partial class PartsWeighing
         new("over", Text["Second"], 1766, 1981, WeighingStanding.Over),
         new("next", Text["Third"], 2175.5, 400, WeighingStanding.Next) { Lots = [new("A-0417", 1200), new("B 3", 575.5)] },
         new("later", Text["LongName"], 11750, null, WeighingStanding.Later),
+        new("short", Text["Third"], 310, 250, WeighingStanding.Short),
         new("unwanted", Text["Second"], 0, 35, WeighingStanding.Over),
     ];
 }

@@ -12,7 +12,7 @@ function row(entry) {
   const item = document.createElement("li");
   const time = new Date(entry.observedAt).toLocaleTimeString(document.documentElement.dataset.culture, { timeZone: zone() });
   const waits = entry.personId !== person() && said(words.waits, entry.name);
-  item.textContent = [`${entry.title} · ${time}`, ...Object.values(entry.fields), waits, queue.isOnlyHere(entry) && words.onlyHere].filter(Boolean).join(" · ");
+  item.textContent = [`${entry.title} · ${time}`, ...(entry.said ?? Object.values(entry.fields)), waits, queue.isOnlyHere(entry) && words.onlyHere].filter(Boolean).join(" · ");
   if (!entry.refused) return item;
   item.dataset.refused = "yes";
   item.append(` ! ${entry.refused.join(" ")} `);

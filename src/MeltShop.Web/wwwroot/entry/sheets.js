@@ -16,6 +16,10 @@ export function pathOf(input) {
 
 const fieldsOf = (form) => [...form.querySelectorAll("[data-field] input, [data-field] select, input[data-cell]")].filter((field) => !isAside(field));
 
+// As a person reads it: the words of a choice, a number with its unit.
+const wordsOf = (field) => (field instanceof HTMLSelectElement ? field.selectedOptions[0].text
+  : [field.value, field.closest(".field-line")?.querySelector(".field-unit")?.textContent].filter(Boolean).join("\u00a0"));
+
 function handIn(form) {
   if (form.dataset.waiting || form.dataset.done) return;
   const inputs = fieldsOf(form).filter((field) => field.value.trim() !== "");
@@ -25,7 +29,7 @@ function handIn(form) {
   const isHere = () => form.isConnected && form.dataset.waiting === press && isAlive();
   form.dataset.waiting = press;
   deliver(
-    { operation: form.dataset.entry, about: JSON.parse(form.dataset.about), fields, title: form.dataset.title, address: location.pathname + location.search },
+    { operation: form.dataset.entry, about: JSON.parse(form.dataset.about), fields, said: inputs.map(wordsOf), title: form.dataset.title, address: location.pathname + location.search },
     {
       accepted() {
         clearTimeout(release);

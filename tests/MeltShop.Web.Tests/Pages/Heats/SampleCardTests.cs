@@ -64,6 +64,7 @@ public sealed class SampleCardTests : HeatTest
 
         Assert.Contains("All elements: burns that count: 3. Below 4 of them, and without a repeatability", page.Find("[data-testid=suspect-rule]").TextContent, StringComparison.Ordinal);
         Assert.DoesNotContain("suspect:", page.Find("[data-testid=burn-table]").TextContent, StringComparison.Ordinal);
+        Assert.Equal(["3.64", "1.50", "0.30"], page.FindAll("[data-burn='1'] td.number").Take(3).Select(cell => cell.TextContent)); // with the decimals of the means below
     }
 
     /// <summary>f = 3.314 for three burns (ISO 5725-6:1994): 3.314 × 0.03 = 0.099 %. The range of C is 0.10, that of Si 0.09; nobody found the repeatability of P.</summary>

@@ -25,6 +25,10 @@ public sealed class PartsPageTests : ComponentTest
         Assert.Equal(Names<ViewState>(), Seen(page, "[data-testid=state]", "data-state"));
         Assert.NotEmpty(page.FindAll("[data-testid=state][data-state=ready] [role=alert]")); // that could not be read again
         Assert.All(Enum.GetNames<RibbonStanding>(), name => Assert.NotEmpty(page.FindAll(".ribbon-" + name.ToLowerInvariant())));
+        Assert.Contains(page.FindAll(".limit-value"), value => value.TextContent.StartsWith('<'));
+        Assert.All(page.FindAll("[data-testid=control-chart]").Where(chart => chart.QuerySelector("[data-testid=chart-words]")?.TextContent.Contains("diamond", StringComparison.Ordinal) == true), chart => Assert.NotEmpty(chart.QuerySelectorAll(".chart-signal")));
+        Assert.NotEmpty(page.FindAll("[data-testid=loading-closed]"));
+        Assert.NotEmpty(page.FindAll(".keypad:not([hidden]) [data-key]"));
         Assert.Equal(["drawn", "none"], Seen(page, "[data-testid=control-chart]", "data-limits"));
         Assert.Equal(["number.ambiguous", "number.missing", "number.notANumber", "number.tooLarge"], Seen(page, "[data-field] .field-error", "data-code"));
         Assert.NotEmpty(page.FindAll(".field-input[readonly]"));
