@@ -85,6 +85,9 @@ public sealed class WeighingSheetTests(Chromium chromium, RunningApp app)
         Assert.All(await Minutes(page, ".loading-kg"), minutes => Assert.InRange(minutes, 16, 60));
         // The other words of the card: twice the 5 minutes that a person of normal sight just reads (ISO 8596, visual acuity testing, 2017; from memory).
         Assert.All(await Minutes(page, ".loading-order tbody th, .loading-order tbody td"), minutes => Assert.InRange(minutes, 10, 60));
+        Assert.All(await Minutes(page, "[data-testid=loading-closed]"), minutes => Assert.InRange(minutes, 10, 60)); // the demo's heat is over
+        // The heads say what everybody knows after the first card: just to be read.
+        Assert.All(await Minutes(page, ".loading-order thead th"), minutes => Assert.InRange(minutes, 5, 60));
         foreach (var row in await page.Locator(".loading-order tbody tr").AllAsync())
             Assert.True((await row.BoundingBoxAsync())!.Height >= 72);
 

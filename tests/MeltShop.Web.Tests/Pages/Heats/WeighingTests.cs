@@ -36,7 +36,7 @@ public sealed class WeighingTests : HeatTest
         Type(page, "weigh-form", "kg", "100");
         await page.Find("[data-testid=weigh-form]").SubmitAsync();
 
-        page.WaitForAssertion(() => Assert.Contains("501\u00a0kg", page.Find("tr[data-material=steel] td.live").TextContent, StringComparison.Ordinal), Patience);
+        page.WaitForAssertion(() => Assert.Contains("501\u00a0kg", page.Find("tr[data-material=steel] td.live[data-heading=Weighed]").TextContent, StringComparison.Ordinal), Patience);
         Assert.Equal([400.7, 100], (await Heat()).Weighings.Select(weighing => weighing.Kg));
         Assert.Matches("still [0-9]+\u00a0kg", page.Find("tr[data-material=steel]").TextContent);
     }
@@ -142,7 +142,7 @@ public sealed class WeighingTests : HeatTest
         var kg = Math.Round(share * Kg(page, "steel"));
         Type(page, "weigh-form", "kg", $"{kg}");
         await WeighIn("steel", kg);
-        page.WaitForState(() => page.FindAll("tr[data-material=steel] td.live").Count > 0, Patience);
+        page.WaitForState(() => page.FindAll("tr[data-material=steel] td.live[data-heading=Weighed]").Count > 0, Patience);
         await page.Find("[data-testid=weigh-form]").TriggerEventAsync("onentryanswered", new EntryAnsweredEventArgs());
 
         Assert.Equal($"✓ {kg}\u00a0kg of Test steel weighed in", page.Find("[data-testid=weighed]").TextContent.Trim());
