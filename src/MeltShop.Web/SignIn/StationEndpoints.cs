@@ -1,4 +1,5 @@
 using Microsoft.AspNetCore.Http.HttpResults;
+using Microsoft.AspNetCore.Identity;
 using Microsoft.AspNetCore.Mvc;
 
 namespace MeltShop.Web.SignIn;
@@ -13,11 +14,13 @@ internal static class StationEndpoints
     }
 
     private static async Task<RedirectHttpResult> TakeOverAsync(
-        HttpContext http, ShopSignIn signIn, PinAttempts attempts, [FromForm] string? name, [FromForm] string? pin, [FromForm] string? returnTo)
+        HttpContext http, ShopSignIn signIn, PinAttempts attempts, ILookupNormalizer names, [FromForm] string? name, [FromForm] string? pin, [FromForm] string? returnTo)
     {
+        var whose = names.NormalizeName(name) ?? ""; // as people are looked up: another spelling of the same person is no other one
         var problem = !http.User.IsShared() ? "personal"
-            : !attempts.May(name ?? "") ? "often"
+            : !attempts.May(whose) ? "often"
             : await signIn.TakeOverAsync(http.User, name ?? "", pin ?? "") ? null : "wrong";
+        if (problem is null) attempts.GiveBack(whose);
         return TypedResults.LocalRedirect(problem is null ? SignInPaths.Local(returnTo) : SignInPaths.Station + QueryString.Create(new Dictionary<string, string?>
         {
             ["problem"] = problem,
