@@ -7,7 +7,7 @@ namespace MeltShop.Browser.Tests.Looking;
 internal static partial class Places
 {
     /// <summary>Pages in a state that only a fuller address gives.</summary>
-    private static readonly string[] Fuller = ["/charge?furnace=furnace-1&grade=EN-GJS-500-7&kg=6000", "/heats/999999", "/sign-in?problem=wrong"];
+    private static readonly string[] Fuller = ["/charge?furnace=furnace-1&grade=EN-GJS-500-7&kg=6000", "/heats/999999", "/sign-in?problem=wrong", "/station?problem=wrong"];
 
     /// <summary>Pages of the administrator, who only reads the others.</summary>
     private static readonly string[] Administered = ["/furnaces", "/people", "/shop", "/trail"];

@@ -22,6 +22,16 @@ internal static class Demo
         return page;
     }
 
+    /// <summary>Gives the person of this page a PIN, so that a shared station can name them.</summary>
+    public static async Task ChoosePinAsync(this IPage page, string pin)
+    {
+        await page.GotoAsync("/me");
+        await page.FillAsync("#password", Password);
+        await page.FillAsync("#pin", pin);
+        await page.ClickAsync("[data-testid=pin-form] button[type=submit]");
+        await page.WaitForSelectorAsync("[data-testid=done]");
+    }
+
     /// <summary>Opens a page and waits until what it shows has been read.</summary>
     public static async Task OpenAsync(this IPage page, string path)
     {
