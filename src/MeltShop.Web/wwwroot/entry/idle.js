@@ -12,10 +12,18 @@ let touchedAt = Date.now();
 let isLeaving = false;
 for (const kind of ["pointerdown", "keydown", "input"]) addEventListener(kind, () => (touchedAt = Date.now()), true);
 
-// A ladle stands on the floor until its castings are decided on, maybe tomorrow: a clock that is long over stops nobody.
-const runs = ({ dataset }) => Number(dataset.stop || dataset.end) > clock.serverNow() - longOver;
+// A ladle stands on the floor until its castings are decided on, maybe tomorrow: a clock that is long over stops nobody. One that a page showed
+// when it was left runs on; a page of a ladle that shows no clock says when that began (data-clock).
+const shown = new Map();
+
+function isClockRunning() {
+  const ends = [...document.querySelectorAll("ladle-clock, [data-clock]")].map(({ dataset }) => Number(dataset.stop || dataset.end || 0));
+  shown.set(location.pathname, Math.max(0, ...ends));
+  return Math.max(...shown.values()) > clock.serverNow() - longOver;
+}
+
 const isOwn = ({ personId }) => personId === person();
-const isBusy = () => [...document.querySelectorAll("ladle-clock")].some(runs) || queue.waiting().some(isOwn) || !isAlive();
+const isBusy = () => isClockRunning() || queue.waiting().some(isOwn) || !isAlive();
 
 setInterval(async () => {
   const form = document.getElementById("step-down");
