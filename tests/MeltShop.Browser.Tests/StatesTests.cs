@@ -23,6 +23,17 @@ public sealed class StatesTests(Chromium chromium)
     private static readonly string[] Listless =
         ["/grades/1", "/grades/new", "/orders/1", "/yard/new", "/joint-pour", "/topping-up", "/import/map", "/heats/1/correction", "/heats/1/weighing", "/heats/999999", "/shop"];
 
+    /// <summary>Where there is nothing to show, a notice says so in a sentence and has a press that leads on; any other page has something to press or to fill in.</summary>
+    private const string SaysWhatToDo = """
+        () => {
+          const has = (part, what) => [...part.querySelectorAll(what)].some(one => one.checkVisibility());
+          const nothing = document.querySelector('main [data-state=empty], main [data-state=missing]');
+          if (!nothing) return has(document.querySelector('main'), 'a[href], button:enabled, input:enabled, select:enabled');
+          return [...nothing.querySelectorAll('.notice')].some(notice => notice.querySelector('.notice-heading').textContent.trim() !== ''
+            && notice.querySelector('p').textContent.trim().split(/\s+/).length >= 4 && has(notice, 'a[href], button:enabled'));
+        }
+        """;
+
     private static IEnumerable<string> Reading => Places.All.Where(path => !Documents.Any(document => path.StartsWith(document, StringComparison.Ordinal)));
 
     [Fact]
@@ -126,6 +137,7 @@ public sealed class StatesTests(Chromium chromium)
     {
         var faults = new List<string>(await page.FaultsAsync());
         if (await page.Locator("h1").CountAsync() != 1) faults.Add($"{path} has not one heading");
+        if (state == "empty" && !await page.EvaluateAsync<bool>(SaysWhatToDo)) faults.Add($"{path} does not say what to do");
         if (state == "long" && await page.Locator(".as-of").CountAsync() == 0) faults.Add($"{path} does not say how old it is");
         await page.KeepAsync($"{Places.Name(path)}-tablet-{state}");
         return faults;

@@ -57,9 +57,30 @@ public abstract class WaitingRowTests(Database database)
     }
 
     [Fact]
+    public async Task Waiting_LadleOverItsTime_WaitsForItsRestWhileThereMustBeIronInIt()
+    {
+        var foundry = await Foundry.Found(database);
+        var heat = await foundry.Heat(HeatState.Tapping);
+        TreatedLadle ladle = null!;
+        await foundry.Write("PreparePocket", (db, _) =>
+            db.TreatedLadles.Add(ladle = new() { HeatId = heat.Id, LadleId = foundry.Ladle.Id, Ordinal = 1, State = TreatedLadleState.Pouring }));
+        await foundry.Write("RecordTap", (db, stamp) => db.Taps.Add(stamp.Tap(ladle.Id, heat.Id, 1000)));
+        var over = heat.StartedAt.AddMinutes(40);
+
+        Assert.DoesNotContain(WaitingFor.Rest, (await Of(heat)).Select(row => row.For));
+        Assert.Equal((ladle.Id, over), (await Of(heat, _ => over)).Where(row => row.For == WaitingFor.Rest).Select(row => (row.TreatedLadleId!.Value, row.Since)).Single());
+
+        await foundry.Write("RecordRest", (db, stamp) => db.LadleRests.Add(new()
+        {
+            EntryKey = stamp.EntryKey, PersonId = stamp.PersonId, ObservedAt = stamp.ObservedAt, EnteredAt = stamp.EnteredAt, TreatedLadleId = ladle.Id, Kg = 960,
+        })); // 40 kg by the scales, which are no better than 50
+        Assert.DoesNotContain(WaitingFor.Rest, (await Of(heat, _ => over)).Select(row => row.For));
+    }
+
+    [Fact]
     public async Task Waiting_ClosedHeat_WaitsForNothing() => Assert.Empty(await Of(await (await Foundry.Found(database)).Heat(HeatState.Closed)));
 
-    private async Task<IEnumerable<WaitingRow>> Of(Heat heat) => WaitingRow.Of(await new FloorPage(database.Contexts).Load(Ct)).Where(row => row.HeatId == heat.Id);
+    private async Task<IEnumerable<WaitingRow>> Of(Heat heat, Func<FloorLadle, DateTimeOffset?>? overSince = null) => WaitingRow.Of(await new FloorPage(database.Contexts).Load(Ct), overSince ?? (_ => null)).Where(row => row.HeatId == heat.Id);
 }
 
 public sealed class WaitingRowTestsOnSqlite(SqliteDatabase database) : WaitingRowTests(database), IClassFixture<SqliteDatabase>;

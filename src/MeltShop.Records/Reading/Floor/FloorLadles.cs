@@ -37,6 +37,7 @@ internal static class FloorLadles
             .GroupBy(m => m.TreatedLadleId).Select(g => new { g.Key, Count = g.Count() }).ToDictionaryAsync(g => g.Key, g => g.Count, ct);
         var came = await db.InForce<LadleRest>().Where(r => r.IntoLadleId != null && ids.Contains(r.IntoLadleId.Value) && !r.IsWithdrawn)
             .GroupBy(r => r.IntoLadleId!.Value).Select(g => new { g.Key, Kg = g.Sum(r => r.Kg) }).ToDictionaryAsync(g => g.Key, g => g.Kg, ct);
+        var contents = await Reading.Ladles.LadleContents.Load(db, [.. rows.Where(r => Running.Contains(r.State)).Select(r => r.Id)], ct);
         var steps = await db.LadleSteps.Where(s => ids.Contains(s.TreatedLadleId)).Select(s => new Instant { Subject = s.TreatedLadleId, At = s.ObservedAt }).Latest(ct);
         var sampled = await db.InForce<Sample>().Where(s => s.TreatedLadleId != null && ids.Contains(s.TreatedLadleId.Value) && s.Kind == SampleKind.LastMetal)
             .Select(s => new Instant { Subject = s.TreatedLadleId!.Value, At = s.ObservedAt }).Latest(ct);
@@ -50,6 +51,7 @@ internal static class FloorLadles
                 Since = steps.At(r.Id) ?? r.HeatStartedAt,
                 LastMetalAt = sampled.At(r.Id),
                 Times = times[r.Id],
+                Content = contents.GetValueOrDefault(r.Id),
                 LateMoulds = late.GetValueOrDefault(r.Id),
             };
         });

@@ -50,6 +50,9 @@ public sealed record FloorLadle(
     /// <summary>What its clocks count from; null where it is held.</summary>
     public Ladles.LadleTimes? Times { get; init; }
 
+    /// <summary>Its iron by the scales; null where it is not running.</summary>
+    public Ladles.LadleContent? Content { get; init; }
+
     /// <summary>Moulds that were poured after their limit.</summary>
     public int LateMoulds { get; init; }
 }

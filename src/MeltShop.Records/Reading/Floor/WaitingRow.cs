@@ -21,6 +21,9 @@ public enum WaitingFor
     /// <summary>A tapped ladle whose end of reaction nobody has said.</summary>
     ReactionEnd,
 
+    /// <summary>A ladle whose time to pour is over while there must still be iron in it.</summary>
+    Rest,
+
     /// <summary>A poured ladle without a sample of its last metal.</summary>
     LastMetal,
 
@@ -38,12 +41,15 @@ public sealed record WaitingRow(
     WaitingFor For, long HeatId, long? TreatedLadleId, string HeatNumber, string GradeCode, int? LadleOrdinal, DateTimeOffset Since)
 {
     /// <summary>All that waits on the floor, whoever it waits for; what has waited longest first.</summary>
-    public static IReadOnlyList<WaitingRow> Of(FloorView floor)
+    /// <param name="overSince">When a ladle's time to pour was over; null where it is not.</param>
+    public static IReadOnlyList<WaitingRow> Of(FloorView floor, Func<FloorLadle, DateTimeOffset?> overSince)
     {
         ArgumentNullException.ThrowIfNull(floor);
+        var rests = floor.OpenLadles.Where(ladle => ladle.Content is { AtLeastKg: > 0 })
+            .Select(ladle => overSince(ladle) is { } since ? Row(ladle, WaitingFor.Rest, since) : null);
         var heats = floor.Furnaces.Select(f => f.Heat).OfType<FloorHeat>().Select(Of);
         var ladles = floor.OpenLadles.Concat(floor.HeldLadles).Select(Of);
-        return [.. heats.Concat(ladles).OfType<WaitingRow>().OrderBy(row => row.Since)];
+        return [.. heats.Concat(ladles).Concat(rests).OfType<WaitingRow>().OrderBy(row => row.Since)];
     }
 
     /// <summary>A bath waits for its addition once a correction was accepted, and for a sample once something went in.</summary>
@@ -60,18 +66,16 @@ public sealed record WaitingRow(
         WaitingRow Row(WaitingFor what, DateTimeOffset since) => new(what, heat.Id, null, heat.Number, heat.GradeCode, null, since);
     }
 
-    private static WaitingRow? Of(FloorLadle ladle)
+    private static WaitingRow? Of(FloorLadle ladle) => ladle switch
     {
-        return ladle switch
-        {
-            { State: TreatedLadleState.Prepared } => Row(WaitingFor.Tap, ladle.Since),
-            { State: TreatedLadleState.Tapped } => Row(WaitingFor.ReactionEnd, ladle.Since),
-            { State: TreatedLadleState.Pouring, LastMetalAt: { } sampled } => Row(WaitingFor.Decision, sampled),
-            { State: TreatedLadleState.Pouring } => Row(WaitingFor.LastMetal, ladle.Since),
-            { State: TreatedLadleState.Held } => Row(WaitingFor.Decision, ladle.Since),
-            _ => null,
-        };
+        { State: TreatedLadleState.Prepared } => Row(ladle, WaitingFor.Tap, ladle.Since),
+        { State: TreatedLadleState.Tapped } => Row(ladle, WaitingFor.ReactionEnd, ladle.Since),
+        { State: TreatedLadleState.Pouring, LastMetalAt: { } sampled } => Row(ladle, WaitingFor.Decision, sampled),
+        { State: TreatedLadleState.Pouring } => Row(ladle, WaitingFor.LastMetal, ladle.Since),
+        { State: TreatedLadleState.Held } => Row(ladle, WaitingFor.Decision, ladle.Since),
+        _ => null,
+    };
 
-        WaitingRow Row(WaitingFor what, DateTimeOffset since) => new(what, ladle.HeatId, ladle.Id, ladle.HeatNumber, ladle.GradeCode, ladle.Ordinal, since);
-    }
+    private static WaitingRow Row(FloorLadle ladle, WaitingFor what, DateTimeOffset since) =>
+        new(what, ladle.HeatId, ladle.Id, ladle.HeatNumber, ladle.GradeCode, ladle.Ordinal, since);
 }

@@ -1,3 +1,4 @@
+using MeltShop.Operations.Ladles;
 using MeltShop.Records.Ladles;
 using MeltShop.Records.Reading.Floor;
 using MeltShop.Records.Reading.Grades;
@@ -22,6 +23,9 @@ public sealed partial class ShopFloor
 
     /// <summary>A clock runs: the ladles stand first, where they are seen without a scroll.</summary>
     private bool IsPouring => View!.Floor.OpenLadles.Any(l => l.State is not TreatedLadleState.Prepared);
+
+    /// <summary>By whichever of its limits was reached first.</summary>
+    private DateTimeOffset? OverSince(FloorLadle ladle) => ladle.Times is { } times ? PouringLimits.ReachedBefore(times, Now)?.StopAt : null;
 
     protected override async Task<FloorContent?> Read(CancellationToken ct)
     {

@@ -13,6 +13,7 @@ public sealed partial class WaitingList
         [WaitingFor.Correction] = [Role.Melter],
         [WaitingFor.Tap] = [Role.Melter],
         [WaitingFor.ReactionEnd] = [Role.Melter],
+        [WaitingFor.Rest] = [Role.Melter, Role.Metallurgist, Role.Supervisor],
         [WaitingFor.BathSample] = [Role.Metallurgist],
         [WaitingFor.LastMetal] = [Role.Metallurgist],
         [WaitingFor.Decision] = [Role.Metallurgist, Role.Inspector, Role.Supervisor],

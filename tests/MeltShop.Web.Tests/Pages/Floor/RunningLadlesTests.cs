@@ -1,4 +1,5 @@
 using Bunit;
+using MeltShop.Operations.Ladles;
 using MeltShop.Records.People;
 using MeltShop.Web.Pages.Floor;
 using MeltShop.Web.Tests.Pages.Ladles;
@@ -18,6 +19,31 @@ public sealed class RunningLadlesTests : LadleTest
         await Tap(id, 790);
 
         Assert.False(await FurnacesFirst());
+    }
+
+    [Theory]
+    [InlineData(Role.Melter, true)]
+    [InlineData(Role.Inspector, false)]
+    public async Task Ladle_OverItsTime_WaitsForThoseWhoEmptyItUntilItIsEmpty(string role, bool waits)
+    {
+        SignIn(role);
+        var id = await Prepared();
+        await Tap(id, 790);
+        await EndReaction(id);
+        Assert.Equal(0, Rests());
+
+        Clock.At = Now.AddHours(1);
+        Assert.Equal(waits ? 1 : 0, Rests());
+
+        Assert.True((await The<RecordRest>().Run(Founder, new(Guid.NewGuid(), Now, id, RestWay.Pigged, null, 780, null), Cancellation)).Succeeded); // 10 kg by the scales: as good as empty
+        Assert.Equal(0, Rests());
+
+        int Rests()
+        {
+            var page = Render<ShopFloor>();
+            page.WaitForElement("[data-testid=open-ladle]", Patience);
+            return page.FindAll($"[data-waiting=Rest][href='/ladles/{id}']").Count;
+        }
     }
 
     private Task<bool> FurnacesFirst()
