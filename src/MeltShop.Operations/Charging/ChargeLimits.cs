@@ -1,4 +1,6 @@
 using MeltShop.Charging.Problems;
+using MeltShop.Metallurgy.Elements;
+using MeltShop.Metallurgy.Quantities;
 using MeltShop.Metallurgy.Route;
 using MeltShop.Operations.Checking;
 using MeltShop.Operations.Grades;
@@ -32,10 +34,11 @@ internal static class ChargeLimits
             var choice = row.IsCurved || row.IsAdded ? null : choices.FirstOrDefault(c => c.Quantity == row.Name);
             var (least, most) = (choice?.Least ?? row.Bounds.Least, choice?.Most ?? row.Bounds.Most);
             if (row.IsCurved || row.IsAdded ? least is null && most is null : !Check(row.Name, least, most, fields)) continue;
-            limits.Add(new QuantityLimit(row.Quantity, least, most, row.Margin)
+            var limit = new QuantityLimit(row.Quantity, least, most, row.Margin)
             {
                 Nearness = IsPriced(row) ? Near(row.Bounds.Aim, least, most, nearnessPrice) : null, HeldMargin = row.IsCurved ? row.WindowMargin : 0,
-            });
+            };
+            limits.AddRange(OnItsOwn(limit, choice));
         }
 
         foreach (var choice in choices.Where(c => rows.All(row => row.Name != c.Quantity)))
@@ -48,6 +51,19 @@ internal static class ChargeLimits
         }
 
         return limits;
+    }
+
+    /// <summary>What a person says of an element of the furnace iron is said of its percent, whatever alloy the sulphur takes; the other bound follows that.</summary>
+    private static IEnumerable<QuantityLimit> OnItsOwn(QuantityLimit limit, LimitChoice? choice)
+    {
+        if (limit.Quantity.Terms.Count == 1 || choice is null or { Least: null, Most: null } || !Element.TryParse(limit.Quantity.Name, out var element)) return [limit];
+        var own = limit with { Quantity = LinearQuantity.Of(element) };
+        return (choice.Least, choice.Most) switch
+        {
+            (null, _) => limit.Min is null ? [own] : [limit with { Max = null }, own with { Min = null, Nearness = null }],
+            (_, null) => limit.Max is null ? [own] : [limit with { Min = null }, own with { Max = null, Nearness = null }],
+            _ => [own],
+        };
     }
 
     /// <returns>False where it binds nothing: an aim alone.</returns>

@@ -6,8 +6,8 @@ using MeltShop.Records.Reading.Grades;
 namespace MeltShop.Operations.Charging;
 
 /// <summary>What a target asks of one quantity of the furnace iron.</summary>
-/// <param name="Quantity">What is limited, linear in the percents of the furnace iron.</param>
-/// <param name="Bounds">Where it must lie, in the furnace iron.</param>
+/// <param name="Quantity">What is limited, linear in the percents of the furnace iron; what a treatment takes of alloy for its sulphur is part of it.</param>
+/// <param name="Bounds">Where it must lie, in the furnace iron; that of an element at the most sulphur.</param>
 /// <param name="Margin">How far inside a plan has to end.</param>
 /// <param name="Window">What the grade says; its stage tells of which iron. Null where the route alone asks it.</param>
 public sealed record TargetRow(LinearQuantity Quantity, Bounds Bounds, double Margin, WindowView? Window)

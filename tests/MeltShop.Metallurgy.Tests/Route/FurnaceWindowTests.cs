@@ -106,6 +106,44 @@ public class FurnaceWindowTests
         });
 
     [Fact]
+    public void For_LessSulphurThanTheMost_AsksForTheSiliconThatLessAlloyDoesNotBring()
+    {
+        // By hand, 6 % Mg at 48 %, 45 % Si at 95 %, 0.052 % Mg at minute 0, 0.006 % S left: a = (0.00052 − 0.7581·0.00006)/0.99942 = 0.00047478, of the alloy 0.9175
+        // beside magnesium, so that a kilogram of sulphur takes (0.7581 − 0.0005)/(0.0288 − 0.00047478·0.9175) = 26.71 kg of alloy. It brings 26.71·0.4275 = 11.42 kg
+        // of silicon, and (26.71·0.9175 − 1)/0.99942 = 23.52 kg of iron in all, of which 2.5 % have to be silicon: 11.42 − 0.59 = 10.83.
+        TreatmentRecipe recipe = new()
+        {
+            Alloy = new() { Analysis = Analysis.Of((Element.Mg, 6), (Element.Si, 45)), RecoveryPercent = new Dictionary<Element, double> { [Element.Si] = 95 } },
+            MgRecoveryPercent = 48, Fade = new Fade.Linear(0.0012), SulphurLeftPercent = 0.006,
+        };
+        var silicon = FurnaceWindow.For(new(new(recipe, 1450, 0.04, 10, 0.014), []), [new(LinearQuantity.Of(Element.Si), new(2.4, 2.5, 2.6))]).Rows[0].Quantity;
+
+        Assert.Equal(10.83, silicon.Terms[Element.S], 2);
+        Assert.Equal(1.6, silicon.Value(Analysis.Of((Element.Si, 1.6), (Element.S, 0.014))), 9);
+        Assert.Equal(1.6 - 0.065, silicon.Value(Analysis.Of((Element.Si, 1.6), (Element.S, 0.008))), 4);
+    }
+
+    [Fact]
+    public void For_AnyRouteWithLessSulphurThanTheMost_BackThenForwardIsTheSameIron() => Law.Holds(
+        Gen.Select(TreatmentCases.Any, Gen.Double[0, 2], Gen.Double[0, 1], Gen.Double[3, 4], Gen.Double[1, 3], Gen.Double[0.15, 1]),
+        one =>
+        {
+            var (ladle, cover, rate, carbon, silicon, share) = one;
+            var (least, most) = (1.1 * ladle.Recipe.SulphurLeftPercent, 1.1 * ladle.Recipe.SulphurLeftPercent + 0.02);
+            var sulphur = least + share * (most - least);
+            PouringRoute Planned(double with) => new(
+                new(ladle.Recipe, ladle.TemperatureC, ladle.TargetMgPercent, ladle.AtMinutes, with, new(Steel, cover)), [new(Ferrosilicon, rate)]);
+            var furnace = Analysis.Of((Element.C, carbon), (Element.Si, silicon), (Element.Mn, 0.3), (Element.S, sulphur));
+            if (Planned(sulphur).Poured(Metal.Of(1000, furnace)) is not { } poured || Planned(most).Poured(Metal.Of(1, furnace)) is null) return;
+
+            QuantityBounds[] rows = [.. new[] { LinearQuantity.Of(Element.C), LinearQuantity.Of(Element.Si), CarbonEquivalent.Default.Quantity, PearliteFactor.Quantity }
+                .Select(q => new QuantityBounds(q, new(Aim: q.Value(poured.Analysis))))];
+
+            var window = FurnaceWindow.For(Planned(most), rows);
+            Assert.All(window.Rows.Where(r => r.Bounds.Aim is not null), r => Law.Near(r.Bounds.Aim!.Value, r.Quantity.Value(furnace)));
+        });
+
+    [Fact]
     public void For_GreyIron_TreatsSulphurLikeAnyElement()
     {
         var window = FurnaceWindow.For(new(null, [new(Ferrosilicon, 0.2)]), [new(LinearQuantity.Of(Element.S), new(0.06, 0.08, 0.10))]);

@@ -4,7 +4,9 @@ using MeltShop.Charging.Problems;
 using MeltShop.Metallurgy.Elements;
 using MeltShop.Operations.Charging;
 using MeltShop.Operations.Tests.Shops;
+using MeltShop.Records.Grades;
 using MeltShop.Records.Reading.Charge;
+using MeltShop.Records.Reading.Grades;
 using MeltShop.Records.Reading.Yard;
 using MeltShop.Records.Yard;
 
@@ -132,6 +134,28 @@ public sealed class ChargeWishesTests(OneShop one) : IClassFixture<OneShop>, IAs
         // Alloy and inoculant bring about 0.3 % and more than half a percent of silicon.
         Assert.InRange(rows[1].Bounds.Least!.Value, 1.0, 1.5);
         Assert.True(Value(Plan(poured), "S") <= 0.015 + 1e-6);
+    }
+
+    /// <summary>The pocket is dosed on the sulphur of the coin: so much less alloy brings so much less silicon, and the plan puts it into the furnace.</summary>
+    [Fact]
+    public void Poured_DuctileIron_IsInsideWithTheAlloyOfItsOwnSulphur()
+    {
+        var grade = data.Grades.Single(g => g.Id == shop.DuctileId);
+        var narrow = data with { Grades = [grade with { Windows = [.. grade.Windows.Where(w => w is not { Stage: WindowStage.Poured, Quantity: "Si" }), new WindowView(WindowStage.Poured, "Si", 2.4, null, null, 0)] }] };
+        var poured = choice with { Target = ChargeTarget.Poured, LadleId = shop.LadleId, Limits = [new("S", Most: 0.03)] };
+        var plan = ChargeOptimiser.Plan(ChargeQuestion.Build(narrow, poured).Problem!, Soon);
+
+        var sulphur = plan.Analysis.OrZero(Element.S);
+        Assert.InRange(sulphur, 0.008, 0.025);
+        // Turned back for just that sulphur, the window says the same: nothing rests on the alloy of a sulphur that is not there.
+        var exact = ChargeQuestion.Rows(narrow, poured with { Limits = [new("S", Most: sulphur)] }).Single(row => row.Name == "Si");
+        Assert.Equal(exact.Bounds.Least!.Value, plan.Analysis.OrZero(Element.Si), 3);
+        var told = plan.Told().Single(limit => limit.Quantity == "Si");
+        Assert.Equal(plan.Analysis.OrZero(Element.Si), told.Value, 9);
+        Assert.Equal(exact.Bounds.Least.Value, told.Min!.Value, 3);
+        // A bound that a person set is of the percent itself.
+        var own = ChargeQuestion.Build(narrow, poured with { Limits = [new("S", Most: 0.03), new("Si", Least: 1.9)] }).Problem!;
+        Assert.Equal(1.9, ChargeOptimiser.Plan(own, Soon).Analysis.OrZero(Element.Si), 6);
     }
 
     [Fact]

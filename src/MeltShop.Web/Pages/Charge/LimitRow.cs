@@ -10,7 +10,10 @@ public sealed record LimitRow(LimitOutcome Outcome, TargetRow? Row)
 {
     public string Quantity => Outcome.Quantity;
 
-    public double? Aim => (Row is { IsCurved: true } curved ? curved.Window?.Aim : Row?.Bounds.Aim) is { } aim && !(aim < Outcome.Min) && !(aim > Outcome.Max) ? aim : null;
+    public double? Aim => (Row is { IsCurved: true } curved ? curved.Window?.Aim : Row?.Bounds.Aim + Moved) is { } aim && !(aim < Outcome.Min) && !(aim > Outcome.Max) ? aim : null;
+
+    /// <summary>How far the window at the plan's own sulphur lies from that at the most, which the row is of.</summary>
+    private double Moved { get; init; }
 
     public double Margin => Row?.WindowMargin ?? 0;
 
@@ -22,6 +25,9 @@ public sealed record LimitRow(LimitOutcome Outcome, TargetRow? Row)
     public static IReadOnlyList<LimitRow> Of(PlannedCharge planned, IReadOnlyList<TargetRow> rows)
     {
         ArgumentNullException.ThrowIfNull(planned);
-        return [.. planned.Plan.Told(planned.Problem.Limits).Select(outcome => new LimitRow(outcome, rows.FirstOrDefault(row => row.Name == outcome.Quantity)))];
+        return [.. planned.Plan.Told(planned.Problem.Limits).Select(outcome => new LimitRow(outcome, rows.FirstOrDefault(row => row.Name == outcome.Quantity))
+        {
+            Moved = outcome.Value - planned.Plan.Limits.First(row => row.Quantity == outcome.Quantity).Value,
+        })];
     }
 }
