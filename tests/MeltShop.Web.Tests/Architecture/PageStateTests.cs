@@ -24,11 +24,11 @@ public sealed class PageStateTests
         "FileTable.open", // by the address
         "CorrectionPlanning.asked", "LadlePreparation.asked", // which question was the last
         "TrendList.LimitWords", "ForMetallurgist.IsRuler", // what was read
-        "WeighInCard.wasCharging", "WeighInCard.offered", // what the page has offered itself
+        "WeighInCard.wasCharging", "WeighInCard.offered", "WeighInCard.before", // what the page has offered itself
         "RestCard.entered", "LadleTemperatureCard.entered", "InoculationCard.entered", // how many rows there were
         "ImportList.choice", "ImportList.name", // of the file, which is chosen again
         "MapMaking.shown", "EndCard.seen", "PriceForm.opened", // what of the records stands in the form
-        "HandMasses.isAllShown", "PlanMaterials.isAllShown", "RefusedTable.Shown", // how much of a list: one press, in view, and nothing typed is hidden by it
+        "HandMasses.isAllShown", "PlanMaterials.isAllShown", "RefusedTable.Shown", "ColumnTable.part", // how much of a list: one press, in view, and nothing typed is hidden by it
     ];
 
     private static readonly ILookup<string, string> Markup = Checkout.FilesEndingIn(".razor").ToLookup(path => Path.GetFileNameWithoutExtension(path), Checkout.Read);
