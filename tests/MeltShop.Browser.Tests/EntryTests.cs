@@ -306,6 +306,17 @@ public sealed partial class EntryTests(Chromium chromium, EntryTests.App app) : 
             """); // from the first moment on: a busy machine may take longer than the idle time to get here
         var page = await context.SignInAsync("tilda", isShared: true);
         await page.WaitForSelectorAsync("ladle-clock", new() { State = WaitForSelectorState.Attached });
+
+        // Who asks for another person, and is it still, finds what was typed.
+        const string mass = "[data-testid=stock-form] [data-field=kg] input";
+        await page.OpenAsync("/yard/1?open=stock-form");
+        await page.EnterAsync(mass, "120");
+        await page.TapAsync("[data-testid=change-person]");
+        await page.TapAsync("main.plain a[href='/yard/1']");
+        await page.TapAsync("[data-opens=stock-form]");
+        await Assertions.Expect(page.Locator(mass)).ToHaveValueAsync("120");
+        await page.OpenAsync("/");
+
         var other = await context.NewPageAsync(); // its own clock goes on: by itself it never names nobody
         await other.OpenAsync("/yard");
         await page.BringToFrontAsync();

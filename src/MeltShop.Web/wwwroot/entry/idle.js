@@ -25,6 +25,15 @@ function isClockRunning() {
 const isOwn = ({ personId }) => personId === person();
 const isBusy = () => isClockRunning() || queue.waiting().some(isOwn) || !isAlive();
 
+// Who hands over by a press leaves what is typed there for their return as well.
+addEventListener("click", async (event) => {
+  const link = event.target.closest?.(".rail a[href^='/station']");
+  if (!link) return;
+  event.preventDefault();
+  await keep();
+  location.assign(link.href);
+}, true);
+
 setInterval(async () => {
   const form = document.getElementById("step-down");
   const isIdle = () => !isBusy() && Date.now() - touchedAt >= Number(form.dataset.minutes) * 60_000;
