@@ -32,6 +32,20 @@ public sealed class AddressTests : ChargeTest
         Assert.Empty(page.FindAll("[data-field=\"byHand.nobody\"]"));
     }
 
+    [Theory]
+    [InlineData("3.9@limits.C.least", "limits.C.least", "3.6")]
+    [InlineData("900000@materials.pig.minKg", "materials.pig.minKg", "")]
+    public void Wish_ThatIsRefused_StandsAtItsFieldAndCanBePutRight(string wish, string path, string right)
+    {
+        var page = Open(Chosen + "&wish=" + wish);
+        page.WaitForState(() => page.FindAll($"[data-testid=marked] [data-field=\"{path}\"] .field-error").Count > 0, Patience);
+
+        Assert.Equal(wish.Split('@')[0], Value(page, path));
+        page.Find($"[data-field=\"{path}\"] input").Change(right);
+        WaitForPlan(page);
+        Assert.Empty(page.FindAll("[data-testid=marked]"));
+    }
+
     [Fact]
     public void Wishes_Chosen_GoIntoTheAddressAsTheRecordsHaveThem()
     {
