@@ -23,7 +23,8 @@ public sealed partial class MarkedChoices
     [Parameter]
     public EventCallback Changed { get; set; }
 
-    private IEnumerable<MaterialView> Materials => View.Materials.Where(material => Draft.Form.Findings.Any(finding => IsOf(finding, "materials", material.Code)));
+    private IEnumerable<(MaterialView Material, MaterialDraft Draft)> Materials => View.Materials
+        .Where(material => Draft.Form.Findings.Any(finding => IsOf(finding, "materials", material.Code))).Select(material => (material, Draft.Material(material.Code)));
 
     private IEnumerable<string> Quantities => Draft.Form.Findings.Select(finding => finding.Path.Split('.')).Where(path => path is ["limits", _, _])
         .Select(path => path[1]).Where(name => WindowQuantity.Find(name) is not null).Distinct();
