@@ -54,7 +54,7 @@ internal static class ConflictFinder
     /// <summary>Whether no plan keeps these bounds, cost apart. What could not be decided in time does not count as impossible.</summary>
     private static bool IsImpossible(MeltFormulation formulation, IEnumerable<LimitBound> bounds, Budget budget, ref bool isCertain)
     {
-        var solution = Undecided.OrWithout(() => ProgramSolver.Solve(formulation.Program(bounds).Free(), budget));
+        var solution = Undecided.OrWithout(() => Possibility.Of(formulation.Program(bounds), budget));
         isCertain &= solution.Status is PlanStatus.Infeasible || solution.Values.Length > 0;
         return solution.Status == PlanStatus.Infeasible;
     }

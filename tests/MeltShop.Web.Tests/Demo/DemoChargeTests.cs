@@ -54,6 +54,21 @@ public class DemoChargeTests
         Assert.Contains(plan.Conflicts, c => c is { Quantity: "Cu" or "Sn" or "Cr", Bound: "max" } && c.Nearest > c.Limit);
     }
 
+    /// <summary>So sure of every limit nobody can be with scrap that scatters: the planes about its cones creep, and still the answer is a set of which none can be spared.</summary>
+    [Fact]
+    public void Plan_GradeSureInAllButTwoOfTenThousand_NamesLimitsOfWhichNoneCanBeSpared()
+    {
+        var problem = DemoCharge.Of(Catalogue, Catalogue.Grade("EN-GJS-400-15")) with { ConfidencePercent = 99.98 };
+
+        var plan = Plan(problem);
+
+        Assert.Equal(PlanStatus.Infeasible, plan.Status);
+        Assert.False(plan.MayConflictsBeFewer);
+        Assert.InRange(plan.Conflicts.Count, 2, 8);
+        Assert.All(plan.Conflicts, c => Assert.NotNull(c.Nearest));
+        Assert.All(plan.Conflicts, spared => Assert.Equal(PlanStatus.Optimal, Plan(problem with { Limits = [.. plan.Conflicts.Where(c => c != spared).Select(c => Bound(problem, c))] }).Status));
+    }
+
     [Fact]
     public void Plan_PriceOfTheMainSteelDoubled_TakesLessOfItAndCostsMore()
     {
@@ -71,4 +86,10 @@ public class DemoChargeTests
     }
 
     private static ChargePlan Plan(ChargeProblem problem) => ChargeOptimiser.Plan(problem, TestContext.Current.CancellationToken);
+
+    private static QuantityLimit Bound(ChargeProblem problem, Conflict conflict)
+    {
+        var limit = problem.Limits.Single(l => l.Quantity.Name == conflict.Quantity);
+        return conflict.Bound == "min" ? limit with { Max = null } : limit with { Min = null };
+    }
 }
