@@ -18,6 +18,15 @@ internal static class ChoicesRun
                 faults.AddRange(found);
             }
 
+            // Under confidence GLPK needs a program for each round of planes.
+            if (seed <= 60)
+            {
+                var withPieces = seed % 2 == 0;
+                var confident = await ChoiceComparison.Of(seed, withFewest: seed <= 6, CancellationToken.None, withPieces, confidence: 80);
+                possible += confident is null ? 0 : 1;
+                faults.AddRange((confident ?? []).Select(fault => $"under confidence, {fault}"));
+            }
+
             var lack = await PurchaseComparison.Of(seed, CancellationToken.None);
             bought += lack.Materials;
             faults.AddRange(lack.Faults);

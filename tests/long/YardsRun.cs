@@ -10,21 +10,23 @@ internal static class YardsRun
     {
         var continuous = await Compare(1, 300, pieces: false);
         var pieces = await Compare(1, 40, pieces: true);
-        return continuous && pieces;
+        var confident = await Compare(1, 60, pieces: false, confidence: 90);
+        var confidentPieces = await Compare(1, 60, pieces: true, confidence: 90);
+        return continuous && pieces && confident && confidentPieces;
     }
 
-    private static async Task<bool> Compare(int firstSeed, int count, bool pieces)
+    private static async Task<bool> Compare(int firstSeed, int count, bool pieces, double confidence = 50)
     {
         var (agree, infeasible) = (0, 0);
         for (var seed = firstSeed; seed < firstSeed + count; seed++)
         {
-            var yard = await YardComparison.Of(seed, pieces, CancellationToken.None);
+            var yard = await YardComparison.Of(seed, pieces, CancellationToken.None, confidence);
             infeasible += yard.Plan.Status == PlanStatus.Infeasible ? 1 : 0;
             agree += yard.Agrees ? 1 : 0;
             if (!yard.Agrees) Console.WriteLine(yard);
         }
 
-        Console.WriteLine($"{(pieces ? "with pieces" : "continuous")}, seeds {firstSeed} to {firstSeed + count - 1}: {agree} of {count} agree, {infeasible} impossible");
+        Console.WriteLine($"{(pieces ? "with pieces" : "continuous")} at {confidence} %, seeds {firstSeed} to {firstSeed + count - 1}: {agree} of {count} agree, {infeasible} impossible");
         return agree == count;
     }
 }

@@ -46,6 +46,9 @@ public sealed record PlanToChoose
     /// <summary>The charge, which keeps all that was asked; null where none was found in time.</summary>
     public ChargeEvaluation? Charge { get; init; }
 
+    /// <summary>Why its search failed, for the log: a fault of this room, which leaves the other plans as they are; null where it did not.</summary>
+    public string? Fault { get; init; }
+
     /// <summary>What it costs more than the cheapest plan; null where there is no charge.</summary>
     public double? ExtraCost { get; init; }
 

@@ -13,8 +13,21 @@ internal sealed record PlanSearch(ChargeProblem Problem, MeltFormulation Formula
 
     /// <summary>
     /// The plan that a search finds. Where nothing is better by its measure the cheapest plan is the one; where that is not decided in time there is none.
+    /// A fault of one search is said of its plan, and takes none of the others away.
     /// </summary>
     public PlanToChoose Found(PlanKind kind, Func<MeltFormulation, Solution> find)
+    {
+        try
+        {
+            return Search(kind, find);
+        }
+        catch (InvalidOperationException fault)
+        {
+            return new() { Kind = kind, Status = PlanStatus.TimeLimit, Fault = fault.Message };
+        }
+    }
+
+    private PlanToChoose Search(PlanKind kind, Func<MeltFormulation, Solution> find)
     {
         var solution = Undecided.OrWithout(() => find(Formulation));
         if (solution.Values.Length > 0)

@@ -7,8 +7,8 @@ namespace MeltShop.Charging.Formulation;
 internal sealed record Melt
 {
     /// <summary>
-    /// No column goes beyond this many times the melt. A material that brings no liquid, or a bath without a capacity, would leave
-    /// a price below zero without end; nothing that a furnace can take is cut off.
+    /// A column without a bound of its own goes no farther than this many times the melt. A material that brings no liquid, or a bath without a capacity, would leave
+    /// a price below zero without end: what comes to stand here is <see cref="Endless"/>. Nothing that a furnace can take is cut off.
     /// </summary>
     private const double MostOfMelt = 1000;
 
@@ -52,7 +52,14 @@ internal sealed record Melt
     /// <summary>Kilograms of one unit of a column: a piece, or the scale of the melt.</summary>
     public double UnitKg(MeltColumn column) => column.IsInPieces ? column.Material!.PieceKg!.Value : ScaleKg;
 
-    public double MostKg(MeltColumn column) => column.Material?.MaxPercent == 0 ? column.WeighedKg : Math.Min(column.MostKg, MostOfMelt * ScaleKg);
+    public double MostKg(MeltColumn column) =>
+        column.Material?.MaxPercent == 0 ? column.WeighedKg
+        : double.IsFinite(column.MostKg) && !(column.LiquidKg > 0 && double.IsFinite(MostLiquidKg)) ? column.MostKg
+        : Math.Min(column.MostKg, MostOfMelt * ScaleKg);
+
+    /// <summary>Names of the columns that only the program's own bound holds: there is no cheapest charge then.</summary>
+    public IReadOnlyList<string> Endless(double[] kg) =>
+        [.. Columns.Where((c, j) => kg[j] >= MostKg(c) * (1 - 1e-6) && MostKg(c) < c.MostKg && c.Material?.MaxPercent != 0).Select(c => c.Name)];
 
     public double LiquidKg(double[] kg)
     {

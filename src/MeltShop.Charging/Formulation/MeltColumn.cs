@@ -77,7 +77,10 @@ internal sealed class MeltColumn
         };
     }
 
-    /// <summary>Tapping off takes metal of the bath's analysis.</summary>
+    /// <summary>Share of a bath that tapping off leaves: an empty furnace would meet every limit.</summary>
+    private const double LeastLeft = 0.001;
+
+    /// <summary>Tapping off takes metal of the bath's analysis, and never all of it.</summary>
     public static MeltColumn TapOff(Metal bath, double mostKg, double costPerTonne)
     {
         var kilogram = Metal.Of(1, bath.Analysis);
@@ -87,7 +90,7 @@ internal sealed class MeltColumn
             PricePerKg = costPerTonne / 1000,
             CostPerKg = costPerTonne / 1000,
             LeastKg = 0,
-            MostKg = Math.Min(mostKg, bath.Kg),
+            MostKg = Math.Min(mostKg, (1 - LeastLeft) * bath.Kg),
             LiquidKg = -kilogram.Kg,
         };
     }

@@ -58,7 +58,9 @@ internal static class MeltPlanner
         }
 
         if (solution.Values.Length == 0) return (PlanWriter.WithoutPlan(formulation, solution), []);
-        var result = new MeltResult(formulation.Melt, formulation.Kilograms(solution.Values));
+        var kilograms = formulation.Kilograms(solution.Values);
+        if (formulation.Melt.Endless(kilograms) is { Count: > 0 } endless) return (PlanWriter.WithoutEnd(formulation.Melt, endless), []);
+        var result = new MeltResult(formulation.Melt, kilograms);
         MeltCheck.Require(result);
         MeltCheck.RequireCost(result, program.Cost(solution.Values[..program.Columns.Count]) * formulation.CostScale, formulation.CostScale);
         using var prices = new MeltPrices(formulation, program, solution, result, budget);

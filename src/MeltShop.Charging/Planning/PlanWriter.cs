@@ -44,6 +44,12 @@ internal static class PlanWriter
         Continuous = solution.Continuous is { } values ? ChargeCheck.Of(new MeltResult(formulation.Melt, formulation.ContinuousKilograms(values))) : null,
     };
 
+    /// <summary>Where more of some materials would always be cheaper.</summary>
+    public static ChargePlan WithoutEnd(Melt melt, IReadOnlyList<string> endless) => new()
+    {
+        Status = PlanStatus.TimeLimit, End = SearchEnd.Endless, Endless = endless, AssumedZero = AssumedZero(melt),
+    };
+
     public static IEnumerable<PlanLine> Lines(MeltResult result)
     {
         var weighed = result.WeighedKg;

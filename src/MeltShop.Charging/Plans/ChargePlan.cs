@@ -51,6 +51,12 @@ public sealed record ChargePlan
     public SearchEnd End { get; init; }
 
     /// <summary>
+    /// Where there is no cheapest charge: codes of materials with a price below zero of which any mass could be charged, since they bring no metal, or the furnace has
+    /// no end. A stock, a greatest mass or a greatest share makes an end of it.
+    /// </summary>
+    public IReadOnlyList<string> Endless { get; init; } = [];
+
+    /// <summary>
     /// Where the plan is not proven: a plan might cost less by so many percent of its cost, and not by more (of all that is minimised, where there are
     /// wishes); null where it is proven, and where there is no plan or nothing is known.
     /// </summary>

@@ -14,4 +14,7 @@ public enum SearchEnd
 
     /// <summary>The solver could not decide the question, at no tolerance that was tried. Slightly other numbers may help.</summary>
     Undecided,
+
+    /// <summary>There is no cheapest charge: what <see cref="ChargePlan.Endless"/> names makes it cheaper with every further kilogram.</summary>
+    Endless,
 }

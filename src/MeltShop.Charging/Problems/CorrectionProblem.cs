@@ -23,7 +23,7 @@ public sealed record CorrectionProblem
     /// <summary>Greatest liquid mass afterwards, kg; null where unlimited.</summary>
     public double? CapacityKg { get; init; }
 
-    /// <summary>Greatest mass that may be tapped off first, kg.</summary>
+    /// <summary>Greatest mass that may be tapped off first, kg; a thousandth of the bath stays in any case.</summary>
     public double MaxTapOffKg { get; init; }
 
     /// <summary>Cost of tapping off 1000 kg; above zero where <see cref="MaxTapOffKg"/> is.</summary>

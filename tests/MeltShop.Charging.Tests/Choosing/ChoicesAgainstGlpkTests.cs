@@ -15,4 +15,14 @@ public class ChoicesAgainstGlpkTests
         Assert.True(faults.Count == 0, string.Join('\n', faults));
         Assert.InRange(outcomes.Count(o => o is not null), 10, 16);
     }
+
+    [Fact]
+    public async Task RandomYards_UnderConfidence_EveryPlan_IsWhatGlpkFindsForTheSameWish()
+    {
+        var outcomes = await Task.WhenAll(Enumerable.Range(1, 4).Select(seed => ChoiceComparison.Of(seed, withFewest: false, TestContext.Current.CancellationToken, pieces: true, confidence: 80)));
+
+        var faults = outcomes.OfType<IReadOnlyList<string>>().SelectMany(found => found).ToList();
+        Assert.True(faults.Count == 0, string.Join('\n', faults));
+        Assert.InRange(outcomes.Count(o => o is not null), 2, 4);
+    }
 }

@@ -1,6 +1,9 @@
 using MeltShop.Charging.Choosing;
+using MeltShop.Charging.Formulation;
+using MeltShop.Charging.Planning;
 using MeltShop.Charging.Plans;
 using MeltShop.Charging.Problems;
+using MeltShop.Charging.Solving;
 using MeltShop.Metallurgy.Elements;
 using static MeltShop.Charging.Tests.Support.Case;
 
@@ -185,6 +188,32 @@ public class PlanChoiceTests
     [InlineData(2, -1)]
     public void Wishes_ThatAreNoNumbers_AreRefused(double dearer, double lastKg) =>
         Assert.Throws<ArgumentException>(() => Of(Two(), new() { MostDearerPercent = dearer, LastTimeKg = new Dictionary<string, double> { ["a"] = lastKg } }));
+
+    [Fact]
+    public void Search_ThatFails_LosesNoOtherPlan()
+    {
+        var search = Search(Two());
+
+        var failed = search.Found(PlanKind.Safest, _ => throw new InvalidOperationException("a fault of this room"));
+        var missing = search.Found(PlanKind.FewestMaterials, _ => Solution.Without(PlanStatus.Optimal) with { Values = [0.6, 0.4] }); // 1.4 % of Si
+
+        Assert.Equal((PlanKind.Safest, null), (failed.Kind, failed.Charge));
+        Assert.Equal("a fault of this room", failed.Fault);
+        Assert.Null(missing.Charge);
+        Assert.Contains("does not hold", missing.Fault, StringComparison.Ordinal);
+        Assert.Null(search.TheCheapest().Fault);
+    }
+
+    [Fact]
+    public void Search_ThatIsStopped_IsNoFault() =>
+        Assert.Throws<OperationCanceledException>(() => Search(Two()).Found(PlanKind.Safest, _ => throw new OperationCanceledException()));
+
+    private static PlanSearch Search(ChargeProblem problem)
+    {
+        var formulation = new MeltFormulation(ChargeOptimiser.MeltOf(problem));
+        var (plan, kilograms) = MeltPlanner.Solve(formulation, new(TimeSpan.FromSeconds(20), TestContext.Current.CancellationToken));
+        return new(problem, formulation, plan, kilograms);
+    }
 
     [Fact]
     public void Pieces_StayWholeInEveryPlan()

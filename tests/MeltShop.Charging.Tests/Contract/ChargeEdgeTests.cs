@@ -142,15 +142,37 @@ public class ChargeEdgeTests
     }
 
     [Fact]
-    public void PriceBelowZero_OfWhatBringsNoMetal_StaysFinite()
+    public void PriceBelowZero_OfWhatBringsNoMetal_HasNoCheapestCharge()
     {
-        var dross = Material("dross", -10, (Element.Parse("Zn"), 100)).Yielding(50, (Element.Parse("Zn"), 0));
-        var plan = Plan(new() { MeltKg = 1000, Materials = [Steel, dross], Limits = [] });
+        var plan = Plan(new() { MeltKg = 1000, Materials = [Steel, Dross(-10)], Limits = [] });
 
-        Assert.Equal(PlanStatus.Optimal, plan.Status);
-        Assert.True(double.IsFinite(plan.TotalCost));
-        Assert.Equal(1000, plan.LiquidKg, 1e-6);
+        Assert.Equal((PlanStatus.TimeLimit, SearchEnd.Endless), (plan.Status, plan.End));
+        Assert.Equal(["dross"], plan.Endless);
+        Assert.Empty(plan.Lines);
     }
+
+    [Fact]
+    public void PriceBelowZero_OfWhatBringsNoMetal_GoesToItsBound()
+    {
+        Assert.Equal(250, Kg(Plan(new() { MeltKg = 1000, Materials = [Steel, Dross(-10) with { AvailableKg = 250 }], Limits = [] }), "dross"), 1e-6);
+        Assert.Equal(250, Kg(Plan(new() { MeltKg = 1000, Materials = [Steel, Dross(-10) with { MaxPercent = 20 }], Limits = [] }), "dross"), 1e-6);
+        // A stock above what the program reckons with by itself is a bound all the same.
+        Assert.Equal(2e6, Kg(Plan(new() { MeltKg = 1000, Materials = [Steel, Dross(-10) with { AvailableKg = 2e6 }], Limits = [] }), "dross"), 1e-3);
+    }
+
+    [Fact]
+    public void PriceOfZero_OfWhatBringsNoMetal_ComesInAsFarAsItIsOfUse()
+    {
+        Assert.Equal(0, Kg(Plan(new() { MeltKg = 1000, Materials = [Dross(0), Steel], Limits = [] }), "dross"), 1e-6);
+        // Steel alone is cheapest, and of a charge of which it may be 40 % the rest has to be something.
+        var plan = Plan(new() { MeltKg = 1000, Materials = [Dross(0), Pig with { MaxPercent = 40 }, Steel with { MaxPercent = 40 }], Limits = [] });
+        Assert.Equal(PlanStatus.Optimal, plan.Status);
+        Assert.Equal(1500, Kg(plan, "dross"), 1e-3);
+    }
+
+    private static ChargeMaterial Dross(double price) => Material("dross", price, (Element.Parse("Zn"), 100)).Yielding(50, (Element.Parse("Zn"), 0));
+
+    private static double Kg(ChargePlan plan, string code) => plan.Lines.Where(l => l.Code == code).Sum(l => l.Kg);
 
     [Fact]
     public void HeelThatIsTheWholeMelt_InsideItsLimits_NeedsNothing()

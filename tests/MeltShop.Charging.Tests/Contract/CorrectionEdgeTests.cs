@@ -80,5 +80,31 @@ public class CorrectionEdgeTests
         Assert.Equal(3000, conflict.Nearest!.Value, 1e-6);
     }
 
+    [Fact]
+    public void TappingOff_AllOfTheBath_CorrectsNothing()
+    {
+        // Steel brings no carbon up, and an empty furnace holds none.
+        var problem = OverCarbon with { MaxTapOffKg = 5000, TapOffCostPerTonne = 1, Limits = [Limit(Element.C, 3.7, 3.8)] };
+        var conflict = Assert.Single(Plan(problem).Plan.Conflicts);
+
+        Assert.Equal(("C", "min"), (conflict.Quantity, conflict.Bound));
+        Assert.Equal(3.6, conflict.Nearest!.Value, 1e-6);
+    }
+
+    [Fact]
+    public void TappingOff_NearlyAll_IsAPlanWhereItHelps()
+    {
+        // One kilogram of carbon lifts no more than some 960 kg from 3.6 to 3.7 %: (b × 3.6 + 100) = (b + 1) × 3.7.
+        var problem = OverCarbon with
+        {
+            Additions = [Material("carburiser", 900, (Element.C, 100))], MaxAdditionKg = 1, MaxTapOffKg = 3000, TapOffCostPerTonne = 1, Limits = [Limit(Element.C, 3.7, 3.8)],
+        };
+        var plan = Plan(problem);
+
+        Assert.Equal(PlanStatus.Optimal, plan.Plan.Status);
+        Assert.Equal(3.7, plan.Plan.Limits[0].Value, 1e-9);
+        Assert.InRange(plan.TapOffKg, 3000 - 963 - 1e-6, 2997 + 1e-6);
+    }
+
     private static CorrectionPlan Plan(CorrectionProblem problem) => CorrectionOptimiser.Plan(problem, TestContext.Current.CancellationToken);
 }

@@ -1,5 +1,6 @@
 using MeltShop.Charging.Choosing;
 using MeltShop.Charging.Problems;
+using MeltShop.Metallurgy.Statistics;
 
 namespace MeltShop.Charging.Tests.Support;
 
@@ -8,10 +9,13 @@ internal static class ChoiceComparison
 {
     private const double DearerPercent = 3;
 
+    /// <summary>More safety is not sought.</summary>
+    private const double MostDeviations = 4;
+
     /// <summary>What does not agree; empty where all does. Null where the yard is impossible.</summary>
-    public static async Task<IReadOnlyList<string>?> Of(int seed, bool withFewest, CancellationToken cancellation)
+    public static async Task<IReadOnlyList<string>?> Of(int seed, bool withFewest, CancellationToken cancellation, bool pieces = false, double confidence = 50)
     {
-        var problem = RandomYard.Charge(seed);
+        var problem = RandomYard.Charge(seed, pieces, confidence);
         var other = RandomYard.Charge(seed + 1);
         var wishes = new ChoiceWishes
         {
@@ -30,7 +34,8 @@ internal static class ChoiceComparison
                 PlanKind.MostReturns => (-Sum(plan, wishes.Returns.Contains), await Glpk.Least(problem, Returns(problem, wishes).Within(problem, most), cancellation)),
                 PlanKind.AsLastTime => (Distance(plan, problem, wishes), await Glpk.Least(problem, LastTime(problem, wishes), cancellation)),
                 PlanKind.FewestMaterials => (plan.Charge!.Lines.Count, await Glpk.Least(problem, Fewest(problem).Within(problem, most), cancellation)),
-                _ => (Safety(plan), await GreatestRoom(problem, Safety(plan), most, cancellation)),
+                _ when confidence > 50 => (Deviations(plan), await Greatest(Deviations(plan), MostDeviations, 1e-2, level => Confident(problem, level), most, cancellation)),
+                _ => (Room(plan), await Greatest(Room(plan), 1, 2e-3, level => WithRoom(problem, level), most, cancellation)),
             };
             var room = plan.Kind == PlanKind.Safest ? 0 : plan.Kind == PlanKind.FewestMaterials ? 0.5 : 1e-6 * problem.MeltKg;
             if (reference is null || Math.Abs(mine - reference.Value) > room || !plan.Charge!.Holds)
@@ -86,17 +91,22 @@ internal static class ChoiceComparison
 
     private static double Sum(PlanToChoose plan, Func<string, bool> which) => plan.Charge!.Lines.Where(l => which(l.Code)).Sum(l => l.Kg);
 
-    private static double Safety(PlanToChoose plan) => (plan.Safety!.RoomPercent ?? 100) / 100;
+    private static double Room(PlanToChoose plan) => (plan.Safety!.RoomPercent ?? 100) / 100;
 
-    /// <summary>The room that the plan has, if it can be had within the price and a thousandth more cannot; null otherwise.</summary>
-    private static async Task<double?> GreatestRoom(ChargeProblem problem, double room, double most, CancellationToken cancellation)
+    private static double Deviations(PlanToChoose plan) =>
+        plan.Safety!.ConfidencePercent is { } percent ? Math.Min(Normal.Quantile(percent / 100), MostDeviations) : MostDeviations;
+
+    /// <summary>The level that the plan has, if it can be had within the price and a little more cannot; null otherwise.</summary>
+    private static async Task<double?> Greatest(double level, double greatest, double more, Func<double, ChargeProblem> at, double most, CancellationToken cancellation)
     {
-        var here = await Glpk.LeastCost(With(problem, room - 1e-6), cancellation);
-        var farther = room > 1 - 1e-5 ? null : await Glpk.LeastCost(With(problem, room + 2e-3), cancellation);
-        return here <= most + 1e-6 * Math.Abs(most) && (farther is null || farther > most) ? room : null;
+        var here = await Glpk.LeastCost(at(level - 1e-6), cancellation);
+        var farther = level > greatest - 1e-5 ? null : await Glpk.LeastCost(at(level + more), cancellation);
+        return here <= most + 1e-6 * Math.Abs(most) && (farther is null || farther > most) ? level : null;
     }
 
-    private static ChargeProblem With(ChargeProblem problem, double room) => problem with
+    private static ChargeProblem Confident(ChargeProblem problem, double deviations) => problem with { ConfidencePercent = 100 * Normal.Cumulative(deviations) };
+
+    private static ChargeProblem WithRoom(ChargeProblem problem, double room) => problem with
     {
         Limits = [.. problem.Limits.Select(l => l.Min == l.Max ? l : l with
         {

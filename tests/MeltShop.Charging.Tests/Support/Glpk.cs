@@ -7,10 +7,13 @@ namespace MeltShop.Charging.Tests.Support;
 
 /// <summary>
 /// A second opinion: the same problem written as text in plain kilograms, from the words of the calculation contract and not from this
-/// program's formulation, and solved by GLPK as a program of its own (package glpk-utils).
+/// program's formulation, and solved by GLPK as a program of its own (package glpk-utils). Scatter, which GLPK does not know, is cut off by planes until none
+/// is missed: J. E. Kelley, "The Cutting-Plane Method for Solving Convex Programs", Journal of SIAM 8 (1960) 703–712.
 /// </summary>
 internal static class Glpk
 {
+    private const int MostRounds = 300;
+
     /// <summary>The least cost, or null where there is no charge.</summary>
     public static Task<double?> LeastCost(ChargeProblem problem, CancellationToken cancellation) =>
         Least(problem, new([.. problem.Materials.Select(m => m.PricePerTonne / 1000)]), cancellation);
@@ -18,17 +21,37 @@ internal static class Glpk
     /// <summary>The least of something else, or null where there is no charge.</summary>
     public static async Task<double?> Least(ChargeProblem problem, GlpkWish wish, CancellationToken cancellation)
     {
+        // Planes are cheap to find where pieces may be cut, and most of them serve where they may not.
+        foreach (var relaxed in problem.ConfidencePercent > 50 ? new[] { true, false } : [false])
+        {
+            for (var round = 0; ; round++)
+            {
+                Assert.True(round < MostRounds, "The planes come to no end.");
+                if (await Solve(problem, wish, relaxed, cancellation) is not { } found) return null;
+                var planes = GlpkPlanes.Missed(problem, found.Kilograms).ToList();
+                wish = wish with { Rows = [.. wish.Rows, .. planes] };
+                if (planes.Count > 0) continue;
+                if (!relaxed) return found.Least;
+                break;
+            }
+        }
+
+        throw new InvalidOperationException("The last solve is never a relaxed one.");
+    }
+
+    private static async Task<(double Least, double[] Kilograms)?> Solve(ChargeProblem problem, GlpkWish wish, bool relaxed, CancellationToken cancellation)
+    {
         var folder = Directory.CreateTempSubdirectory("glpk");
         try
         {
             var (model, answer) = (Path.Combine(folder.FullName, "yard.lp"), Path.Combine(folder.FullName, "answer"));
             await File.WriteAllTextAsync(model, Model(problem, wish), cancellation);
-            string[] arguments = ["--lp", model, "-w", answer, "--nopresol", "--mipgap", "1e-9", "--tmlim", "60"];
+            string[] arguments = ["--lp", model, "-w", answer, "--nopresol", "--mipgap", "1e-9", "--tmlim", "60", .. relaxed ? ["--nomip"] : Array.Empty<string>()];
             using var process = Process.Start(new ProcessStartInfo("glpsol", arguments) { RedirectStandardOutput = true })!;
             var log = await process.StandardOutput.ReadToEndAsync(cancellation);
             await process.WaitForExitAsync(cancellation);
             Assert.True(process.ExitCode == 0, log);
-            return Read(await File.ReadAllLinesAsync(answer, cancellation), log);
+            return Read(await File.ReadAllLinesAsync(answer, cancellation), problem.Materials.Count, log);
         }
         finally
         {
@@ -36,28 +59,36 @@ internal static class Glpk
         }
     }
 
-    private static double? Read(string[] lines, string log)
+    private static (double Least, double[] Kilograms)? Read(string[] lines, int materials, string log)
     {
         var fields = lines.Single(l => l.StartsWith("s ", StringComparison.Ordinal)).Split(' ');
-        var cost = double.Parse(fields[^1], CultureInfo.InvariantCulture);
-        if (fields[1] == "mip" ? fields[4] == "o" : fields[4] == "f" && fields[5] == "f") return cost;
+        var isMixed = fields[1] == "mip";
+        if (isMixed ? fields[4] == "o" : fields[4] == "f" && fields[5] == "f")
+        {
+            var columns = lines.Where(l => l.StartsWith("j ", StringComparison.Ordinal)).Take(materials);
+            return (Number(fields[^1]), [.. columns.Select(l => Number(l.Split(' ')[isMixed ? 2 : 3]))]);
+        }
+
         Assert.DoesNotContain("TIME LIMIT", log, StringComparison.OrdinalIgnoreCase);
         Assert.Matches("NO (PRIMAL )?FEASIBLE|NO INTEGER FEASIBLE", log);
         return null;
     }
 
+    private static double Number(string text) => double.Parse(text, CultureInfo.InvariantCulture);
+
     private static string Model(ChargeProblem problem, GlpkWish wish)
     {
         var text = new StringBuilder("Minimize\n cost:");
-        Sum(text, wish.Objective);
+        // Columns are numbered as they come up: the objective names each, so that they are in order in the answer.
+        Sum(text, wish.Objective, all: true);
         text.Append("\nSubject To\n");
         double[] liquid = [.. problem.Materials.Select(Liquid)];
         Row(text, liquid, ">=", problem.MeltKg - problem.Heel.Kg);
         Row(text, liquid, "<=", problem.MeltKg + problem.MeltToleranceKg - problem.Heel.Kg);
         foreach (var limit in problem.Limits)
         {
-            if (limit.Min is { } min) Limit(text, problem, liquid, limit, ">=", min);
-            if (limit.Max is { } max) Limit(text, problem, liquid, limit, "<=", max);
+            if (limit.Min is { } min) Limit(text, problem, limit, ">=", min);
+            if (limit.Max is { } max) Limit(text, problem, limit, "<=", max);
         }
 
         for (var j = 0; j < liquid.Length; j++)
@@ -76,14 +107,21 @@ internal static class Glpk
         return text.Append("General\n").AppendJoin('\n', whole).Append("\nBinary\n").AppendJoin('\n', wish.Binary.Select(c => $" x{c}")).Append("\nEnd\n").ToString();
     }
 
-    private static void Limit(StringBuilder text, ChargeProblem problem, double[] liquid, QuantityLimit limit, string sense, double bound)
+    private static void Limit(StringBuilder text, ChargeProblem problem, QuantityLimit limit, string sense, double bound)
+    {
+        var (coefficients, right) = Limit(problem, limit, bound);
+        Row(text, coefficients, sense, right);
+    }
+
+    /// <summary>Mass of a quantity over a bound, percent × kg: coefficients of the weighed kilograms, and the negative of what the heel brings.</summary>
+    public static (double[] Coefficients, double Right) Limit(ChargeProblem problem, QuantityLimit limit, double bound)
     {
         var quantity = limit.Quantity;
-        var coefficients = problem.Materials.Select((m, j) =>
+        var coefficients = problem.Materials.Select(m =>
             quantity.Terms.Sum(t => t.Value * m.Composition.MetallicYieldPercent / 100 * m.Composition.Analysis.OrZero(t.Key) * m.Composition.Recovery(t.Key) / 100)
-            + (quantity.Constant - bound) * liquid[j]);
+            + (quantity.Constant - bound) * Liquid(m));
         var heel = problem.Heel.Kg * (quantity.Terms.Sum(t => t.Value * problem.Heel.Analysis.OrZero(t.Key)) + quantity.Constant - bound);
-        Row(text, [.. coefficients], sense, -heel);
+        return ([.. coefficients], -heel);
     }
 
     /// <summary>Liquid of a weighed kilogram.</summary>
@@ -103,13 +141,13 @@ internal static class Glpk
         text.Append(CultureInfo.InvariantCulture, $" {sense} {right:R}\n");
     }
 
-    private static void Sum(StringBuilder text, IEnumerable<double> coefficients)
+    private static void Sum(StringBuilder text, IEnumerable<double> coefficients, bool all = false)
     {
         var index = 0;
         foreach (var coefficient in coefficients)
         {
             // GLPK refuses an empty row, so the first column is always written. Blanks around the signs: "a+b" is one name to it.
-            if (coefficient != 0 || index == 0) text.Append(CultureInfo.InvariantCulture, $" {(coefficient < 0 ? '-' : '+')} {Math.Abs(coefficient):R} x{index}");
+            if (all || coefficient != 0 || index == 0) text.Append(CultureInfo.InvariantCulture, $" {(coefficient < 0 ? '-' : '+')} {Math.Abs(coefficient):R} x{index}");
             index++;
         }
     }

@@ -9,9 +9,9 @@ internal sealed record YardComparison(int Seed, ChargePlan Plan, double? Referen
         ? Plan.Status == PlanStatus.Optimal && Math.Abs(Plan.TotalCost - cost) <= 1e-6 * Math.Abs(cost)
         : Plan.Status == PlanStatus.Infeasible;
 
-    public static async Task<YardComparison> Of(int seed, bool pieces, CancellationToken cancellation)
+    public static async Task<YardComparison> Of(int seed, bool pieces, CancellationToken cancellation, double confidence = 50)
     {
-        var problem = RandomYard.Charge(seed, pieces);
+        var problem = RandomYard.Charge(seed, pieces, confidence);
         var plan = await Task.Run(() => ChargeOptimiser.Plan(problem, cancellation), cancellation);
         return new(seed, plan, await Glpk.LeastCost(problem, cancellation));
     }

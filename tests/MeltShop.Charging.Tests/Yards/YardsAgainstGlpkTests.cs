@@ -16,6 +16,15 @@ public class YardsAgainstGlpkTests
     }
 
     [Fact]
+    public async Task RandomYards_WithPiecesUnderConfidence_CostWhatGlpkSays()
+    {
+        var outcomes = await Task.WhenAll(Enumerable.Range(1, 8).Select(seed => YardComparison.Of(seed, pieces: true, TestContext.Current.CancellationToken, confidence: 90)));
+
+        Assert.All(outcomes, o => Assert.True(o.Agrees, o.ToString()));
+        Assert.InRange(outcomes.Count(o => o.Plan.Status == PlanStatus.Optimal), 3, 8);
+    }
+
+    [Fact]
     public async Task RandomYards_WithPieces_CostWhatGlpkSays()
     {
         var outcomes = await Task.WhenAll(Enumerable.Range(1, 8).Select(seed => YardComparison.Of(seed, pieces: true, TestContext.Current.CancellationToken)));

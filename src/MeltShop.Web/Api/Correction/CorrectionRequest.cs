@@ -27,7 +27,7 @@ internal sealed record CorrectionRequest
     [Description("Greatest liquid mass afterwards, kg; unlimited where absent.")]
     public double? CapacityKg { get; init; }
 
-    [Description("Greatest mass that may be tapped off first, kg; 0 where absent.")]
+    [Description("Greatest mass that may be tapped off first, kg; 0 where absent. A thousandth of the bath stays in any case.")]
     public double? MaxTapOffKg { get; init; }
 
     [Description("Cost of tapping off 1000 kg, more than 0; needed where maxTapOffKg is above 0.")]

@@ -73,6 +73,8 @@ public sealed partial class PlanChoices : IDisposable
         var asked = request.Ask(ct => PlanChoice.Of(problem, wishes, ct));
         StateHasChanged();
         await asked;
+        foreach (var plan in request.Answer?.Plans.Where(plan => plan.Fault is not null) ?? [])
+            Log.LogError("The plan {Kind} could not be made: {Fault}", plan.Kind, plan.Fault);
     }
 
     /// <summary>What went in last time; the plan of it where nothing was weighed.</summary>
@@ -88,11 +90,12 @@ public sealed partial class PlanChoices : IDisposable
         return Changed.InvokeAsync();
     }
 
+    /// <summary>Safety is rounded down: 99.97 of 100 heats are not all of them.</summary>
     private string Safety(PlanToChoose plan) => string.Join(" · ", new[]
     {
-        plan.Safety?.ConfidencePercent is { } sure ? Text["SafetyEach", NumberText.Show(sure, 0)].Value : null,
-        plan.Joint is { } joint ? Text["SafetyAll", NumberText.Show(100 * joint.All, 0)].Value : null,
-        plan.Safety?.RoomPercent is { } room ? Text["SafetyRoom", NumberText.Show(room, 0)].Value : null,
+        plan.Safety?.ConfidencePercent is { } sure ? Text["SafetyEach", NumberText.Show(Math.Floor(sure), 0)].Value : null,
+        plan.Joint is { } joint ? Text["SafetyAll", NumberText.Show(Math.Floor(100 * joint.All), 0)].Value : null,
+        plan.Safety?.RoomPercent is { } room ? Text["SafetyRoom", NumberText.Show(Math.Floor(room), 0)].Value : null,
     }.OfType<string>());
 
     private static IEnumerable<PlanLine> Weighed(ChargeEvaluation charge) => charge.Lines.Where(line => line.Kg >= LeftOverKg).OrderByDescending(line => line.Kg);
