@@ -1,4 +1,5 @@
 using MeltShop.Charging;
+using MeltShop.Metallurgy;
 using MeltShop.Metallurgy.Treatment;
 using MeltShop.Web.Api.Answering;
 using MeltShop.Web.Api.Burns;
@@ -24,10 +25,10 @@ internal static class CalculationEndpoints
             .WithTags("Calculations");
         calculations.WithRequestTimeout(CalculationBounds.Policy);
 
-        calculations.MapQuestion("/charge", ChargeRequestReader.Read, (problem, stop) => new PlanAnswer(ChargeOptimiser.Plan(problem, stop)))
+        calculations.MapQuestion("/charge", ChargeRequestReader.Read, (problem, stop) => new PlanAnswer(ChargeOptimiser.Plan(problem, stop)), (problem, answer) => answer.Without("materials", problem.Materials))
             .Describe<ChargeRequest>("The cheapest furnace charge that meets the limits", Examples.Charge);
 
-        calculations.MapQuestion("/correction", CorrectionRequestReader.Read, (problem, stop) => new CorrectionAnswer(CorrectionOptimiser.Plan(problem, stop)))
+        calculations.MapQuestion("/correction", CorrectionRequestReader.Read, (problem, stop) => new CorrectionAnswer(CorrectionOptimiser.Plan(problem, stop)), (problem, answer) => answer.Without("additions", problem.Additions))
             .Describe<CorrectionRequest>("The cheapest addition that brings a molten bath into its limits", Examples.Correction);
 
         calculations.MapQuestion("/treatment", TreatmentRequestReader.Read, (problem, _) => new TreatmentAnswer(problem, MagnesiumTreatment.Solve(problem)))
@@ -41,7 +42,8 @@ internal static class CalculationEndpoints
     }
 
     private static RouteHandlerBuilder MapQuestion<TQuestion, TAnswer>(
-        this IEndpointRouteBuilder routes, string path, Func<ObjectReader, TQuestion> read, Func<TQuestion, CancellationToken, TAnswer> calculate)
+        this IEndpointRouteBuilder routes, string path, Func<ObjectReader, TQuestion> read, Func<TQuestion, CancellationToken, TAnswer> calculate,
+        Func<TQuestion, TAnswer, IEnumerable<Finding>>? wrong = null)
         where TQuestion : class =>
-        routes.MapPost(path, (Delegate)((HttpContext http) => Calculation.AnswerAsync(http, read, calculate)));
+        routes.MapPost(path, (Delegate)((HttpContext http) => Calculation.AnswerAsync(http, read, calculate, wrong)));
 }

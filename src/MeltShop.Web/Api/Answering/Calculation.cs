@@ -1,3 +1,4 @@
+using MeltShop.Metallurgy;
 using MeltShop.Web.Api.Reading;
 using Microsoft.AspNetCore.Http.HttpResults;
 
@@ -10,11 +11,15 @@ internal static class Calculation
     /// <param name="http">The request.</param>
     /// <param name="read">Reads the question and reports findings.</param>
     /// <param name="calculate">Answers a question without findings.</param>
+    /// <param name="wrong">What only the calculation shows to be wrong with the question; null where there is no such thing.</param>
     public static async Task<Results<Ok<TAnswer>, ProblemHttpResult>> AnswerAsync<TRequest, TAnswer>(
-        HttpContext http, Func<ObjectReader, TRequest> read, Func<TRequest, CancellationToken, TAnswer> calculate)
+        HttpContext http, Func<ObjectReader, TRequest> read, Func<TRequest, CancellationToken, TAnswer> calculate,
+        Func<TRequest, TAnswer, IEnumerable<Finding>>? wrong = null)
         where TRequest : class
     {
         var sent = await SentBody<TRequest>.ReadAsync(http, read);
-        return sent.Request is { } request ? TypedResults.Ok(calculate(request, http.RequestAborted)) : sent.Refusal!;
+        if (sent.Request is not { } request) return sent.Refusal!;
+        var answer = calculate(request, http.RequestAborted);
+        return wrong?.Invoke(request, answer).ToList() is { Count: > 0 } findings ? ProblemAnswers.Refuse(findings) : TypedResults.Ok(answer);
     }
 }

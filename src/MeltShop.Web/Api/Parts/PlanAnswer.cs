@@ -1,6 +1,8 @@
 using System.ComponentModel;
 using System.Text.Json.Serialization;
 using MeltShop.Charging.Plans;
+using MeltShop.Charging.Problems;
+using MeltShop.Metallurgy;
 using MeltShop.Metallurgy.Elements;
 
 namespace MeltShop.Web.Api.Parts;
@@ -8,10 +10,13 @@ namespace MeltShop.Web.Api.Parts;
 /// <summary>What a charge and a correction answer alike. Where there is no plan its figures are null, not 0.</summary>
 internal record PlanAnswer
 {
+    private readonly IReadOnlyList<string> endless;
+
     public PlanAnswer(ChargePlan plan)
     {
         // Where the time ran out before anything was found there is no plan either.
         var planned = plan.Status == PlanStatus.Optimal || plan.Lines.Count > 0;
+        endless = plan.Endless;
         Status = Name(plan.Status);
         TotalCost = planned ? Finite(plan.TotalCost) : null;
         CostPerTonne = planned ? Finite(plan.CostPerTonne) : null;
@@ -64,6 +69,12 @@ internal record PlanAnswer
     [Description("With timeLimit, where no plan in whole pieces was found: the cheapest as if pieces could be cut. No plan costs less. Not there otherwise.")]
     [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
     public UncutAnswer? Uncut { get; }
+
+    /// <summary>Materials without a bound that they need: nobody can say what is cheapest.</summary>
+    /// <param name="list">Name of the list that they stand in.</param>
+    /// <param name="materials">The list.</param>
+    internal IEnumerable<Finding> Without(string list, IReadOnlyList<ChargeMaterial> materials) =>
+        materials.Index().Where(m => endless.Contains(m.Item.Code)).Select(m => new Finding($"{list}[{m.Index}].maxKg", "material.endless"));
 
     /// <summary>An analysis as the contract writes it.</summary>
     internal static Dictionary<string, double> Percents(Analysis analysis) => analysis.ToDictionary(p => p.Key.Symbol, p => p.Value);
