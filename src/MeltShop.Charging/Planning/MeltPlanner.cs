@@ -12,11 +12,9 @@ internal static class MeltPlanner
     /// <summary>What a plan may take, in a shop.</summary>
     internal static readonly TimeSpan MostTime = TimeSpan.FromSeconds(20);
 
-    /// <summary>As many solves at once as there are cores: more would only make all of them late.</summary>
-    private static readonly SemaphoreSlim Cores = new(Environment.ProcessorCount);
+    private static readonly SemaphoreSlim PlainSeats = new(Seats.Plain);
 
-    /// <summary>Whole pieces may take their whole time: they leave a core to all others, who are done within milliseconds.</summary>
-    private static readonly SemaphoreSlim PieceSeats = new(Math.Max(1, Environment.ProcessorCount - 1));
+    private static readonly SemaphoreSlim PieceSeats = new(Seats.Pieces);
 
     /// <summary>Plans, and gives the kilograms of each column beside the plan.</summary>
     public static (ChargePlan Plan, double[] Kilograms) Plan(Melt melt, CancellationToken cancellation) => InTurn(melt, Solve, cancellation);
@@ -30,7 +28,7 @@ internal static class MeltPlanner
     public static T InTurn<T>(Melt melt, Func<MeltFormulation, Budget, T> solve, CancellationToken cancellation, bool isMixed = false)
     {
         var hasPieces = isMixed || melt.HasPieces;
-        var seats = hasPieces ? PieceSeats : Cores;
+        var seats = hasPieces ? PieceSeats : PlainSeats;
         seats.Wait(cancellation);
         try
         {

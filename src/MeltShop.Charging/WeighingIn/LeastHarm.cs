@@ -13,20 +13,20 @@ namespace MeltShop.Charging.WeighingIn;
 /// </summary>
 public static class LeastHarm
 {
-    /// <summary>The charge with what it misses; null where time ran out.</summary>
+    /// <summary>The charge with what it misses; null where none was found.</summary>
     /// <inheritdoc cref="ChargeOptimiser.Plan" path="/exception"/>
     public static ChargeEvaluation? Plan(ChargeProblem problem, CancellationToken cancellation = default)
     {
         var melt = ChargeOptimiser.MeltOf(problem);
-        return MeltPlanner.InTurn(melt, Plan, cancellation);
+        return MeltPlanner.InTurn(melt, (formulation, budget) => Find(formulation, budget).Charge, cancellation);
     }
 
-    internal static ChargeEvaluation? Plan(MeltFormulation formulation, Budget budget)
+    internal static (ChargeEvaluation? Charge, SearchEnd End) Find(MeltFormulation formulation, Budget budget)
     {
         // First the harm, then the money with the harm held where it is (to what the solver can tell).
         var elastic = ElasticProgram.Of(formulation);
         var priced = elastic.Priced([.. formulation.Columns.Select(c => c.Cost)]);
         var solution = Undecided.OrWithout(() => InOrder.Solve(priced, [.. elastic.Columns.Select(c => c.Cost)], budget));
-        return solution.Values.Length == 0 ? null : ChargeCheck.Of(new MeltResult(formulation.Melt, formulation.Kilograms(solution.Values, elastic.Columns)));
+        return (solution.Values.Length == 0 ? null : ChargeCheck.Of(new MeltResult(formulation.Melt, formulation.Kilograms(solution.Values, elastic.Columns))), solution.End);
     }
 }

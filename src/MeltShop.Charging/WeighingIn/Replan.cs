@@ -27,14 +27,15 @@ public static class Replan
     {
         var (plan, kilograms) = MeltPlanner.Solve(formulation, budget);
         var isReachable = kilograms.Length > 0;
-        var charge = isReachable
-            ? ChargeCheck.Of(new MeltResult(formulation.Melt, kilograms))
-            : plan.Status == PlanStatus.Infeasible ? LeastHarm.Plan(formulation, budget) : null;
+        var (charge, end) = isReachable
+            ? (ChargeCheck.Of(new MeltResult(formulation.Melt, kilograms)), plan.End)
+            : plan.Status == PlanStatus.Infeasible ? LeastHarm.Find(formulation, budget) : (null, plan.End);
         return new()
         {
             Plan = ChargeOptimiser.PerTonne(plan, problem),
             IsReachable = isReachable,
             Charge = charge,
+            End = end,
             ToGo = charge is null ? [] : [.. charge.Lines.Select(l => ToGo(l, problem)).Where(l => l.ToGoKg > Nothing * problem.MeltKg)],
             StillPossible = [.. formulation.Melt.Limits.Select((_, i) => StillPossible(formulation, i, budget))],
         };

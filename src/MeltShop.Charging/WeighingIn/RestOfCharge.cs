@@ -13,9 +13,12 @@ public sealed record RestOfCharge
 
     /// <summary>
     /// The whole charge: that of the plan, or where the limits cannot be kept any more the one that does the least harm. It names what it
-    /// misses, a greatest mass that was weighed over included. Null where time ran out.
+    /// misses, a greatest mass that was weighed over included. Null where none was found: see <see cref="End"/>.
     /// </summary>
     public required ChargeEvaluation? Charge { get; init; }
+
+    /// <summary>How the search for it ended; where there is no charge, why.</summary>
+    public SearchEnd End { get; init; }
 
     /// <summary>What is still to be weighed in, in the order of the materials.</summary>
     public required IReadOnlyList<LineToGo> ToGo { get; init; }

@@ -18,7 +18,7 @@ public enum RestStanding
     /// <summary>The charge was made by hand and stands as it was made; it misses what it was made to miss.</summary>
     AsMade,
 
-    /// <summary>No charge was found in the time that there is.</summary>
+    /// <summary>No charge was found; why is said by <see cref="RestAnswer.End"/>.</summary>
     None,
 
     /// <summary>Something is in of which something is not known, so that nobody can say what the furnace holds.</summary>
@@ -31,6 +31,9 @@ public sealed record RestAnswer(RestStanding Standing, ChargeEvaluation? Charge)
 {
     /// <summary>What is in the furnace and cannot be reckoned with.</summary>
     public IReadOnlyList<UnknownMaterial> Unknown { get; init; } = [];
+
+    /// <summary>How the search ended; where there is no charge, why.</summary>
+    public SearchEnd End { get; init; }
 
     /// <summary>What the charge stands on; null where only masses were asked about.</summary>
     public RestHeel? Heel { get; init; }

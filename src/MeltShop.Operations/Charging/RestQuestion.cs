@@ -79,7 +79,7 @@ public static class RestQuestion
     internal static ChargeProblem WithoutMargin(ChargeProblem problem) =>
         problem with { ConfidencePercent = 50, Limits = [.. problem.Limits.Select(limit => limit with { Margin = 0 })] };
 
-    private static RestAnswer Of(RestStanding standing, RestOfCharge rest) => new(standing, rest.Charge) { StillPossible = rest.StillPossible };
+    private static RestAnswer Of(RestStanding standing, RestOfCharge rest) => new(standing, rest.Charge) { StillPossible = rest.StillPossible, End = rest.End };
 
     /// <summary>What was made by hand with what is really in; null where that misses more than the person took upon themselves.</summary>
     private static RestAnswer? AsMade(ChargeProblem asked, ChargeProblem begun, ChargePlan byHand)

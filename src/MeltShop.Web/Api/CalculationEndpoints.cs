@@ -21,7 +21,6 @@ internal static class CalculationEndpoints
     {
         var calculations = routes.MapGroup("/api/v1/calculations")
             .RequireAuthorization(ApiKeyAuthentication.Policy)
-            .RequireRateLimiting(CalculationBounds.Policy)
             .WithTags("Calculations");
         calculations.WithRequestTimeout(CalculationBounds.Policy);
 

@@ -37,7 +37,7 @@ internal static class MeltShopApp
         builder.Services.AddHostedService<Solvers>();
         builder.Services.AddSignIn();
         builder.Services.AddMeltShopPages();
-        builder.Services.AddCalculationBounds();
+        CalculationBounds.AddTo(builder.Services);
         builder.Services.AddScoped<ScaleDesk>();
         builder.Services.AddScoped<TapDesk>();
         builder.Services.AddScoped<SampleDesk>();

@@ -22,8 +22,6 @@ internal static class TooMany
             return;
         }
 
-        await ProblemAnswers
-            .Refuse(StatusCodes.Status429TooManyRequests, "Too many requests at once.", "Wait a moment and send it again.")
-            .ExecuteAsync(http);
+        await ProblemAnswers.TooMany(http).ExecuteAsync(http);
     });
 }

@@ -6,7 +6,7 @@ using static MeltShop.Charging.Tests.Support.Case;
 
 namespace MeltShop.Charging.Tests.Workers;
 
-/// <summary>As many solves at once as there are cores, and whole pieces leave one of them free.</summary>
+/// <summary>So many solves at once as there are seats.</summary>
 [Collection(nameof(Alone))]
 public sealed class SeatTests
 {
@@ -16,7 +16,7 @@ public sealed class SeatTests
     public async Task Solves_MoreThanThereAreSeats_WaitAndCanBeCalledOff(bool arePieces)
     {
         var melt = ChargeOptimiser.MeltOf(new ChargeProblem { MeltKg = 1000, Limits = [], Materials = [Material("a", 300, (Element.Si, 1)) with { PieceKg = arePieces ? 100 : null }] });
-        var seats = arePieces ? Math.Max(1, Environment.ProcessorCount - 1) : Environment.ProcessorCount;
+        var seats = arePieces ? Seats.Pieces : Seats.Plain;
         using var gate = new ManualResetEventSlim();
         using var inside = new SemaphoreSlim(0);
         using var stop = new CancellationTokenSource();

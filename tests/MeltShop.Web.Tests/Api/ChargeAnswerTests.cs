@@ -52,6 +52,20 @@ public sealed class ChargeAnswerTests(WebApp app) : IClassFixture<WebApp>
     }
 
     [Fact]
+    public async Task Charge_OfWhatIsPaidForAndBringsNoMetal_NeedsABound()
+    {
+        // Zinc that all burns off, at 20 a tonne for whoever takes it.
+        var endless = Bodies.With(Bodies.Charge, "materials[1]", """{"code": "b", "pricePerTonne": -20, "analysis": {"Zn": 100}, "recoveryPercent": {"Zn": 0}}""");
+        var body = Bodies.With(Bodies.With(endless, "limits", "[]"), "materials[0].minKg", "900");
+        using var machine = await app.CreateMachineAsync();
+        using var refused = await machine.SendJsonAsync("charge", body);
+
+        Assert.Equal(System.Net.HttpStatusCode.BadRequest, refused.StatusCode);
+        Assert.Contains("Give maxKg or availableKg", (await refused.ReadJsonAsync()).GetProperty("errors").GetProperty("materials[1].maxKg")[0].GetString(), StringComparison.Ordinal);
+        Assert.Equal(500, (await AskAsync(Bodies.With(body, "materials[1].availableKg", "500"))).GetProperty("lines")[1].GetProperty("kg").GetDouble(), 6);
+    }
+
+    [Fact]
     public async Task Charge_MaterialPaidForAndFree_IsAllowed()
     {
         var answer = await AskAsync(Bodies.With(Bodies.With(Bodies.Charge, "materials[0].pricePerTonne", "-20"), "materials[1].pricePerTonne", "0"));

@@ -19,6 +19,8 @@ internal static class Calculation
     {
         var sent = await SentBody<TRequest>.ReadAsync(http, read);
         if (sent.Request is not { } request) return sent.Refusal!;
+        using var seat = await http.RequestServices.GetRequiredService<CalculationBounds>().SeatAsync(request, http.RequestAborted);
+        if (seat is { IsAcquired: false }) return ProblemAnswers.TooMany(http);
         var answer = calculate(request, http.RequestAborted);
         return wrong?.Invoke(request, answer).ToList() is { Count: > 0 } findings ? ProblemAnswers.Refuse(findings) : TypedResults.Ok(answer);
     }

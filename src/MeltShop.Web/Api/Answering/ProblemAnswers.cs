@@ -21,6 +21,13 @@ internal static class ProblemAnswers
         });
     }
 
+    /// <summary>429: there is no room to wait either.</summary>
+    public static ProblemHttpResult TooMany(HttpContext http)
+    {
+        http.Response.Headers.RetryAfter = "1";
+        return Refuse(StatusCodes.Status429TooManyRequests, "Too many requests at once.", "Wait a moment and send it again.");
+    }
+
     /// <summary>Any other refusal.</summary>
     public static ProblemHttpResult Refuse(int status, string title, string detail) =>
         TypedResults.Problem(new ProblemDetails { Status = status, Title = title, Detail = detail });

@@ -32,7 +32,7 @@ public static class ClashText
         var isLeast = clash.Bound == "min";
         var (name, bound) = (QuantityText.Name(names, clash.Quantity), text[isLeast ? "Least" : "Most"].Value);
         var whole = (Told(clash.Limit) ?? 0) + (isLeast ? -clash.HeldMargin : clash.HeldMargin);
-        var asked = QuantityText.Show(clash.Quantity, whole);
+        var asked = QuantityText.Show(clash.Quantity, whole, 0); // never a trace as none
         var margin = QuantityText.Difference(clash.Quantity, clash.Margin + clash.HeldMargin);
         var nearest = clash.Nearest is { } reached ? QuantityText.Show(clash.Quantity, Told(reached)!.Value, Told(clash.Limit), whole) : null;
         return (clash.Margin + clash.HeldMargin > 0, nearest) switch

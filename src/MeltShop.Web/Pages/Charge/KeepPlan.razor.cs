@@ -7,14 +7,11 @@ using Microsoft.AspNetCore.Components;
 namespace MeltShop.Web.Pages.Charge;
 
 /// <summary>
-/// Keeps the plan that is shown, and starts a heat from it: that gives a number for good, so it is asked once more. A plan is kept once,
-/// however often one presses; when it changes it can be kept anew.
+/// Keeps the plan that is shown, and starts a heat from it. A plan is kept once, however often one presses; when it changes it can be kept anew.
 /// </summary>
 public sealed partial class KeepPlan
 {
-    private readonly EntryForm start = new();
     private (long PlanId, ChargeProblem Problem)? kept;
-    private bool isAsking;
 
     [Parameter, EditorRequired]
     public ChargeDraft Draft { get; set; } = null!;
@@ -40,23 +37,11 @@ public sealed partial class KeepPlan
     private PlanCharge Operation { get; set; } = null!;
 
     [Inject]
-    private StartHeat StartOperation { get; set; } = null!;
-
-    [Inject]
     private HandingIn HandingIn { get; set; } = null!;
-
-    [Inject]
-    private NavigationManager Addresses { get; set; } = null!;
 
     private bool IsKept => kept is { } last && ReferenceEquals(last.Problem, Planned.Problem);
 
-    private bool IsBusy => Draft.Form.IsBusy || start.IsBusy;
-
     private string Furnace => Draft.FurnaceIn(View)?.Name ?? "";
-
-    private void Ask() => isAsking = true;
-
-    private void NotYet() => isAsking = false;
 
     private async Task Keep() => await KeepOnce();
 
@@ -71,12 +56,5 @@ public sealed partial class KeepPlan
         if (outcome?.Succeeded == true) kept = (outcome.Value.PlanId, problem);
         await Answered.InvokeAsync();
         return outcome?.Succeeded == true ? outcome.Value.PlanId : null;
-    }
-
-    private async Task Start()
-    {
-        if (await KeepOnce() is not { } planId) return;
-        var outcome = await HandingIn.Send(start, made => StartOperation.Run(made.By, new(made.Key, made.ObservedAt, planId)));
-        if (outcome?.Succeeded == true) Addresses.NavigateTo($"/heats/{outcome.Value.HeatId}");
     }
 }

@@ -22,6 +22,9 @@ public sealed partial class KeptPlan
     private ChargePage Page { get; set; } = null!;
 
     [Inject]
+    private StartHeat StartOperation { get; set; } = null!;
+
+    [Inject]
     private ILogger<KeptPlan> Log { get; set; } = null!;
 
     private ChargeChoice? Choice => View is { } plan ? StoredChoice.Of(plan) : null;

@@ -90,13 +90,8 @@ public sealed partial class PlanChoices : IDisposable
         return Changed.InvokeAsync();
     }
 
-    /// <summary>Safety is rounded down: 99.97 of 100 heats are not all of them.</summary>
-    private string Safety(PlanToChoose plan) => string.Join(" · ", new[]
-    {
-        plan.Safety?.ConfidencePercent is { } sure ? Text["SafetyEach", NumberText.Show(Math.Floor(sure), 0)].Value : null,
-        plan.Joint is { } joint ? Text["SafetyAll", NumberText.Show(Math.Floor(100 * joint.All), 0)].Value : null,
-        plan.Safety?.RoomPercent is { } room ? Text["SafetyRoom", NumberText.Show(Math.Floor(room), 0)].Value : null,
-    }.OfType<string>());
+    /// <summary>Why there is no charge: a fault of the program is no news of the yard.</summary>
+    internal static string WhyNone(PlanToChoose plan) => plan.Fault is null ? "PlanNotFound" : "PlanFault";
 
     private static IEnumerable<PlanLine> Weighed(ChargeEvaluation charge) => charge.Lines.Where(line => line.Kg >= LeftOverKg).OrderByDescending(line => line.Kg);
 

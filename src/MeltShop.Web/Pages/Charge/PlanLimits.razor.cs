@@ -97,9 +97,10 @@ public sealed partial class PlanLimits
         }.OfType<string>());
     }
 
+    /// <summary>A bound on a trace has as many decimals as it takes not to be told as none.</summary>
     private string Bounds(string quantity, double? least, double? most) => string.Join(" · ", new[]
     {
-        least is { } low ? $"{Text["Least"]} {QuantityText.Show(quantity, low)}" : null,
-        most is { } high ? $"{Text["Most"]} {QuantityText.Show(quantity, high)}" : null,
+        least is { } low ? $"{Text["Least"]} {QuantityText.Show(quantity, low, 0)}" : null,
+        most is { } high ? $"{Text["Most"]} {QuantityText.Show(quantity, high, 0)}" : null,
     }.OfType<string>());
 }

@@ -1,7 +1,11 @@
+using MeltShop.Charging.Choosing;
+using MeltShop.Charging.Plans;
 using MeltShop.Web.Components.Units;
 using MeltShop.Metallurgy.Elements;
 using MeltShop.Web.Pages.Charge;
 using MeltShop.Web.Tests.Components;
+using Microsoft.Extensions.DependencyInjection;
+using Microsoft.Extensions.Localization;
 
 namespace MeltShop.Web.Tests.Pages.Charge;
 
@@ -27,4 +31,27 @@ public sealed class FigureTests : ComponentTest
     [InlineData(0.0, "0.00")]
     [InlineData(0.0004, "0.0004")]
     public void Percent_Trace_IsNotShownAsZero(double percent, string words) => Assert.Equal(words, PercentText.Show(Element.C, percent));
+
+    [Theory]
+    [InlineData(89.99999, "90")] // a plan of 90 % that sits on its bound
+    [InlineData(98.7, "98")]
+    [InlineData(99.0, "99")]
+    [InlineData(99.5, "99.5")]
+    [InlineData(99.9968, "99.99")]
+    [InlineData(100.0, "99.99")]
+    public void Safety_OfHeats_IsNeverRoundedUp(double percent, string words) => Assert.Equal(words, SafetyText.OfHeats(percent));
+
+    [Fact]
+    public void Plan_WithoutACharge_SaysWhetherTheProgramFailed()
+    {
+        var none = new PlanToChoose { Kind = PlanKind.Safest, Status = PlanStatus.TimeLimit };
+        var text = Services.GetRequiredService<IStringLocalizer<Web.Texts.Charge>>();
+
+        Assert.Equal("none was found", text[PlanChoices.WhyNone(none)]);
+        Assert.StartsWith("The program could not make this plan.", text[PlanChoices.WhyNone(none with { Fault = "a miss" })], StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Clash_OfATraceBound_NamesItsDigits() => Assert.Contains("most 0.0001 %", ClashText.Of(
+        Services.GetRequiredService<IStringLocalizer<Web.Texts.Charge>>(), Services.GetRequiredService<IStringLocalizer<Web.Texts.Limits>>(), new("Cu", "max", 0.0001, 0.2)), StringComparison.OrdinalIgnoreCase);
 }

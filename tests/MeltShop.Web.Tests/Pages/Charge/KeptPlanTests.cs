@@ -6,6 +6,8 @@ using MeltShop.Records.People;
 using MeltShop.Records.Reading.Charge;
 using MeltShop.Records.Reading.Yard;
 using MeltShop.Web.Pages.Charge;
+using Microsoft.AspNetCore.Components;
+using Microsoft.Extensions.DependencyInjection;
 
 namespace MeltShop.Web.Tests.Pages.Charge;
 
@@ -88,6 +90,32 @@ public sealed class KeptPlanTests : MeltingShop
         var heat = (await The<StartHeat>().Run(Founder, new(Guid.NewGuid(), Now, id), Cancellation)).Value;
 
         Assert.Equal($"/heats/{heat.HeatId}", Open(id).Find($"a[data-heat='{heat.Number}']").GetAttribute("href"));
+    }
+
+    [Fact]
+    public async Task Plan_WithoutAHeat_StartsOneFromItsPage()
+    {
+        var id = await Keep();
+        var page = Open(id);
+        page.FindAll("button").Single(button => button.TextContent == "Start the heat").Click();
+        Assert.Contains("EN-GJS-500-7, 2000 kg in Furnace 1", page.Find("[data-testid=start-ask]").TextContent, StringComparison.Ordinal);
+        page.FindAll("button").Single(button => button.TextContent == "Yes, start the heat").Click();
+
+        page.WaitForAssertion(() => Assert.Contains("/heats/", Services.GetRequiredService<NavigationManager>().Uri, StringComparison.Ordinal), Patience);
+        var heat = Assert.Single((await The<ChargePage>().Plan(id, Cancellation))!.Heats);
+        Assert.DoesNotContain("Start the heat", Open(id).Markup, StringComparison.Ordinal);
+        Assert.EndsWith($"/heats/{heat.Id}", Services.GetRequiredService<NavigationManager>().Uri, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Plan_SeenByWhoMayNotStart_OffersNoStart()
+    {
+        var id = await Keep();
+        SignIn(Role.Inspector);
+        var page = Render<KeptPlan>(parameters => parameters.Add(p => p.PlanId, id));
+        page.WaitForState(() => page.FindAll("[data-testid=again]").Count > 0, Patience);
+
+        Assert.DoesNotContain("Start the heat", page.Markup, StringComparison.Ordinal);
     }
 
     [Fact]

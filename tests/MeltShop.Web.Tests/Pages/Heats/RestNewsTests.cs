@@ -1,0 +1,26 @@
+using MeltShop.Charging.Plans;
+using MeltShop.Operations.Charging;
+using MeltShop.Web.Pages.Heats;
+using MeltShop.Web.Tests.Components;
+
+namespace MeltShop.Web.Tests.Pages.Heats;
+
+/// <summary>Why no rest was found.</summary>
+public sealed class RestNewsTests : ComponentTest
+{
+    [Theory]
+    [InlineData(SearchEnd.OutOfTime, "No rest was found in the time that there is.")]
+    [InlineData(SearchEnd.Undecided, "the program could not decide it")]
+    [InlineData(SearchEnd.WorkerLost, "was lost")]
+    [InlineData(SearchEnd.Endless, "nothing bounds its mass")]
+    [InlineData(SearchEnd.Proven, "No rest was found.")]
+    public void Rest_ThatWasNotFound_SaysWhy(SearchEnd end, string words)
+    {
+        var news = Render<RestNews>(parameters => parameters
+            .Add(p => p.Rest, new RestAnswer(RestStanding.None, null) { End = end }).Add(p => p.Asked, new() { MeltKg = 1000, Materials = [], Limits = [] })
+            .Add(p => p.Yard, []).Add(p => p.CapacityKg, 3000).Add(p => p.HasFailed, false));
+
+        Assert.Contains(words, news.Find("[role=alert]").TextContent, StringComparison.Ordinal);
+        Assert.Contains("stop, and ask the metallurgist", news.Markup, StringComparison.Ordinal);
+    }
+}
