@@ -10,7 +10,7 @@ namespace MeltShop.Operations.Charging;
 public sealed record LimitPressure(string Quantity, double PerTonne)
 {
     /// <summary>
-    /// The limits that keep a material out, heaviest first. A kilogram of it moves a quantity that sits on its bound as raising or lowering
+    /// The limits that keep a material out, heaviest first. A kilogram of it moves a quantity that sits on its bound, or off it by its scatter, as raising or lowering
     /// that bound would, which costs what the bound costs (linear programming: the reduced cost of a column, row by row).
     /// </summary>
     public static IReadOnlyList<LimitPressure> On(ChargeProblem problem, ChargePlan plan, ChargeMaterial material)
@@ -26,7 +26,9 @@ public sealed record LimitPressure(string Quantity, double PerTonne)
             {
                 var (limit, outcome) = row;
                 var brought = limit.Quantity.Terms.Sum(term => term.Value * 100 * arrival.ElementKg(term.Key)) + (limit.Quantity.Constant * arrival.LiquidKg);
-                var moved = 1000 * (brought - (outcome.Value * arrival.LiquidKg)) / plan.LiquidKg;
+                // Under confidence the melt keeps off its bound by what scatters: a material moves it by what it brings beyond the bound, not beyond the melt.
+                var bound = outcome.Binding is BindingBound.Max ? limit.Max - limit.Margin : limit.Min + limit.Margin;
+                var moved = 1000 * (brought - ((bound ?? outcome.Value) * arrival.LiquidKg)) / plan.LiquidKg;
                 return new LimitPressure(outcome.Quantity, -moved * outcome.MarginalCost!.Value / 0.01);
             }).Where(pressure => pressure.PerTonne > 0).OrderByDescending(pressure => pressure.PerTonne),
         ];

@@ -33,6 +33,20 @@ public sealed class LimitPressureTests
         Assert.Empty(LimitPressure.On(problem, plan, problem.Materials[2]));
     }
 
+    // Under confidence the melt keeps away from its bound: what a material brings counts from the bound, which one of exactly 0.6 % does not move.
+    [Fact]
+    public void Material_UnderConfidence_IsDearerThanOneOnTheBoundByWhatTheLimitCosts()
+    {
+        var scattering = Material("b", 250, 1.0) with { SpreadPercent = new Dictionary<Element, double> { [Element.Mn] = 0.1 } };
+        var problem = Problem(Material("c", 280, 1.4)) with { ConfidencePercent = 90 };
+        problem = problem with { Materials = [problem.Materials[0], scattering, problem.Materials[2], Material("d", 400, 0.6)] };
+        var plan = ChargeOptimiser.Plan(problem, TestContext.Current.CancellationToken);
+
+        Assert.Empty(LimitPressure.On(problem, plan, problem.Materials[3]));
+        var pressure = Assert.Single(LimitPressure.On(problem, plan, problem.Materials[2]));
+        Assert.Equal(plan.Materials[3].PriceToEnterPerTonne!.Value - plan.Materials[2].PriceToEnterPerTonne!.Value, pressure.PerTonne, 1e-4);
+    }
+
     private static ChargeProblem Problem(ChargeMaterial third) => new()
     {
         MeltKg = 1000,
