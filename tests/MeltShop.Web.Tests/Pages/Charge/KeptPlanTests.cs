@@ -98,7 +98,7 @@ public sealed class KeptPlanTests : MeltingShop
         var id = await Keep();
         var page = Open(id);
         page.FindAll("button").Single(button => button.TextContent == "Start the heat").Click();
-        Assert.Contains("EN-GJS-500-7, 2000 kg in Furnace 1", page.Find("[data-testid=start-ask]").TextContent, StringComparison.Ordinal);
+        Assert.Contains("EN-GJS-500-7, 2000\u00A0kg in Furnace 1", page.Find("[data-testid=start-ask]").TextContent, StringComparison.Ordinal);
         page.FindAll("button").Single(button => button.TextContent == "Yes, start the heat").Click();
 
         page.WaitForAssertion(() => Assert.Contains("/heats/", Services.GetRequiredService<NavigationManager>().Uri, StringComparison.Ordinal), Patience);
