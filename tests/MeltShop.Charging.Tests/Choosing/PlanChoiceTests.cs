@@ -212,7 +212,7 @@ public class PlanChoiceTests
     {
         var formulation = new MeltFormulation(ChargeOptimiser.MeltOf(problem));
         var (plan, kilograms) = MeltPlanner.Solve(formulation, new(TimeSpan.FromSeconds(20), TestContext.Current.CancellationToken));
-        return new(problem, formulation, plan, kilograms);
+        return new(problem, formulation, plan, kilograms, LeastKg: 0);
     }
 
     [Fact]

@@ -52,6 +52,6 @@ public sealed class FigureTests : ComponentTest
     }
 
     [Fact]
-    public void Clash_OfATraceBound_NamesItsDigits() => Assert.Contains("most 0.0001 %", ClashText.Of(
+    public void Clash_OfATraceBound_NamesItsDigits() => Assert.Contains("most 0.0001\u00A0%", ClashText.Of(
         Services.GetRequiredService<IStringLocalizer<Web.Texts.Charge>>(), Services.GetRequiredService<IStringLocalizer<Web.Texts.Limits>>(), new("Cu", "max", 0.0001, 0.2)), StringComparison.OrdinalIgnoreCase);
 }
