@@ -37,7 +37,8 @@ public sealed record FurnaceWindow(IReadOnlyList<QuantityBounds> Rows, IReadOnly
         Sources = [Bibliography.Balance],
         Range = "The alloy is dosed on the sulphur of the furnace iron, which is between what the treatment leaves and the most: below what it leaves no less alloy "
             + "is needed, and silicon is poured up to k times that difference higher. k holds for the aim, or the middle of the bounds; a bound is off by about a "
-            + "quarter of a percent of its distance from there for each 0.01 % of sulphur under the most.",
+            + "quarter of a percent of its distance from there for each 0.01 % of sulphur under the most. Cover steel counts only "
+            + "where the recipe names it, by its share of the iron tapped and with its own analysis.",
         Code = $"{nameof(FurnaceWindow)}.{nameof(For)}",
         Example = new("no treatment, 0.4 % of a 75 % ferrosilicon at 90 % recovery, poured Si 2.27 → furnace Si 2.0084 (by hand: 2.27 · 1.0037 − 0.27)",
             () => For(

@@ -55,6 +55,8 @@ internal static class PouredTarget
         if (alloy is null) fields.Add("target", "recipe.noAlloy", grade.Code);
         if (ladle is null) fields.Add("ladleId", "choice.missing");
         if (sulphur is null) fields.Add("target", "recipe.noSulphur", grade.Code);
+        var cover = Material(data, grade.Recipe?.CoverCode);
+        if (cover is null && grade.Recipe?.CoverCode is not null) fields.Add("target", "recipe.noCover", grade.Code);
         if (grade.Recipe is not { TargetMgPercent: { } magnesium, SulphurLeftPercent: { } left, MinutesToLastMould: { } minutes })
         {
             fields.Add("target", "recipe.noTreatment", grade.Code);
@@ -72,7 +74,8 @@ internal static class PouredTarget
             SulphurLeftPercent = left,
         };
         // The recovery is the one that was found at its own temperature; nothing else here depends on it.
-        return new(recipe, ladle.RecoveryTemperatureC ?? FieldCheck.LowestC, magnesium, minutes, sulphur.Value);
+        return new(recipe, ladle.RecoveryTemperatureC ?? FieldCheck.LowestC, magnesium, minutes, sulphur.Value,
+            cover is null ? null : new RouteAddition(cover.Composition(RecoveryStage.Bath), grade.Recipe.CoverRatePercent!.Value));
     }
 
     private static MaterialView? Material(ChargeView data, string? code) =>

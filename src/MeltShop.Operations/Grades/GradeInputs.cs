@@ -18,7 +18,9 @@ public sealed record GradeRecipeInput(
     string? TreatmentAlloyCode,
     string? InoculantCode,
     double? InoculantRatePercent,
-    double? MinutesToLastMould);
+    double? MinutesToLastMould,
+    string? CoverCode = null,
+    double? CoverRatePercent = null);
 
 internal static class GradeInputs
 {
@@ -55,6 +57,10 @@ internal static class GradeInputs
         fields.Percent($"{path}.mgFloorPercent", recipe.MgFloorPercent);
         fields.Percent($"{path}.sulphurLeftPercent", recipe.SulphurLeftPercent);
         fields.Percent($"{path}.inoculantRatePercent", recipe.InoculantRatePercent);
+        fields.Percent($"{path}.coverRatePercent", recipe.CoverRatePercent);
+        // Half of it would be reckoned as none without a word.
+        if (recipe is { CoverCode: not null, CoverRatePercent: null }) fields.Add($"{path}.coverRatePercent", "number.missing");
+        if (recipe is { CoverCode: null, CoverRatePercent: not null }) fields.Add($"{path}.coverCode", "choice.missing");
         if (recipe.MinutesToLastMould is { } minutes) fields.NotNegative($"{path}.minutesToLastMould", minutes);
         if (recipe.TargetMgPercent < recipe.MgFloorPercent)
         {
@@ -91,5 +97,7 @@ internal static class GradeInputs
         InoculantCode = recipe.InoculantCode,
         InoculantRatePercent = recipe.InoculantRatePercent,
         MinutesToLastMould = recipe.MinutesToLastMould,
+        CoverCode = recipe.CoverCode,
+        CoverRatePercent = recipe.CoverRatePercent,
     };
 }

@@ -60,5 +60,5 @@ public sealed class SetGrade(Recorder recorder, TimeProvider time) : Operation<S
 
     private static GradeRecipeInput Said(GradeRecipe recipe) => new(
         recipe.TargetMgPercent, recipe.MgFloorPercent, recipe.SulphurLeftPercent, recipe.TreatmentAlloyCode, recipe.InoculantCode, recipe.InoculantRatePercent,
-        recipe.MinutesToLastMould);
+        recipe.MinutesToLastMould, recipe.CoverCode, recipe.CoverRatePercent);
 }

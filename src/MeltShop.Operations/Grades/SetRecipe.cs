@@ -46,5 +46,6 @@ public sealed class SetRecipe(Recorder recorder, TimeProvider time) : Operation<
         (standing.TargetMgPercent, standing.MgFloorPercent, standing.SulphurLeftPercent) = (said.TargetMgPercent, said.MgFloorPercent, said.SulphurLeftPercent);
         (standing.TreatmentAlloyCode, standing.InoculantCode) = (said.TreatmentAlloyCode, said.InoculantCode);
         (standing.InoculantRatePercent, standing.MinutesToLastMould) = (said.InoculantRatePercent, said.MinutesToLastMould);
+        (standing.CoverCode, standing.CoverRatePercent) = (said.CoverCode, said.CoverRatePercent);
     }
 }

@@ -20,4 +20,10 @@ public sealed class GradeRecipe
 
     /// <summary>Minutes from the end of the reaction to the end of the pour of the last mould.</summary>
     public double? MinutesToLastMould { get; set; }
+
+    /// <summary>Steel that lies on the treatment alloy and melts in; null where there is none, or nobody said it. Given with its rate only.</summary>
+    public string? CoverCode { get; set; }
+
+    /// <summary>Cover steel, % of the tapped mass, 0 or more.</summary>
+    public double? CoverRatePercent { get; set; }
 }

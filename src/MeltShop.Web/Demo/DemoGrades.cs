@@ -38,5 +38,7 @@ internal static class DemoGrades
         grade.Recipe.Treatment?.AlloyCode,
         grade.Recipe.Inoculation.InoculantCode,
         grade.Recipe.Inoculation.RatePercent,
-        grade.Recipe.Treatment?.AtMinutes);
+        grade.Recipe.Treatment?.AtMinutes,
+        grade.Recipe.Treatment?.CoverCode,
+        grade.Recipe.Treatment?.CoverPercent);
 }

@@ -158,6 +158,34 @@ public sealed class ChargeWishesTests(OneShop one) : IClassFixture<OneShop>, IAs
         Assert.Equal(1.9, ChargeOptimiser.Plan(own, Soon).Analysis.OrZero(Element.Si), 6);
     }
 
+    /// <summary>
+    /// By hand: 2 % of a cover with 0.1 % C and just the sulphur of the iron. A kilogram from the furnace and 0.02 kg of it have to be what a kilogram from the furnace was
+    /// without it: 1.02·C − 0.02·0.1.
+    /// </summary>
+    [Fact]
+    public void Poured_UnderCoverSteelOfTheRecipe_AsksForTheCarbonThatItTakes()
+    {
+        var grade = data.Grades.Single(g => g.Id == shop.DuctileId);
+        var steel = data.Materials.Single(m => m.Code == "steel");
+        var cover = steel with
+        {
+            Code = "punchings", Kind = MaterialKind.Cover, MetallicYieldPercent = 100,
+            Analysis = steel.Analysis! with { Percents = [new(Element.C, 0.1, null, null), new(Element.S, 0.015, null, null)] },
+        };
+        var covered = data with
+        {
+            Grades = [grade with { Recipe = grade.Recipe! with { CoverCode = "punchings", CoverRatePercent = 2 } }], RouteMaterials = [.. data.RouteMaterials, cover],
+        };
+        var poured = choice with { Target = ChargeTarget.Poured, LadleId = shop.LadleId, Limits = [new("S", Most: 0.015)] };
+
+        var bare = ChargeQuestion.Rows(data, poured).Single(row => row.Name == "C").Bounds.Aim!.Value;
+        var carbon = ChargeQuestion.Rows(covered, poured).Single(row => row.Name == "C").Bounds.Aim!.Value;
+        Assert.Equal((1.02 * bare) - 0.002, carbon, 9);
+        Assert.InRange(carbon - bare, 0.070, 0.074);
+        // What the yard does not have has no analysis: it is said, and not left out.
+        Assert.Equal("recipe.noCover", Assert.Single(ChargeQuestion.Build(covered with { RouteMaterials = data.RouteMaterials }, poured).Findings).Code);
+    }
+
     [Fact]
     public void Returns_WithMagnesiumAndNoRecoveryForIt_AreLeftOutAndRefusedWhereTheyAreAskedFor()
     {

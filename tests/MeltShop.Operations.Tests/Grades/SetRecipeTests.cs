@@ -23,9 +23,9 @@ public sealed class SetRecipeTests
 
         await Shop.Do(shop.Get<SetRecipe>(), shop.Metallurgist, Command(shop, bare, new(0.042, 0.035, 0.008, null, null, null, null)));
         var said = await Grade(shop, id);
-        await Shop.Do(shop.Get<SetRecipe>(), shop.Metallurgist, Command(shop, said, new(0.04, 0.035, 0.008, "mgfesi", "inoculant", 0.4, 10)));
+        await Shop.Do(shop.Get<SetRecipe>(), shop.Metallurgist, Command(shop, said, new(0.04, 0.035, 0.008, "mgfesi", "inoculant", 0.4, 10, "punchings", 1.5)));
 
-        Assert.Equal(new RecipeView(0.04, 0.035, 0.008, "mgfesi", "inoculant", 0.4, 10), (await Grade(shop, id)).Recipe);
+        Assert.Equal(new RecipeView(0.04, 0.035, 0.008, "mgfesi", "inoculant", 0.4, 10, "punchings", 1.5), (await Grade(shop, id)).Recipe);
         await shop.Refuses(shop.Get<SetRecipe>(), shop.Metallurgist, Command(shop, said, new(0.04, 0.035, 0.008, null, null, null, null)), "version", "version.stale");
         Assert.True((await shop.Get<TrailCheck>().Run(Soon)).Holds);
     }
@@ -41,6 +41,10 @@ public sealed class SetRecipeTests
         await shop.Refuses(operation, shop.Melter, Command(shop, grey, new(null, null, null, null, null, null, null)), "", "right.missing");
         await shop.Refuses(operation, shop.Metallurgist, Command(shop, ductile, new(0.04, 0.03, null, null, null, null, null)), "recipe.sulphurLeftPercent", "sulphur.missing");
         await shop.Refuses(operation, shop.Metallurgist, Command(shop, grey, new(0.04, null, null, null, null, null, null)), "recipe.targetMgPercent", "magnesium.inGreyIron");
+        GradeRecipeInput uncovered = new(0.04, 0.03, 0.006, null, null, null, null);
+        await shop.Refuses(operation, shop.Metallurgist, Command(shop, ductile, uncovered with { CoverCode = "punchings" }), "recipe.coverRatePercent", "number.missing");
+        await shop.Refuses(operation, shop.Metallurgist, Command(shop, ductile, uncovered with { CoverRatePercent = 1 }), "recipe.coverCode", "choice.missing");
+        await shop.Refuses(operation, shop.Metallurgist, Command(shop, ductile, uncovered with { CoverCode = "punchings", CoverRatePercent = -1 }), "recipe.coverRatePercent", "percent.negative");
     }
 
     private static SetRecipe.Command Command(Shop shop, GradeView grade, GradeRecipeInput recipe) => new(Guid.NewGuid(), shop.Now, grade.Id, grade.Version, recipe);

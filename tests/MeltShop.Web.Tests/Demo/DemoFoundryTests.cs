@@ -1,5 +1,9 @@
+using MeltShop.Charging;
+using MeltShop.Charging.Plans;
 using MeltShop.Operations;
+using MeltShop.Operations.Charging;
 using MeltShop.Records;
+using MeltShop.Records.Grades;
 using MeltShop.Records.Heats;
 using MeltShop.Records.Ladles;
 using MeltShop.Records.Reading.Charge;
@@ -63,6 +67,17 @@ public sealed class DemoFoundryTests : IAsyncLifetime
         Assert.InRange(furnace.LiquidKg, 500, 700);
         Assert.True(furnace.Heel!.Analysis.Elements.Count > 10);
         Assert.True((await services.GetRequiredService<TrailCheck>().Run(Soon)).Holds);
+
+        // Planned for the mould, under the cover steel of the recipe that the ladles of the heat lay under too.
+        var ductile = view.Grades.Where(g => g.Family is IronFamily.Ductile).ToList();
+        Assert.Equal(5, ductile.Count);
+        Assert.All(ductile, grade =>
+        {
+            Assert.Equal(("cover-punchings", 1), (grade.Recipe!.CoverCode, grade.Recipe.CoverRatePercent));
+            var asked = ChargeQuestion.Build(view, new(furnace.Id, grade.Id, 5000, HeelKg: 0) { Target = ChargeTarget.Poured, LadleId = view.Ladles[0].Id });
+            Assert.Empty(asked.Findings);
+            Assert.Equal(PlanStatus.Optimal, ChargeOptimiser.Plan(asked.Problem!, Soon).Status);
+        });
     }
 
     [Fact]

@@ -3350,6 +3350,12 @@ namespace MeltShop.Records.Migrations.Postgres
                             b1.Property<long>("GradeId")
                                 .HasColumnType("bigint");
 
+                            b1.Property<string>("CoverCode")
+                                .HasColumnType("text");
+
+                            b1.Property<double?>("CoverRatePercent")
+                                .HasColumnType("double precision");
+
                             b1.Property<string>("InoculantCode")
                                 .HasColumnType("text");
 

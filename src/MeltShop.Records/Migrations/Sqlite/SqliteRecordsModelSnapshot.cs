@@ -3222,6 +3222,12 @@ namespace MeltShop.Records.Migrations.Sqlite
                             b1.Property<long>("GradeId")
                                 .HasColumnType("INTEGER");
 
+                            b1.Property<string>("CoverCode")
+                                .HasColumnType("TEXT");
+
+                            b1.Property<double?>("CoverRatePercent")
+                                .HasColumnType("REAL");
+
                             b1.Property<string>("InoculantCode")
                                 .HasColumnType("TEXT");
 

@@ -58,7 +58,7 @@ public sealed class ChargePage(IDbContextFactory<RecordsContext> contexts)
 
     private static async Task<IReadOnlyList<MaterialView>> RouteMaterials(RecordsContext db, IEnumerable<GradeView> grades, CancellationToken ct)
     {
-        var codes = grades.SelectMany(g => new[] { g.Recipe?.TreatmentAlloyCode, g.Recipe?.InoculantCode }).OfType<string>().Distinct().ToList();
+        var codes = grades.SelectMany(g => new[] { g.Recipe?.TreatmentAlloyCode, g.Recipe?.CoverCode, g.Recipe?.InoculantCode }).OfType<string>().Distinct().ToList();
         return codes.Count == 0 ? [] : await MaterialRows.Load(db, db.Materials.Where(m => m.IsActive && codes.Contains(m.Code)), ct);
     }
 

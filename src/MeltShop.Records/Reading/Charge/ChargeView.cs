@@ -14,7 +14,7 @@ namespace MeltShop.Records.Reading.Charge;
 public sealed record ChargeView(
     IReadOnlyList<ChargeFurnaceView> Furnaces, IReadOnlyList<GradeView> Grades, IReadOnlyList<MaterialView> Materials, string? Currency)
 {
-    /// <summary>Treatment alloys and inoculants that the recipes of the grades name.</summary>
+    /// <summary>Treatment alloys, cover steels and inoculants that the recipes of the grades name.</summary>
     public IReadOnlyList<MaterialView> RouteMaterials { get; init; } = [];
 
     /// <summary>What the shop reckons with in every charge; null before anybody said.</summary>

@@ -21,7 +21,7 @@ internal static class GradeRows
 
     private static RecipeView View(GradeRecipe r) => new(
         r.TargetMgPercent, r.MgFloorPercent, r.SulphurLeftPercent, r.TreatmentAlloyCode, r.InoculantCode, r.InoculantRatePercent,
-        r.MinutesToLastMould);
+        r.MinutesToLastMould, r.CoverCode, r.CoverRatePercent);
 
     private static int Place(string quantity)
     {

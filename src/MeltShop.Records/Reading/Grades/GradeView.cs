@@ -15,4 +15,4 @@ public sealed record WindowView(WindowStage Stage, string Quantity, double? Leas
 /// <inheritdoc cref="GradeRecipe"/>
 public sealed record RecipeView(
     double? TargetMgPercent, double? MgFloorPercent, double? SulphurLeftPercent, string? TreatmentAlloyCode, string? InoculantCode,
-    double? InoculantRatePercent, double? MinutesToLastMould);
+    double? InoculantRatePercent, double? MinutesToLastMould, string? CoverCode = null, double? CoverRatePercent = null);

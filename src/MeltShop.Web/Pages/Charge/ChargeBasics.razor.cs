@@ -43,12 +43,20 @@ public sealed partial class ChargeBasics
 
     private bool IsTreated => Draft.GradeIn(View)?.Family is IronFamily.Ductile;
 
+    /// <summary>The way that the window goes; of treated iron also which cover steel it goes with, or that it goes without.</summary>
+    private string TargetWords => !Draft.IsPoured ? Text["TargetHelp"]
+        : !IsTreated ? Text["TargetPouredHelp"]
+        : Draft.GradeIn(View)?.Recipe is { CoverCode: { } code, CoverRatePercent: { } rate } ? Text["TargetPouredCovered", UnitText.Percent(NumberText.Show(rate)), Named(code)]
+        : Text["TargetPouredUncovered"];
+
     /// <summary>The only ladle there is need not be chosen; it is put into the field, where it can be seen.</summary>
     private Task TargetChosen()
     {
         if (Draft.IsPoured && Draft.Ladle.Value is null && View.Ladles is [{ } only]) Draft.Ladle.Showing(only.Id.ToString(CultureInfo.InvariantCulture));
         return Changed.InvokeAsync();
     }
+
+    private string Named(string code) => View.RouteMaterials.FirstOrDefault(material => material.Code == code)?.Name ?? code;
 
     private async Task FurnaceChosen()
     {

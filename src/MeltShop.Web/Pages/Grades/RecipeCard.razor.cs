@@ -1,4 +1,5 @@
 using MeltShop.Metallurgy.Elements;
+using MeltShop.Records.Grades;
 using MeltShop.Records.Reading.Charge;
 using MeltShop.Records.Reading.Grades;
 using MeltShop.Web.Components.Fields;
@@ -26,6 +27,8 @@ public sealed partial class RecipeCard
     private ChargePage Materials { get; set; } = null!;
 
     protected override async Task OnParametersSetAsync() => names = await Materials.MaterialNames();
+
+    private bool IsDuctile => Grade.Family is IronFamily.Ductile;
 
     private string NameOf(string? code) => code is null ? Text["NotGiven"] : names.GetValueOrDefault(code, code);
 

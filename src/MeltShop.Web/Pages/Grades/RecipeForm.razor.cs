@@ -13,8 +13,8 @@ public sealed partial class RecipeForm
 {
     private readonly EntryForm form = new();
     private readonly SeenVersion seen = new();
-    private readonly QuantityEntry target, floor, sulphur, rate, minutes;
-    private readonly TextEntry alloy, inoculant;
+    private readonly QuantityEntry target, floor, sulphur, rate, minutes, coverRate;
+    private readonly TextEntry alloy, inoculant, cover;
     private IReadOnlyList<MaterialView> materials = [];
 
     public RecipeForm()
@@ -23,6 +23,7 @@ public sealed partial class RecipeForm
         sulphur = form.Quantity("recipe.sulphurLeftPercent", 0, 1);
         (alloy, inoculant) = (form.Choice("recipe.treatmentAlloyCode"), form.Choice("recipe.inoculantCode"));
         (rate, minutes) = (form.Quantity("recipe.inoculantRatePercent", 0, 10), form.Quantity("recipe.minutesToLastMould", 0, 120));
+        (cover, coverRate) = (form.Choice("recipe.coverCode"), form.Quantity("recipe.coverRatePercent", 0, 5));
     }
 
     [Parameter, EditorRequired]
@@ -49,9 +50,11 @@ public sealed partial class RecipeForm
 
     private bool IsDuctile => Grade.Family is IronFamily.Ductile;
 
-    private IEnumerable<Choice> Alloys => Of(MaterialUses.Treatment, Grade.Recipe?.TreatmentAlloyCode);
+    private IEnumerable<Choice> Alloys => Of(UsedFor(MaterialUses.Treatment).Where(material => material.Kind != MaterialKind.Cover), Grade.Recipe?.TreatmentAlloyCode);
 
-    private IEnumerable<Choice> Inoculants => Of(MaterialUses.Inoculation, Grade.Recipe?.InoculantCode);
+    private IEnumerable<Choice> Covers => Of(materials.Where(material => material.Kind == MaterialKind.Cover), Grade.Recipe?.CoverCode);
+
+    private IEnumerable<Choice> Inoculants => Of(UsedFor(MaterialUses.Inoculation), Grade.Recipe?.InoculantCode);
 
     protected override async Task OnInitializedAsync()
     {
@@ -64,15 +67,19 @@ public sealed partial class RecipeForm
         inoculant.Showing(recipe?.InoculantCode);
         rate.Showing(recipe?.InoculantRatePercent);
         minutes.Showing(recipe?.MinutesToLastMould);
+        cover.Showing(recipe?.CoverCode);
+        coverRate.Showing(recipe?.CoverRatePercent);
         materials = await Yard.All();
     }
 
     protected override void OnParametersSet() => seen.Arrived(Grade.Version);
 
+    private IEnumerable<MaterialView> UsedFor(MaterialUses use) => materials.Where(material => material.Uses.HasFlag(use));
+
     /// <summary>What the yard has for it, and what stands there already.</summary>
-    private List<Choice> Of(MaterialUses use, string? standing)
+    private static List<Choice> Of(IEnumerable<MaterialView> fitting, string? standing)
     {
-        var offered = materials.Where(material => material.Uses.HasFlag(use)).Select(material => new Choice(material.Code, $"{material.Name} ({material.Code})")).ToList();
+        var offered = fitting.Select(material => new Choice(material.Code, $"{material.Name} ({material.Code})")).ToList();
         if (standing is not null && offered.All(choice => choice.Value != standing)) offered.Add(new(standing, standing));
         return offered;
     }
@@ -81,7 +88,7 @@ public sealed partial class RecipeForm
     {
         var outcome = await HandingIn.Send(form, made => Operation.Run(made.By, new(
             made.Key, made.ObservedAt, Grade.Id, seen.Value,
-            new(target.Value, floor.Value, sulphur.Value, alloy.Value, inoculant.Value, rate.Value, minutes.Value))));
+            new(target.Value, floor.Value, sulphur.Value, alloy.Value, inoculant.Value, rate.Value, minutes.Value, cover.Value, coverRate.Value))));
         if (outcome is null) return;
         if (outcome.Succeeded) await Saved.InvokeAsync();
         else if (outcome.IsStale()) seen.Outdated();

@@ -229,6 +229,27 @@ public sealed class WhyTests : ChargeTest
     }
 
     [Fact]
+    public async Task Target_PouredDuctileIron_SaysWithWhichCoverSteelItIsReckonedOrThatItIsWithNone()
+    {
+        foreach (var (code, cover) in new[] { ("EN-GJS-400-15", (string?)"punchings"), ("EN-GJS-600-3", null) })
+        {
+            await The<AddGrade>().Run(Founder, new(
+                Guid.NewGuid(), Now, code, IronFamily.Ductile, "Test figures", [new(WindowStage.Furnace, "S", null, null, 0.02), new(WindowStage.Poured, "C", 3.15, 3.3, 3.45)],
+                new(0.04, 0.03, 0.006, "mgfesi", "inoculant", 0.4, 10, cover, cover is null ? null : 1.5)), Cancellation);
+        }
+
+        await Add("punchings", MaterialKind.Cover, 400, 100, new MaterialPercentInput("C", 0.05));
+        await Add("mgfesi", MaterialKind.TreatmentAlloy, 1900, 100, new MaterialPercentInput("Mg", 6));
+        await Add("inoculant", MaterialKind.Inoculant, 2100, 100, new MaterialPercentInput("Si", 72));
+        SignIn(Role.Metallurgist);
+        var page = Open("/charge?furnace=F1&grade=EN-GJS-400-15&kg=3000", Role.Metallurgist);
+        Field(page, "target").QuerySelector("select")!.Change("Poured");
+        page.WaitForAssertion(() => Assert.Contains("with 1.5\u00a0% of cover steel: Test punchings", Field(page, "target").TextContent, StringComparison.Ordinal), Patience);
+        Field(page, "gradeId").QuerySelector("select")!.Change("EN-GJS-600-3");
+        page.WaitForAssertion(() => Assert.Contains("it names no cover steel and none is reckoned with", Field(page, "target").TextContent, StringComparison.Ordinal), Patience);
+    }
+
+    [Fact]
     public void Target_PouredIronOfAnIncompleteRecipe_SaysWhatIsMissing()
     {
         var page = OpenWhy();

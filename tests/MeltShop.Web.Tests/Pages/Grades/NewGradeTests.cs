@@ -71,6 +71,8 @@ public sealed class NewGradeTests : GradeTest
     {
         await The<AddMaterial>().Run(Founder, new(
             Guid.NewGuid(), Now, "mgfesi", "Test alloy", MaterialKind.TreatmentAlloy, MaterialUses.Treatment, 1900, 100, [new("Mg", 6)], "test", "memory"), Cancellation);
+        await The<AddMaterial>().Run(Founder, new(
+            Guid.NewGuid(), Now, "punchings", "Test punchings", MaterialKind.Cover, MaterialUses.Treatment, 400, 100, [new("C", 0.05)], "test", "memory"), Cancellation);
         SignIn(Role.Metallurgist);
         var page = Render<GradeDetail>(parameters => parameters.Add(p => p.Id, DuctileId));
         page.Find("[data-testid=set-recipe]").Click();
@@ -79,10 +81,16 @@ public sealed class NewGradeTests : GradeTest
         page.WaitForAssertion(() => Assert.Equal("sulphur.missing", page.Find("[data-field='recipe.sulphurLeftPercent'] .field-error").GetAttribute("data-code")), Patience);
         Type(page, "sulphurLeftPercent", "0,007");
         page.Find("[data-field='recipe.treatmentAlloyCode'] select").Change("mgfesi");
+        Assert.Equal("none is reckoned with", page.Find("[data-testid=recipe-cover]").TextContent);
+        page.Find("[data-field='recipe.coverCode'] select").Change("punchings");
+        page.Find("[data-testid=recipe-form]").Submit();
+        page.WaitForAssertion(() => Assert.Equal("number.missing", page.Find("[data-field='recipe.coverRatePercent'] .field-error").GetAttribute("data-code")), Patience);
+        Type(page, "coverRatePercent", "1,5");
         page.Find("[data-testid=recipe-form]").Submit();
 
         page.WaitForAssertion(() => Assert.Contains("Test alloy", page.Find("[data-testid=recipe] dl").TextContent, StringComparison.Ordinal), Patience);
-        Assert.Equal(new RecipeView(0.042, 0.035, 0.007, "mgfesi", null, 0.4, 12), (await The<GradesPage>().Grade(DuctileId, Cancellation))!.Recipe);
+        Assert.Equal("1.5\u00a0% Test punchings", page.Find("[data-testid=recipe-cover]").TextContent);
+        Assert.Equal(new RecipeView(0.042, 0.035, 0.007, "mgfesi", null, 0.4, 12, "punchings", 1.5), (await The<GradesPage>().Grade(DuctileId, Cancellation))!.Recipe);
     }
 
     [Fact]
