@@ -1,6 +1,7 @@
 using MeltShop.Charging.Formulation;
 using MeltShop.Charging.Plans;
 using MeltShop.Charging.Problems;
+using MeltShop.Metallurgy.Elements;
 
 namespace MeltShop.Charging.Planning;
 
@@ -81,8 +82,10 @@ internal static class Misses
         {
             QuantityLimit limit = result.Melt.Limits[i];
             var inward = limit.Margin + result.Scatters[i];
+            // The row of an element that is treated reads as its percent at the most sulphur: told is the percent that there is, and its bound beside it.
+            var moved = Element.TryParse(limit.Quantity.Name, out var element) ? result.Analysis.OrZero(element) - result.Values[i] : 0;
             foreach (var miss in Outside(MissKind.Quantity, limit.Quantity.Name, result.Values[i], limit.Min + inward, limit.Max - inward, Tolerance))
-                yield return miss with { Inward = inward, HeldMargin = limit.HeldMargin };
+                yield return miss with { Value = miss.Value + moved, Asked = miss.Asked + moved, Inward = inward, HeldMargin = limit.HeldMargin };
         }
     }
 

@@ -9,6 +9,6 @@ public static class Seats
     /// <summary>Of questions that are done within milliseconds: one for each core, and one that is kept free.</summary>
     public static int Plain { get; } = Math.Max(2, Environment.ProcessorCount) + 1;
 
-    /// <summary>Of questions with whole pieces, which may take their whole time: they leave a core to all others.</summary>
+    /// <summary>Of questions with whole pieces, which may take their whole time: one less than the cores, and two at least, or a page would wait behind a machine.</summary>
     public static int Pieces { get; } = Math.Max(2, Environment.ProcessorCount - 1);
 }

@@ -16,14 +16,18 @@ public static class UnseenMetals
     public static ChargeProblem Without(ChargeProblem problem)
     {
         ArgumentNullException.ThrowIfNull(problem);
-        var seen = problem.Limits.Where(limit => limit.Max is not null).SelectMany(limit => limit.Quantity.Terms.Where(term => term.Value > 0).Select(term => term.Key)).Append(Element.Fe).ToHashSet();
+        var seen = problem.Limits.SelectMany(Seen).Append(Element.Fe).ToHashSet();
         return problem with
         {
             Materials =
             [
-                .. problem.Materials.Select(material => Element.All.Any(element => !seen.Contains(element) && material.Composition.Analysis.OrZero(element) > Mostly)
+                .. problem.Materials.Select(material => Element.All.Any(element => !seen.Contains(element) && material.Composition.Analysis.OrZero(element) > Mostly) && material.MinPercent <= 0
                     ? material with { MaxKg = Math.Min(material.MaxKg ?? double.PositiveInfinity, Math.Max(material.MinKg, problem.WeighedKg.GetValueOrDefault(material.Code))) } : material),
             ],
         };
     }
+
+    // A most is harmed by more of it; a least asks for more, or for less.
+    private static IEnumerable<Element> Seen(QuantityLimit limit) =>
+        limit.Quantity.Terms.Where(term => limit.Max is not null && term.Value > 0 || limit.Min is not null && term.Value != 0).Select(term => term.Key);
 }

@@ -46,6 +46,7 @@ public sealed class CorrectWeighing(Recorder recorder, TimeProvider time) : Oper
         var heat = await db.Heats.AsNoTracking().SingleOrDefaultAsync(h => h.Id == command.HeatId, cancellation);
         if (heat is null) return Refuse("heatId", "heat.unknown");
         if (heat.Id != wrong.HeatId && heat.State == HeatState.Cancelled) return Refuse("heatId", "state.wrong", heat.State.ToString());
+        if (command.HappenedAt is { } happened && WeighingBounds.BeforeHeat(heat, happened, ClockTolerance, "happenedAt") is { } early) return Written<long>.Refused(early);
         if (command.Kg != wrong.Kg && await db.OverFurnace(heat, command.Kg, cancellation) is { } senseless) return Written<long>.Refused(senseless);
         var composition = await db.CompositionOf(command.MaterialId, command.IntoBath ? RecoveryStage.Bath : RecoveryStage.Charge, cancellation);
         if (composition is null) return Written<long>.Refused(await db.NoComposition("materialId", command.MaterialId, cancellation));

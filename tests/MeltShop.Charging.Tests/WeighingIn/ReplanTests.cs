@@ -4,6 +4,7 @@ using MeltShop.Charging.Tests.Support;
 using MeltShop.Charging.WeighingIn;
 using MeltShop.Metallurgy.Chain;
 using MeltShop.Metallurgy.Elements;
+using MeltShop.Metallurgy.Quantities;
 using static MeltShop.Charging.Tests.Support.Case;
 
 namespace MeltShop.Charging.Tests.WeighingIn;
@@ -148,6 +149,18 @@ public class ReplanTests
         Assert.Equal([("a", 800.0), ("b", 100.0)], check.Lines.Select(l => (l.Code, l.Kg)));
         Assert.Equal([(MissKind.LiquidKg, false, 100.0), (MissKind.Quantity, false, 0.388889)], check.Misses.Select(m => (m.Kind, m.IsMax, Math.Round(m.By, 6))));
         Assert.Equal(280, check.Costs.Total, 1e-9);
+    }
+
+    /// <summary>Si + 10 · (S − 0.02) from 1.5 to 1.7: without sulphur that is a window of 1.7 to 1.9 % for the silicon itself.</summary>
+    [Fact]
+    public void Miss_OfAnElementThatFollowsTheSulphur_IsToldInItsOwnPercent()
+    {
+        var silicon = new LinearQuantity("Si", new Dictionary<Element, double> { [Element.Si] = 1, [Element.S] = 10 }, -0.2);
+
+        var check = ChargeCheck.Of(Problem() with { Limits = [new(silicon, 1.5, 1.7)] }, new Dictionary<string, double> { ["a"] = 500, ["b"] = 500 });
+
+        var miss = Assert.Single(check.Misses);
+        Assert.Equal(("Si", false, 1.7, 1.5, 0.2), (miss.Name, miss.IsMax, Math.Round(miss.Asked, 6), Math.Round(miss.Value, 6), Math.Round(miss.By, 6)));
     }
 
     [Fact]

@@ -120,7 +120,11 @@ public sealed class RestQuestionTests
         var limited = RestQuestion.Answer(
             asked with { Limits = [.. asked.Limits, new(LinearQuantity.Of(Element.Ni), null, 20)] }, Weighed(("b", 900)), plannedKg: 1000, [], cancellation: TestContext.Current.CancellationToken);
 
+        var wanted = RestQuestion.Answer(
+            asked with { Limits = [.. asked.Limits, new(LinearQuantity.Of(Element.Ni), 1, null)] }, Weighed(("b", 900)), plannedKg: 1000, [], cancellation: TestContext.Current.CancellationToken);
+
         Assert.Equal((RestStanding.Missed, 0), (rest.Standing, Kg(rest, "ni")));
+        Assert.InRange(Kg(wanted, "ni"), 9, 1000); // at least 1 % of it is asked for
         Assert.True(Kg(limited, "ni") > 50); // beside what a may bring of sulphur
     }
 

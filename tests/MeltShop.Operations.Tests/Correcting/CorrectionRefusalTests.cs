@@ -64,7 +64,8 @@ public sealed class CorrectionRefusalTests : IAsyncLifetime
 
         await shop.Refuses(shop.Get<CorrectWeighing>(), shop.Melter, Of(id, 45) with { Reason = " " }, "reason", "text.missing");
         await shop.Refuses(shop.Get<CorrectWeighing>(), shop.Melter, Of(id, -1), "kg", "mass.negative");
-        await shop.Refuses(shop.Get<CorrectWeighing>(), shop.Melter, Of(id, 3001), "kg", "weighing.overFurnace");
+        await shop.Refuses(shop.Get<CorrectWeighing>(), shop.Melter, Of(id, 3751), "kg", "weighing.overFurnace");
+        await shop.Refuses(shop.Get<CorrectWeighing>(), shop.Melter, Of(id, 45) with { HappenedAt = heat.StartedAt.AddMinutes(-10.1) }, "happenedAt", "time.beforeHeat");
         await shop.Refuses(shop.Get<CorrectWeighing>(), shop.Melter, Of(id, 54), "", "correction.nothing");
         await shop.Refuses(shop.Get<CorrectWeighing>(), shop.Melter, Of(4711, 54), "weighingId", "fact.unknown");
         await shop.Refuses(shop.Get<CorrectWeighing>(), shop.Melter, Of(id, 45) with { HeatId = 4711 }, "heatId", "heat.unknown");

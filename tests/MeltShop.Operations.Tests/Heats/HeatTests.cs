@@ -43,26 +43,26 @@ public sealed class HeatTests : IAsyncLifetime
     }
 
     [Fact]
-    public async Task WeighIn_BeforeTheHeatBegan_IsRefusedBeyondFiveMinutes()
+    public async Task WeighIn_BeforeTheHeatBegan_IsRefusedBeyondTenMinutes()
     {
         var heat = await shop.StartHeat();
         WeighIn.Command Before(double minutes) => new(Guid.NewGuid(), heat.StartedAt.AddMinutes(-minutes), heat.Id, shop.SteelId, 10, false);
 
-        var findings = await shop.Refuses(shop.Get<WeighIn>(), shop.Melter, Before(5.1), "observedAt", "time.beforeHeat");
+        var findings = await shop.Refuses(shop.Get<WeighIn>(), shop.Melter, Before(10.1), "observedAt", "time.beforeHeat");
         Assert.Equal([heat.Number, heat.StartedAt], findings[0].Arguments);
-        Assert.True((await Shop.Do(shop.Get<WeighIn>(), shop.Melter, Before(4.9))).Succeeded);
+        Assert.True((await Shop.Do(shop.Get<WeighIn>(), shop.Melter, Before(9.9))).Succeeded);
     }
 
     [Theory]
-    [InlineData(3000.01)]
+    [InlineData(3750.01)]
     [InlineData(1e9)]
     public async Task WeighIn_MoreThanTheFurnaceHolds_IsRefusedAtKg(double kg)
     {
         var heat = await shop.StartHeat();
 
         var findings = await shop.Refuses(shop.Get<WeighIn>(), shop.Melter, new(Guid.NewGuid(), shop.Now, heat.Id, shop.SteelId, kg, false), "kg", "weighing.overFurnace");
-        Assert.Equal([3000d], findings[0].Arguments);
-        Assert.True((await Shop.Do(shop.Get<WeighIn>(), shop.Melter, new(Guid.NewGuid(), shop.Now, heat.Id, shop.SteelId, 3000, false))).Succeeded);
+        Assert.Equal([3000d, 3750d], findings[0].Arguments);
+        Assert.True((await Shop.Do(shop.Get<WeighIn>(), shop.Melter, new(Guid.NewGuid(), shop.Now, heat.Id, shop.SteelId, 3750, false))).Succeeded);
     }
 
     [Fact]

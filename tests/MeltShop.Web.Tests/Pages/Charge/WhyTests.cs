@@ -224,7 +224,7 @@ public sealed class WhyTests : ChargeTest
         Change(page, "carbon equivalent CE");
         Assert.Contains("the grade says 4.4\u00a0% of the poured iron", Field(page, "limits.CE.most").TextContent, StringComparison.Ordinal);
         Change(page, "Si");
-        Assert.Contains("% of the furnace iron, turned back from the poured window", Field(page, "limits.Si.most").TextContent, StringComparison.Ordinal);
+        Assert.Contains("% of the furnace iron at the most sulphur, turned back from the poured window", Field(page, "limits.Si.most").TextContent, StringComparison.Ordinal);
         Assert.DoesNotContain("oured", page.Find("[data-limit=Mn] .limit-words").TextContent, StringComparison.Ordinal);
     }
 
