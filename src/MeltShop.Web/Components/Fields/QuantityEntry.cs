@@ -10,6 +10,9 @@ public sealed class QuantityEntry(EntryForm form, string path, NumberRange range
     /// <summary>A recorded number that was filled in, while nothing was typed over it: it is handed in as it was.</summary>
     private double? standing;
 
+    /// <summary>The same once something was typed over it: typed again as it stood it is that number again.</summary>
+    private double? filled;
+
     /// <summary>What it is; set where a choice beside the field decides.</summary>
     public Dimension Dimension { get; private set; } = dimension;
 
@@ -27,11 +30,12 @@ public sealed class QuantityEntry(EntryForm form, string path, NumberRange range
 
     public override string Text
     {
-        get => standing is { } number ? NumberText.Unmistakable(Unit.Readable(number)) : base.Text;
+        get => standing is { } number ? Shown(number) : base.Text;
         set
         {
-            // Told again as it stands it is the same number, of which more is recorded than is shown.
-            if (value != Text) standing = null;
+            // More is recorded than is shown; what is typed into an emptied field is a number of its own.
+            if (value.Length == 0) filled = null;
+            standing = filled is { } number && value == Shown(number) ? number : null;
             base.Text = value;
         }
     }
@@ -63,7 +67,7 @@ public sealed class QuantityEntry(EntryForm form, string path, NumberRange range
     public QuantityEntry Showing(double? value)
     {
         Fill("");
-        standing = value;
+        (standing, filled) = (value, value);
         return this;
     }
 
@@ -71,10 +75,12 @@ public sealed class QuantityEntry(EntryForm form, string path, NumberRange range
     public QuantityEntry Kept(Records.Reading.Laboratory.ReadingView reading)
     {
         ArgumentNullException.ThrowIfNull(reading);
-        standing = null;
+        (standing, filled) = (null, null);
         Fill((reading.BelowDetection ? "<" : "") + NumberText.Unmistakable(reading.Percent));
         return this;
     }
+
+    private string Shown(double number) => NumberText.Unmistakable(Unit.Readable(number));
 
     private Finding? Judge(double recorded) =>
         recorded < range.Least ? new Finding(Path, "number.tooSmall", Range.Least!.Value)

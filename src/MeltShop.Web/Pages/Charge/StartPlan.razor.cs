@@ -28,6 +28,10 @@ public sealed partial class StartPlan
     [Parameter]
     public bool IsBarred { get; set; }
 
+    /// <summary>The plan was made from other figures than there are now, or this program would find another one: who starts it is told.</summary>
+    [Parameter]
+    public bool IsOutOfDate { get; set; }
+
     /// <summary>What else can be done with the plan.</summary>
     [Parameter]
     public RenderFragment? ChildContent { get; set; }

@@ -86,10 +86,25 @@ public sealed class MeasureTests
         var field = Field(Dimension.Mass).Showing(kg);
 
         Assert.Equal(double.Parse(text, System.Globalization.CultureInfo.InvariantCulture), double.Parse(field.Text, System.Globalization.CultureInfo.InvariantCulture), 15);
-        field.Text = field.Text;
+        var stood = field.Text;
+        field.Text = stood;
         Assert.Equal(kg, field.Value);
         field.Text = "11024";
         Assert.Equal(11024 * 0.45359237, field.Value);
+        field.Text = stood;
+        Assert.Equal(kg, field.Value);
+    }
+
+    [Fact]
+    public void Standing_MassThatIsTypedIntoItsEmptiedField_IsWhatWasTyped()
+    {
+        var field = Field(Dimension.Mass).Showing(5000);
+        var stood = field.Text;
+
+        field.Text = "";
+        field.Text = stood;
+
+        Assert.Equal(11023 * 0.45359237, field.Value);
     }
 
     [Fact]

@@ -98,6 +98,7 @@ public sealed class KeptPlanTests : MeltingShop
         var id = await Keep();
         var page = Open(id);
         page.FindAll("button").Single(button => button.TextContent == "Start the heat").Click();
+        Assert.Empty(page.FindAll("[data-testid=start-out-of-date]"));
         Assert.Contains("EN-GJS-500-7, 2000\u00A0kg in Furnace 1", page.Find("[data-testid=start-ask]").TextContent, StringComparison.Ordinal);
         page.FindAll("button").Single(button => button.TextContent == "Yes, start the heat").Click();
 
@@ -124,8 +125,11 @@ public sealed class KeptPlanTests : MeltingShop
         var id = await Keep();
         Assert.Empty(Open(id).FindAll("[data-testid=stale]"));
         await ChangeTheYard();
+        var page = Open(id);
+        page.FindAll("button").Single(button => button.TextContent == "Start the heat").Click();
 
-        Assert.Contains("another delivery", Open(id).Find("[data-stale=Analysis]").TextContent, StringComparison.Ordinal);
+        Assert.Contains("out of date", page.Find("[data-testid=start-out-of-date]").TextContent, StringComparison.Ordinal);
+        Assert.Contains("another delivery", page.Find("[data-stale=Analysis]").TextContent, StringComparison.Ordinal);
     }
 
     [Fact]
