@@ -15,7 +15,7 @@ public sealed class SilenceTests(Chromium chromium, RunningApp app)
         async () => {
           const { listen } = await import("/entry/circuit.js");
           const html = document.documentElement;
-          const line = (globalThis.line = { ways: [0], busyUntil: 0, isDead: false, asked: 0, due: 0, said: [] });
+          const line = (globalThis.line = { ways: [0], busyUntil: 0, isDead: false, isHeld: false, asked: 0, due: 0, said: [] });
           new MutationObserver(() => line.said.push(html.dataset.circuit ?? "answers", Date.now())).observe(html, { attributeFilter: ["data-circuit"] });
           listen({
             invokeMethodAsync: () => new Promise((answer) => {
@@ -26,6 +26,9 @@ public sealed class SilenceTests(Chromium chromium, RunningApp app)
               }, way);
             }),
           });
+          const press = document.createElement("button");
+          document.querySelector("main").append(press);
+          line.isHeld = !press.dispatchEvent(new MouseEvent("click", { bubbles: true, cancelable: true }));
         }
         """;
 
@@ -43,6 +46,7 @@ public sealed class SilenceTests(Chromium chromium, RunningApp app)
         await page.GotoAsync("/look"); // a page without a circuit of its own
         await page.Clock.PauseAtAsync(start.AddSeconds(60));
         await page.EvaluateAsync(Line);
+        Assert.False(await page.EvaluateAsync<bool>("line.isHeld")); // it has come late, and just now
 
         // 300 ms each way, and now and then 250 ms more.
         await page.EvaluateAsync("line.ways = [300, 340, 280, 550, 300, 310]");

@@ -10,7 +10,6 @@ const keptFor = 120_000; // of what finds its form and not its field, or another
 const longest = 12 * 60 * 60_000; // a shift
 
 let open = { steps: [], files: [], texts: [] };
-let isAnothers = false;
 let isPutting = false;
 const since = new Map();
 
@@ -21,14 +20,15 @@ function place() {
 }
 
 const here = place();
+const own = `meltshopTyped/${person()}`; // each person's apart: who comes in between, and types somewhere else, takes nothing from the other
 
 // What is chosen, added and typed here, and what has not found its place again.
 export async function keep() {
   const files = [...(await chosen()), ...open.files];
   const all = { steps: [...steps(), ...open.steps], files, texts: [...texts(), ...open.texts] };
   try {
-    if (Object.values(all).some((some) => some.length > 0)) sessionStorage.meltshopTyped = JSON.stringify({ ...all, place: place(), person: person(), at: Date.now() });
-    else if (!isAnothers) delete sessionStorage.meltshopTyped;
+    if (Object.values(all).some((some) => some.length > 0)) sessionStorage[own] = JSON.stringify({ ...all, place: place(), at: Date.now() });
+    else delete sessionStorage[own];
   } catch {
     // No room for it. The page is loaded anew all the same: it is dead without.
   }
@@ -110,13 +110,11 @@ addEventListener("submit", ({ target }) => {
   open.texts = open.texts.filter(({ form }) => form !== formOf({ form: target }));
 }, true);
 
-// A document without pages, such as that which signs in, leaves it to the page that comes after it; another person, who has not typed it, to its own.
-if (document.querySelector("[data-live]") && sessionStorage.meltshopTyped) {
-  const kept = JSON.parse(sessionStorage.meltshopTyped);
-  const isHere = kept.place === here && Date.now() < kept.at + longest;
-  isAnothers = isHere && kept.person !== person();
-  if (!isAnothers) delete sessionStorage.meltshopTyped;
-  if (isHere && !isAnothers) {
+// A document without pages, such as that which signs in, leaves it to the page that comes after it.
+if (document.querySelector("[data-live]") && sessionStorage[own]) {
+  const kept = JSON.parse(sessionStorage[own]);
+  delete sessionStorage[own];
+  if (kept.place === here && Date.now() < kept.at + longest) {
     open = kept;
     new MutationObserver(put).observe(document.body, { childList: true, subtree: true });
     addEventListener("servertime", put);

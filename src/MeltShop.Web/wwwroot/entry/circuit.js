@@ -46,6 +46,7 @@ export function emptied(field) {
 // The page's circuit gives itself to be asked.
 export function listen(reference) {
   page = reference;
+  answeredAt = Date.now(); // it has just called
   ask();
 }
 

@@ -13,13 +13,14 @@ let isLeaving = false;
 for (const kind of ["pointerdown", "keydown", "input"]) addEventListener(kind, () => (touchedAt = Date.now()), true);
 
 // A ladle stands on the floor until its castings are decided on, maybe tomorrow: a clock that is long over stops nobody. One that a page showed
-// when it was left runs on; a page of a ladle that shows no clock says when that began (data-clock).
+// when it was left runs on until its stop, and no longer: nobody looks at it there; a page of a ladle that shows no clock says when that began (data-clock).
 const shown = new Map();
 
 function isClockRunning() {
-  const ends = [...document.querySelectorAll("ladle-clock, [data-clock]")].map(({ dataset }) => Number(dataset.stop || dataset.end || 0));
-  shown.set(location.pathname, Math.max(0, ...ends));
-  return Math.max(...shown.values()) > clock.serverNow() - longOver;
+  const clocks = [...document.querySelectorAll("ladle-clock, [data-clock]")].map(({ dataset }) => ({ stop: Number(dataset.stop || 0), end: Number(dataset.end || 0) }));
+  shown.set(location.pathname, Math.max(0, ...clocks.map(({ stop, end }) => stop || end + longOver))); // one without a stop runs on for as long
+  const now = clock.serverNow();
+  return clocks.some(({ stop, end }) => (stop || end) + longOver > now) || Math.max(...shown.values()) > now;
 }
 
 const isOwn = ({ personId }) => personId === person();

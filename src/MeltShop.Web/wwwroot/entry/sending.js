@@ -98,8 +98,9 @@ function settle(entry, findings) {
 
 export async function fetchTicket() {
   const answer = await reach("api/v1/entries/ticket");
+  const was = isSignedOut;
   if (answer) isSignedOut = answer.status === 401;
-  queue.changed();
+  if (isSignedOut !== was) queue.changed(); // only then: a finger may be on a press of the notice, which is drawn anew
   if (!answer?.ok) return false;
   ticket = await answer.json();
   clock.measured(ticket.now);

@@ -37,7 +37,7 @@ addEventListener("click", ({ target }) => {
 }, true);
 
 function pressed(asks) {
-  for (const [field, before] of presses) if (field.isConnected && !changes.has(field) && textOf(field) !== before) changes.set(field, { before, asks, isHeard: true });
+  for (const [field, before] of presses) if (field.isConnected && !changes.has(field) && textOf(field) !== before) changes.set(field, { before, asks, isHeard: true, isPressed: true });
   presses.clear();
 }
 
@@ -70,9 +70,13 @@ const isDraft = (field) => field.closest("form[data-subject]:not([data-subject='
 const isText = (field) => isTick(field) || field.matches("select, textarea, input:not([type=password], [type=file], [type=checkbox], [type=radio], [data-aside])");
 const isKept = ([field, { before }]) => field.isConnected && isText(field) && pathOf(field) && textOf(field) !== before && !isDraft(field) && !field.form?.dataset.done && !field.form?.dataset.waiting;
 
+// A choice that a press wrote is of what is entered beside it: without that, what stands there now may be what the page offers next.
 export function texts() {
   pressed(latest);
-  return [...changes].filter(isKept).map(([field, { before }]) => ({ form: formOf(field), path: pathOf(field), before, text: textOf(field), isChoice: field.matches("select, [data-tick]") }));
+  const kept = [...changes].filter(isKept);
+  const isAlone = ([field, { isPressed }]) => isPressed && field.matches("select") && field.form?.dataset.entry
+    && !kept.some(([other, change]) => other.form === field.form && !(change.isPressed && other.matches("select")));
+  return kept.filter((one) => !isAlone(one)).map(([field, { before }]) => ({ form: formOf(field), path: pathOf(field), before, text: textOf(field), isChoice: field.matches("select, [data-tick]") }));
 }
 
 // What stands in a field by itself, before a text is put back into it.
