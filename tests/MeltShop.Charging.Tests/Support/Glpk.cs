@@ -70,6 +70,7 @@ internal static class Glpk
         }
 
         Assert.DoesNotContain("TIME LIMIT", log, StringComparison.OrdinalIgnoreCase);
+        if (log.Contains("Error: unable to factorize", StringComparison.Ordinal)) throw new GlpkGaveUpException(log);
         Assert.Matches("NO (PRIMAL )?FEASIBLE|NO INTEGER FEASIBLE", log);
         return null;
     }

@@ -3,17 +3,18 @@ using MeltShop.Charging.Plans;
 namespace MeltShop.Charging.Tests.Support;
 
 /// <summary>One generated yard, planned here and by GLPK.</summary>
-internal sealed record YardComparison(int Seed, ChargePlan Plan, double? Reference)
+internal sealed record YardComparison(int Seed, ChargePlan Plan, double? Reference, double Room)
 {
     public bool Agrees => Reference is { } cost
-        ? Plan.Status == PlanStatus.Optimal && Math.Abs(Plan.TotalCost - cost) <= 1e-6 * Math.Abs(cost)
+        ? Plan.Status == PlanStatus.Optimal && Math.Abs(Plan.TotalCost - cost) <= Room * Math.Abs(cost)
         : Plan.Status == PlanStatus.Infeasible;
 
     public static async Task<YardComparison> Of(int seed, bool pieces, CancellationToken cancellation, double confidence = 50)
     {
         var problem = RandomYard.Charge(seed, pieces, confidence);
         var plan = await Task.Run(() => ChargeOptimiser.Plan(problem, cancellation), cancellation);
-        return new(seed, plan, await Glpk.LeastCost(problem, cancellation));
+        // GLPK keeps a row to 1e-7 of its size: where planes stand for cones that are more than a millionth of the cost.
+        return new(seed, plan, await Glpk.LeastCost(problem, cancellation), confidence > 50 ? 1e-5 : 1e-6);
     }
 
     public override string ToString() => FormattableString.Invariant($"seed {Seed}: {Plan.Status} {Plan.TotalCost:R}, GLPK {(Reference is null ? "infeasible" : $"{Reference:R}")}");
