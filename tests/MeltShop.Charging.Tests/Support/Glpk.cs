@@ -1,6 +1,7 @@
 using System.Diagnostics;
 using System.Globalization;
 using System.Text;
+using System.Text.RegularExpressions;
 using MeltShop.Charging.Problems;
 
 namespace MeltShop.Charging.Tests.Support;
@@ -70,9 +71,7 @@ internal static class Glpk
         }
 
         Assert.DoesNotContain("TIME LIMIT", log, StringComparison.OrdinalIgnoreCase);
-        if (log.Contains("Error: unable to factorize", StringComparison.Ordinal)) throw new GlpkGaveUpException(log);
-        Assert.Matches("NO (PRIMAL )?FEASIBLE|NO INTEGER FEASIBLE", log);
-        return null;
+        return Regex.IsMatch(log, "NO (PRIMAL )?FEASIBLE|NO INTEGER FEASIBLE") ? null : throw new GlpkGaveUpException(log);
     }
 
     private static double Number(string text) => double.Parse(text, CultureInfo.InvariantCulture);
