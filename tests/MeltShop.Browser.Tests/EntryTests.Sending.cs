@@ -189,7 +189,7 @@ public sealed partial class EntryTests
         await page.FillAsync("input[name=name]", "henning");
         await page.FillAsync("input[name=password]", Demo.Password);
         await page.ClickAsync("button[type=submit]");
-        await page.WaitForURLAsync("**" + heat);
+        await page.IsAtAsync(heat);
 
         await page.GetByText("1448 °C").First.WaitForAsync();
         await Assertions.Expect(page.Locator("[data-testid=sign-in-again]")).ToBeHiddenAsync();

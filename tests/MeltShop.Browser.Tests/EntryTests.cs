@@ -179,7 +179,7 @@ public sealed partial class EntryTests(Chromium chromium, EntryTests.App app) : 
                   return location.pathname;
                 }
                 """));
-            await page.WaitForURLAsync("**/grades");
+            await page.IsAtAsync("/grades");
             await OpenAskedAsync();
         }
 
@@ -222,13 +222,13 @@ public sealed partial class EntryTests(Chromium chromium, EntryTests.App app) : 
         await page.OpenAsync("/yard");
         var kind = page.Locator("[data-field=kind] select");
         await kind.SelectOptionAsync("SteelScrap");
-        await page.WaitForURLAsync("**/yard?kind=SteelScrap");
+        await page.IsAtAsync("/yard?kind=SteelScrap");
         await page.EvaluateAsync("document.documentElement.dataset.before = ''");
         await Say("failed");
         await page.WaitForSelectorAsync("html:not([data-before]):not([data-circuit])", new() { State = WaitForSelectorState.Attached });
         await Assertions.Expect(kind).ToHaveValueAsync("SteelScrap");
         await kind.SelectOptionAsync("");
-        await page.WaitForURLAsync("**/yard");
+        await page.IsAtAsync("/yard");
         Assert.Equal("", await kind.EvaluateAsync<string>("(field) => new Promise((done) => { document.body.append(document.createElement('i')); setTimeout(() => done(field.value)); })"));
 
         async Task Say(string state) => await page.EvaluateAsync(
@@ -321,9 +321,9 @@ public sealed partial class EntryTests(Chromium chromium, EntryTests.App app) : 
 
         // So it is where another has been there in between, on another page, and has typed there: here nobody.
         await page.EvaluateAsync("async () => { await (await import('/entry/back.js')).keep(); const form = document.getElementById('step-down'); form.elements.returnTo.value = '/yard'; form.submit(); }");
-        await page.WaitForURLAsync("**/yard");
+        await page.IsAtAsync("/yard");
         await page.SelectOptionAsync("[data-field=kind] select", "SteelScrap");
-        await page.WaitForURLAsync("**/yard?kind=SteelScrap");
+        await page.IsAtAsync("/yard?kind=SteelScrap");
         await page.TapAsync("[data-testid=change-person]");
         await page.WaitForSelectorAsync("main.plain h1");
         Assert.Equal(2, await page.EvaluateAsync<int>("Object.keys(sessionStorage).filter((name) => name.startsWith('meltshopTyped/')).length"));
@@ -340,7 +340,7 @@ public sealed partial class EntryTests(Chromium chromium, EntryTests.App app) : 
         await page.BringToFrontAsync();
         await Task.Delay(TimeSpan.FromSeconds(2), TestContext.Current.CancellationToken); // it looks for clocks once a second
         await page.TapAsync(".rail-link[href='/charge']");
-        await page.WaitForURLAsync("**/charge");
+        await page.IsAtAsync("/charge");
         await page.EvaluateAsync("() => { clearInterval(running); document.querySelector('ladle-clock').remove(); }"); // as the floor's goes with its page, and runs on
         await Task.Delay(TimeSpan.FromSeconds(5), TestContext.Current.CancellationToken);
         Assert.NotEqual("Nobody is named", await page.Locator("[data-testid=person]").InnerTextAsync());
@@ -369,10 +369,10 @@ public sealed partial class EntryTests(Chromium chromium, EntryTests.App app) : 
         await Assertions.Expect(page.Locator("[data-testid=person]")).ToHaveTextAsync("Nobody is named");
         await Assertions.Expect(other.Locator("[data-testid=person]")).ToHaveTextAsync("Nobody is named");
         await page.TapAsync("[data-testid=change-person]");
-        await page.WaitForURLAsync("**/station?returnTo=*");
+        await page.IsAtAsync("/station?returnTo=*");
         await page.WaitForSelectorAsync("main.plain h1"); // the address changes first, and another one in that moment would end its loading
         await page.OpenAsync("/yard");
         await page.TapAsync("form[action='/sign-out'] button");
-        await other.WaitForURLAsync("**/sign-in?returnTo=*yard*"); // nor does it go on for somebody who has signed out
+        await other.IsAtAsync("/sign-in?returnTo=*yard*"); // nor does it go on for somebody who has signed out
     }
 }

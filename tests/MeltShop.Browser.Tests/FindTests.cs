@@ -23,7 +23,7 @@ public sealed partial class FindTests(Chromium chromium, RunningApp app)
         await page.Keyboard.PressAsync("Tab");
         await page.Keyboard.PressAsync("Enter");
 
-        await page.WaitForURLAsync("**/heats/*");
+        await page.IsAtAsync("/heats/*");
         await Assertions.Expect(page.Locator(".as-of")).ToHaveTextAsync(Age()); // every page says when it was read
     }
 

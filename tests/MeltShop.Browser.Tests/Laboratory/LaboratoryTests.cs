@@ -66,7 +66,7 @@ public sealed class LaboratoryTests(RunningApp app, Chromium chromium) : IClassF
         await Assertions.Expect(page.Locator($"{Doubted} [data-heat]")).ToContainTextAsync("2 samples");
         await page.KeepStateAsync("instrument-doubted");
         await page.TapAsync($"{Doubted} [data-testid=to-recall]");
-        await page.WaitForURLAsync("**/recall?from=Instrument&of=spark-1&since=*&until=*");
+        await page.IsAtAsync("/recall?from=Instrument&of=spark-1&since=*&until=*");
         await page.WaitForSelectorAsync("[data-testid=recall-head]");
     }
 

@@ -1,3 +1,4 @@
+using System.Text.RegularExpressions;
 using Microsoft.Playwright;
 
 namespace MeltShop.Browser.Tests.Running;
@@ -37,6 +38,16 @@ internal static class Demo
     {
         await page.GotoAsync(path);
         await page.WaitForSelectorAsync("[data-state=ready]");
+    }
+
+    /// <summary>
+    /// Waits until the page is at this path with its query; <c>#</c> is a number, <c>*</c> is anything. The driver looks again and again:
+    /// a wait for the navigation itself sleeps on where it has just happened on a busy machine.
+    /// </summary>
+    public static Task IsAtAsync(this IPage page, string path)
+    {
+        var pattern = Regex.Escape(path).Replace("\\#", "\\d+", StringComparison.Ordinal).Replace("\\*", ".*", StringComparison.Ordinal);
+        return Assertions.Expect(page).ToHaveURLAsync(new Regex($"^https?://[^/]+{pattern}$"));
     }
 
     /// <summary>Starts a heat and answers its page's path.</summary>

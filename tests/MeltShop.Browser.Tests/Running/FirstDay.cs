@@ -16,7 +16,7 @@ internal static partial class FirstDay
         foreach (var (field, text) in new[] { ("code", Code().Match(app.Log).Groups[1].Value), ("displayName", "Anna Example"), ("name", "anna"), ("password", Demo.Password) })
             await page.FillAsync("#" + field, text);
         await page.ClickAsync("button[type=submit]");
-        await page.WaitForURLAsync("**/sign-in**");
+        await page.IsAtAsync("/sign-in*");
         await page.FillAsync("input[name=password]", Demo.Password);
         await page.ClickAsync("button[type=submit]");
         await page.WaitForSelectorAsync("[data-testid=state]:not([data-state=loading])");
@@ -60,7 +60,7 @@ internal static partial class FirstDay
         }
 
         await page.TapAsync("[data-testid=new-grade] .press-primary");
-        await page.WaitForURLAsync(new Regex(@"/grades/\d+$"));
+        await page.IsAtAsync("/grades/#");
 
         await page.StepAsync("Material");
         await page.FillInAsync(("code", "returns"), ("name", "Own returns"), ("pricePerTonne", "280"), ("metallicYieldPercent", "98"), ("source", "invented for a test"));
@@ -75,7 +75,7 @@ internal static partial class FirstDay
         }
 
         await page.TapAsync("[data-testid=new-material] .press-primary");
-        await page.WaitForURLAsync(new Regex(@"/yard/\d+$"));
+        await page.IsAtAsync("/yard/#");
 
         await page.GotoAsync("/charge?furnace=F1&grade=EN-GJL-250&kg=2000");
         await page.WaitForSelectorAsync("[data-testid=in-plan]");
