@@ -20,7 +20,7 @@ public sealed record ChoiceWishes
     /// <exception cref="ArgumentException">A number is not finite or below zero.</exception>
     internal void Require()
     {
-        foreach (var number in LastTimeKg.Values.Append(MostDearerPercent).Append(LeastKg))
+        foreach (var number in (double[])[.. LastTimeKg.Values, MostDearerPercent, LeastKg])
         {
             if (!double.IsFinite(number) || number < 0) throw new ArgumentException($"{number} has to be a finite number, 0 or more.");
         }

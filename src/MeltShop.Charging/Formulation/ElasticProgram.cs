@@ -40,7 +40,7 @@ internal static class ElasticProgram
         for (var j = 0; j < formulation.Columns.Count; j++)
         {
             var column = formulation.Columns[j];
-            var standing = column.Whole ? 0 : formulation.Melt.Columns[j].WeighedKg / formulation.Melt.ScaleKg;
+            var standing = formulation.Melt.Columns[j].WeighedKg / formulation.Melt.ScaleKg; // of whole pieces nothing: the unknown is the rest then
             if (column.Least <= standing) continue;
             var least = new double[program.Columns.Count];
             var unit = formulation.Melt.UnitKg(formulation.Melt.Columns[j]) / formulation.Melt.ScaleKg;

@@ -183,11 +183,15 @@ public class PlanChoiceTests
     }
 
     [Theory]
-    [InlineData(-1, 1)]
-    [InlineData(double.NaN, 1)]
-    [InlineData(2, -1)]
-    public void Wishes_ThatAreNoNumbers_AreRefused(double dearer, double lastKg) =>
-        Assert.Throws<ArgumentException>(() => Of(Two(), new() { MostDearerPercent = dearer, LastTimeKg = new Dictionary<string, double> { ["a"] = lastKg } }));
+    [InlineData(-1)]
+    [InlineData(double.NaN)]
+    [InlineData(double.PositiveInfinity)]
+    public void Wish_ThatIsNoNumberOrBelowZero_IsRefused(double number)
+    {
+        Assert.Throws<ArgumentException>(() => Of(Two(), new() { MostDearerPercent = number }));
+        Assert.Throws<ArgumentException>(() => Of(Two(), new() { LeastKg = number }));
+        Assert.Throws<ArgumentException>(() => Of(Two(), new() { LastTimeKg = new Dictionary<string, double> { ["a"] = 1, ["b"] = number } }));
+    }
 
     [Fact]
     public void Search_ThatFails_LosesNoOtherPlan()

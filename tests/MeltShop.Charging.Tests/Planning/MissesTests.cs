@@ -78,7 +78,7 @@ public class MissesTests
 
         var group = ChargeCheck.Of(Of(new GroupLimit { Name = "g", Codes = ["b"], MinKg = 400 + off }), Kilograms(600, 400));
         var share = ChargeCheck.Of(Of(A with { MinPercent = 60 + 100 * off / 1000 }), Kilograms(600, 400));
-        var room = ChargeCheck.Of(Of(A with { BulkDensityTonnesPerM3 = 0.5 }) with { Volumes = [new("bucket", 1.2 - 1.2 * millionths * 1e-6)] }, Kilograms(600, 400));
+        var room = ChargeCheck.Of(Of(A with { BulkDensityTonnesPerM3 = 0.05 }) with { Volumes = [new("bucket", 12 - 12 * millionths * 1e-6)] }, Kilograms(600, 400));
 
         Assert.All([below, over, pieces, group, share, room], c => Assert.Equal(misses, c.Misses.Count));
     }
@@ -123,6 +123,20 @@ public class MissesTests
         Assert.False(Misses.Stands(new(MissKind.MaterialKg, "a", IsMax: false, 700, 600), melt));
 
         bool Stands(MissKind kind, string name, double value) => Misses.Stands(new(kind, name, IsMax: true, 500, value), melt);
+    }
+
+    [Fact]
+    public void Correction_ThatAddsOrTapsTooMuch_IsToldBoth()
+    {
+        var bath = Metallurgy.Chain.Metal.Of(3000, Analysis.Of((Element.C, 3.6)));
+        var melt = new Melt
+        {
+            Start = bath, Columns = [MeltColumn.Of(A), MeltColumn.TapOff(bath, 500, costPerTonne: 20)], Limits = [], LeastLiquidKg = 2600, MostLiquidKg = 3000, MostWeighedKg = 100, ScaleKg = 3000,
+        };
+
+        Assert.Empty(Misses.Of(new(melt, [100, 500])));
+        Assert.Equal([new(MissKind.WeighedKg, "", true, 100, 101), new(MissKind.MaterialKg, "tap off", true, 500, 501)], Misses.Of(new(melt, [101, 501])));
+        Assert.Equal([new(MissKind.LiquidKg, "", false, 2600, 2499), new(MissKind.MaterialKg, "tap off", true, 500, 501)], Misses.Of(new(melt, [0, 501])));
     }
 
     [Theory]

@@ -36,6 +36,8 @@ public class ProblemCheckTests
 
     public static TheoryData<string, Func<double, ChargeProblem>> AboveZero => new()
     {
+        { "capacity of the furnace", n => Whole with { CapacityKg = n } },
+        { "least mass worth weighing of a", n => Of(Whole.Materials[0] with { LeastIfUsedKg = n }) },
         { "bulk density of a", n => Of(Whole.Materials[0] with { BulkDensityTonnesPerM3 = n }) },
         { "room of bucket", n => Whole with { Volumes = [new("bucket", n)] } },
         { "harm of Si", n => Of(Whole.Limits[0] with { HarmWeight = n }) },
@@ -71,6 +73,9 @@ public class ProblemCheckTests
         Assert.Contains("called c", Assert.Throws<ArgumentException>(() => ProblemCheck.Require(weighed)).Message, StringComparison.Ordinal);
         Assert.Contains("called d", Assert.Throws<ArgumentException>(() => ProblemCheck.Require(Of(Whole.Groups[0] with { Codes = ["a", "d"] }))).Message, StringComparison.Ordinal);
     }
+
+    [Fact]
+    public void Problem_ThatIsNotThere_IsRefusedAsSuch() => Assert.Throws<ArgumentNullException>(() => ProblemCheck.Require(null!));
 
     [Fact]
     public void Bounds_OfAGroupThatAreCrossed_AreRefused()

@@ -10,6 +10,13 @@ namespace MeltShop.Charging.Tests.Workers;
 [Collection(nameof(Alone))]
 public sealed class SeatTests
 {
+    [Fact]
+    public void Seats_OnAnyMachine_AreOneMoreThanCoresAndForPiecesOneFewerButTwo()
+    {
+        Assert.True(Seats.Plain > Environment.ProcessorCount && Seats.Plain >= 3, $"{Seats.Plain}");
+        Assert.InRange(Seats.Pieces, 2, Math.Max(2, Environment.ProcessorCount - 1));
+    }
+
     [Theory]
     [InlineData(false)]
     [InlineData(true)]
