@@ -6,7 +6,7 @@ namespace MeltShop.Browser.Tests.Running;
 public sealed class Chromium : IAsyncLifetime
 {
     /// <summary>Milliseconds: a busy machine draws later, and is not at fault.</summary>
-    private const float Patience = 45_000;
+    private const float Patience = 90_000;
 
     private IPlaywright? playwright;
     private IBrowser? browser;

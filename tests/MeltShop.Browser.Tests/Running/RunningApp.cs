@@ -9,7 +9,7 @@ namespace MeltShop.Browser.Tests.Running;
 /// <summary>The program as a user starts it: a process with a data folder of its own, on loopback, with the demo foundry.</summary>
 public sealed class RunningApp : IAsyncLifetime
 {
-    private static readonly TimeSpan StartLimit = TimeSpan.FromSeconds(120);
+    private static readonly TimeSpan StartLimit = TimeSpan.FromSeconds(300);
     private readonly string dataFolder = Directory.CreateTempSubdirectory("meltshop-browser-").FullName;
     private readonly StringBuilder log = new();
     private Process? process;
