@@ -125,6 +125,9 @@ public sealed class PocketDraft
         Alloy.Showing(Of(view.Alloys, recipe?.TreatmentAlloyCode));
         Inoculant.Showing(Of(view.Inoculants, recipe?.InoculantCode));
         InoculantRate.Showing(recipe?.InoculantRatePercent);
+        if (view.Grade.Family != IronFamily.Ductile || Of(view.Covers, recipe?.CoverCode) is not { } cover) return;
+        Cover.Showing(cover);
+        CoverRate.Showing(recipe?.CoverRatePercent);
     }
 
     public PreparePocket.Command Command(Guid key, DateTimeOffset observedAt, long heatId) => new(

@@ -25,6 +25,24 @@ public sealed class LadlePreparationTests : LadleTest
     }
 
     [Fact]
+    public async Task Preparation_OfARecipeWithCover_BeginsWithItAndKeepsWhatIsChosenInstead()
+    {
+        await BathSample();
+        var page = Open();
+        Type(page, "temperatureC", "1480");
+        Type(page, "plannedKg", "800");
+        page.WaitForState(() => page.FindAll("[data-testid=stop-weight]").Count > 0, Patience);
+
+        Assert.Equal("1", page.Find("[data-field=coverRatePercent] input").GetAttribute("value"));
+        Assert.Contains("8.0\u00a0kg", page.Find("[data-testid=pocket-card]").TextContent, StringComparison.Ordinal); // 1 % of 800 kg
+
+        page.Find("[data-field=coverMaterialId] select").Change("");
+        await BathSample(("Sb", 0.002)); // the page reads again
+        page.WaitForState(() => !page.Find("[data-testid=pocket-card]").TextContent.Contains("8.0\u00a0kg", StringComparison.Ordinal), Patience);
+        Assert.DoesNotContain(page.FindAll("[data-field=coverMaterialId] option[selected]"), option => option.GetAttribute("value") is { Length: > 0 });
+    }
+
+    [Fact]
     public void Preparation_WithoutBathSample_SaysWhatIsMissing()
     {
         var page = Open("empty");
@@ -39,7 +57,8 @@ public sealed class LadlePreparationTests : LadleTest
         var page = Open();
         Type(page, "temperatureC", "1480");
         Type(page, "plannedKg", "800");
-        page.WaitForState(() => page.FindAll("[data-testid=stop-weight]").Count > 0, Patience);
+        page.Find("[data-field=coverMaterialId] select").Change(""); // the printed formula knows none
+        page.WaitForState(() => page.FindAll("[data-testid=why]").Count > 0, Patience);
 
         Assert.Equal("0.012", page.Find("[data-field=baseSulphurPercent] input").GetAttribute("value"));
         Assert.Matches("^[0-9.]+\u00a0kg", page.Find("[data-testid=alloy-kg]").TextContent.Trim());
