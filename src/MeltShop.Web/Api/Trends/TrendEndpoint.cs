@@ -19,8 +19,8 @@ internal static class TrendEndpoint
     {
         var asked = TrendQuantities.Find(quantity, step == "poured");
         var trend = await page.Load(new(asked, grade, furnace, step == "poured", instrument), HistoryAddress.ReadPlace(after), cancellation);
-        var text = new StringBuilder(Csv.Line("heat", "takenAtUtc", "sample", "coin", "instrument", "quantity", "value", "unit"));
-        foreach (var point in trend.Points) text.Append(Csv.Line(point.HeatNumber, point.At, point.Kind.ToString(), point.Coin, point.Instrument, asked.Name, Math.Round(point.Value, Digits), asked.Unit));
+        var text = new StringBuilder(Csv.Line("heat", "takenAtUtc", "sample", "coin", "instrument", "quantity", "value", "unit", "remarks"));
+        foreach (var point in trend.Points) text.Append(Csv.Line(point.HeatNumber, point.At, point.Kind.ToString(), point.Coin, point.Instrument, asked.Name, Math.Round(point.Value, Digits), asked.Unit, point.Remarks));
         return TypedResults.File(Encoding.UTF8.GetBytes(text.ToString()), "text/csv; charset=utf-8", $"trend-{asked.Name}.csv");
     }
 }

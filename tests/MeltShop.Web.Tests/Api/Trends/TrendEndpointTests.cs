@@ -23,7 +23,7 @@ public sealed class TrendEndpointTests(ScaleShop app) : IClassFixture<ScaleShop>
         {
             using var sent = await machine.PostAsJsonAsync(new Uri("/api/v1/samples", UriKind.Relative), new
             {
-                id, instrument, heat = app.HeatNumber, kind = "bath", coin = "=K;1", takenAt = taken.ToString("yyyy-MM-dd'T'HH:mm:ss.ffffff'Z'", CultureInfo.InvariantCulture), by = "tilda",
+                id, instrument, heat = app.HeatNumber, kind = "bath", coin = "=K;1", takenAt = taken.ToString("yyyy-MM-dd'T'HH:mm:ss.ffffff'Z'", CultureInfo.InvariantCulture), by = "tilda", remarks = carbon > 3.615 ? "slag in it, ground again" : null,
                 burns = new[] { new { percent = Percents(carbon, phosphorus) } },
             }, TestContext.Current.CancellationToken);
             Assert.True(sent.StatusCode == HttpStatusCode.OK, await sent.Content.ReadAsStringAsync(TestContext.Current.CancellationToken));
@@ -39,13 +39,13 @@ public sealed class TrendEndpointTests(ScaleShop app) : IClassFixture<ScaleShop>
         var lines = (await answer.Content.ReadAsStringAsync(TestContext.Current.CancellationToken)).Split("\r\n", StringSplitOptions.RemoveEmptyEntries);
         var at = taken.ToString("yyyy-MM-dd'T'HH:mm:ss'Z'", CultureInfo.InvariantCulture);
         Assert.Equal(
-            ["heat,takenAtUtc,sample,coin,instrument,quantity,value,unit", $"{app.HeatNumber},{at},Bath,\"'=K;1\",Spectrometer,C,3.61,%", $"{app.HeatNumber},{at},Bath,\"'=K;1\",Spectrometer,C,3.62,%"], lines);
-        Assert.Equal(2, (await Lines(browser, "?quantity=Si")).Count(line => line.EndsWith(",Si,1.5,%", StringComparison.Ordinal)));
+            ["heat,takenAtUtc,sample,coin,instrument,quantity,value,unit,remarks", $"{app.HeatNumber},{at},Bath,\"'=K;1\",Spectrometer,C,3.61,%,", $"{app.HeatNumber},{at},Bath,\"'=K;1\",Spectrometer,C,3.62,%,\"slag in it, ground again\""], lines);
+        Assert.Equal(2, (await Lines(browser, "?quantity=Si")).Count(line => line.Contains(",Si,1.5,%,", StringComparison.Ordinal)));
         Assert.Single(await Lines(browser, "?quantity=C&step=poured")); // the headings
         Assert.Single(await Lines(browser, "?quantity=C&grade=999"));
-        Assert.EndsWith(",C,3.62,%", Assert.Single((await Lines(browser, $"?quantity=C&instrument={other}")).Skip(1)), StringComparison.Ordinal);
+        Assert.EndsWith(",C,3.62,%,\"slag in it, ground again\"", Assert.Single((await Lines(browser, $"?quantity=C&instrument={other}")).Skip(1)), StringComparison.Ordinal);
         Assert.Single(await Lines(browser, "?quantity=C&instrument=0")); // of no instrument
-        Assert.EndsWith(",CE,4.12,%", Assert.Single((await Lines(browser, "?quantity=CE")).Skip(1)), StringComparison.Ordinal); // 3.61 + (1.5 + 0.03) / 3; the other coin has no phosphorus
+        Assert.EndsWith(",CE,4.12,%,", Assert.Single((await Lines(browser, "?quantity=CE")).Skip(1)), StringComparison.Ordinal); // 3.61 + (1.5 + 0.03) / 3; the other coin has no phosphorus
         Assert.Equal(3, (await Lines(browser, "?quantity=Xx&after=nonsense")).Length); // as the page does: carbon, the newest
     }
 
