@@ -40,7 +40,8 @@ public sealed partial class EntryTests
     {
         await using var context = await chromium.TabletAsync(app.Running.Address);
         var page = await context.SignInAsync("henning");
-        await page.OpenAsync(await app.HeatAsync(page));
+        var heat = await app.HeatAsync(page);
+        await page.OpenAsync(heat);
         await page.EvaluateAsync("""
             () => {
               for (let text = "x".repeat(1 << 20); text; ) {
@@ -80,6 +81,15 @@ public sealed partial class EntryTests
         await Assertions.Expect(page.Locator(Degrees)).ToHaveValueAsync("");
         Assert.True(posts > 1);
         Assert.Single(await app.Running.ReadAsync("SELECT 1 FROM Temperatures WHERE TemperatureC = 1445"));
+
+        // Where storage is forbidden altogether the page does without.
+        await page.UnrouteAllAsync();
+        await page.AddInitScriptAsync("for (const name of ['localStorage', 'sessionStorage']) Object.defineProperty(window, name, { get() { throw new DOMException('denied', 'SecurityError'); } });");
+        await page.OpenAsync(heat);
+        await page.EnterAsync(Degrees, "1449");
+        await page.TapAsync(SaveDegrees);
+        await page.GetByText("1449 °C").First.WaitForAsync();
+        await Assertions.Expect(page.Locator("#entry-queue")).ToBeHiddenAsync();
 
         // Whether nothing would be lost with the page, so that it may be loaded anew.
         Task<bool> IsKeptAsync() => page.EvaluateAsync<bool>("import('/entry/queue.js').then((queue) => queue.isKept())");

@@ -2,7 +2,25 @@
 // Sound and vibration are this device's own choice, off until somebody presses.
 const minute = 60_000;
 const choices = ["sound", "vibration"];
-const isChosen = (kind) => localStorage.getItem(`meltshop.clock.${kind}`) === "yes";
+const chosen = new Map(); // on this page alone, where storage is full or forbidden
+const place = (kind) => `meltshop.clock.${kind}`;
+
+function isChosen(kind) {
+  try {
+    return (chosen.get(kind) ?? localStorage.getItem(place(kind))) === "yes";
+  } catch {
+    return false;
+  }
+}
+
+function choose(kind, word) {
+  try {
+    localStorage.setItem(place(kind), word);
+    chosen.delete(kind);
+  } catch {
+    chosen.set(kind, word);
+  }
+}
 let audio;
 
 function beep(times) {
@@ -31,7 +49,7 @@ const showChoices = () => {
 addEventListener("click", ({ target }) => {
   const kind = target.closest?.("[data-clock-choice]")?.dataset.clockChoice;
   if (!kind) return;
-  localStorage.setItem(`meltshop.clock.${kind}`, isChosen(kind) ? "no" : "yes");
+  choose(kind, isChosen(kind) ? "no" : "yes");
   showChoices();
   signal(1);
 });

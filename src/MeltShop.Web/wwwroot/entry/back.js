@@ -110,11 +110,21 @@ addEventListener("submit", ({ target }) => {
   open.texts = open.texts.filter(({ form }) => form !== formOf({ form: target }));
 }, true);
 
+// Once; null where nothing was kept, or where storage is forbidden.
+function take() {
+  try {
+    const kept = JSON.parse(sessionStorage[own] ?? "null");
+    delete sessionStorage[own];
+    return kept;
+  } catch {
+    return null;
+  }
+}
+
 // A document without pages, such as that which signs in, leaves it to the page that comes after it.
-if (document.querySelector("[data-live]") && sessionStorage[own]) {
-  const kept = JSON.parse(sessionStorage[own]);
-  delete sessionStorage[own];
-  if (kept.place === here && Date.now() < kept.at + longest) {
+if (document.querySelector("[data-live]")) {
+  const kept = take();
+  if (kept?.place === here && Date.now() < kept.at + longest) {
     open = kept;
     new MutationObserver(put).observe(document.body, { childList: true, subtree: true });
     addEventListener("servertime", put);
