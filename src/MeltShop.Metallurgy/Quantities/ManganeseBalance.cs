@@ -10,8 +10,14 @@ public static class ManganeseBalance
     /// <summary>From here on magnesium, not manganese, binds the sulphur and the balance has no meaning, %.</summary>
     public const double MagnesiumTreatedPercent = 0.02;
 
+    /// <summary>Manganese that a percent of sulphur binds, %: 54.94 / 32.06 of the atomic masses, rounded as the old rule has it.</summary>
+    public const double BoundBySulphur = 1.7;
+
+    /// <summary>What the old rule asks for, %: shown, not forced.</summary>
+    public const double OldRulePercent = 0.3;
+
     /// <summary>The balance as a row: Mn − 1.7 S.</summary>
-    public static LinearQuantity Quantity { get; } = new("manganeseBalance", new Dictionary<Element, double> { [Mn] = 1, [S] = -1.7 });
+    public static LinearQuantity Quantity { get; } = new("manganeseBalance", new Dictionary<Element, double> { [Mn] = 1, [S] = -BoundBySulphur });
 
     /// <summary>The record of this formula.</summary>
     public static Formula Formula { get; } = new()

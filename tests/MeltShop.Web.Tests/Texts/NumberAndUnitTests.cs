@@ -38,6 +38,18 @@ public sealed partial class NumberAndUnitTests
             .Where(value => TornText().IsMatch(value)).Select(value => $"{Path.GetFileName(file)}: {value}")));
     }
 
+    /// <summary>A number with decimals is handed in, or its sign would be a point in every language.</summary>
+    [Fact]
+    public void Texts_All_HaveNoDecimalSignOfTheirOwn()
+    {
+        // Names, what may be typed with either sign, and a rule of thumb of which both texts speak.
+        string[] known = ["Rp0.2", "type 3.1", "write 1250", "point: 3.61", "takes about 0.04\u00a0%"];
+        var files = Directory.EnumerateFiles(Path.Combine(Sources.Root, "src", "MeltShop.Web", "Texts"), "*.resx").ToList();
+
+        Assert.Empty(files.SelectMany(file => XDocument.Load(file).Root!.Elements("data").Select(data => data.Element("value")!.Value)
+            .Where(value => OwnDecimals().IsMatch(value) && !known.Any(value.Contains)).Select(value => $"{Path.GetFileName(file)}: {value}")));
+    }
+
     [Fact]
     public void Pages_All_KeepNumberAndUnitOnALine()
     {
@@ -56,6 +68,9 @@ public sealed partial class NumberAndUnitTests
         Assert.Equal("3.2\u00a0%", UnitText.Percent("3.2"));
         Assert.Equal("0.9", UnitText.Of("0.9", ""));
     }
+
+    [GeneratedRegex(@"[0-9]\.[0-9]")]
+    private static partial Regex OwnDecimals();
 
     /// <summary>A figure or a placeholder, a blank, and the sign of a unit.</summary>
     [GeneratedRegex(@"[0-9}] (%|(°[CF]|kg|lb|mm|m³|m|min|s|h|kWh|kW|g|t|K|MPa|sh tn)(?![\w/-]))")]

@@ -21,6 +21,16 @@ public sealed class ToppingUpTests : DemoShopTest
         Assert.Equal(["Flare", "Damp", "Overfill", "Decides"], page.FindAll("[data-testid=bath-cautions] [data-caution]").Select(c => c.GetAttribute("data-caution")));
     }
 
+    [Fact]
+    public void Page_InALanguageWithADecimalComma_HasNoPointInItsWords()
+    {
+        Speak("de-DE");
+        var words = Open().Find("h1 ~ p, .page-head + p").TextContent;
+
+        Assert.Contains("0,010\u00a0%", words, StringComparison.Ordinal);
+        Assert.Contains("0,007\u00a0%", words, StringComparison.Ordinal);
+    }
+
     // By hand: 0.038 - 10 x 0.0012 = 0.026, mixed with 300 kg of 0.048 less 0.010; see the room's own test of the band.
     [Fact]
     public void Bath_GiveOrTake_ShowsItsBandAndWarnsWhereItMayBeUnderTheFloor()
