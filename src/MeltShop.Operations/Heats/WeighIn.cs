@@ -1,10 +1,14 @@
 using MeltShop.Metallurgy.Chain;
 using MeltShop.Operations.Checking;
 using MeltShop.Operations.Yard;
+using MeltShop.Records;
 using MeltShop.Records.Heats;
+using MeltShop.Records.Laboratory;
 using MeltShop.Records.People;
+using MeltShop.Records.Reading;
 using MeltShop.Records.Writing;
 using MeltShop.Records.Yard;
+using Microsoft.EntityFrameworkCore;
 
 namespace MeltShop.Operations.Heats;
 
@@ -15,7 +19,8 @@ namespace MeltShop.Operations.Heats;
 /// </summary>
 public sealed class WeighIn(Recorder recorder, TimeProvider time) : Operation<WeighIn.Command, long>(recorder, time)
 {
-    public sealed record Command(Guid EntryKey, DateTimeOffset ObservedAt, long HeatId, long MaterialId, double Kg, bool IntoBath)
+    /// <param name="IntoBath">Into the bath and not with the charge; null for what its time says, before or after the first bath sample.</param>
+    public sealed record Command(Guid EntryKey, DateTimeOffset ObservedAt, long HeatId, long MaterialId, double Kg, bool? IntoBath)
         : Operations.Command(EntryKey, ObservedAt)
     {
         /// <summary>As it stands on the bag or the pile; null where nobody says.</summary>
@@ -37,7 +42,8 @@ public sealed class WeighIn(Recorder recorder, TimeProvider time) : Operation<We
         if (!heat.IsInFurnace()) return Refuse("heatId", "state.wrong", heat.State.ToString());
         var senseless = await writing.Db.OverFurnace(heat, command.Kg, cancellation) ?? WeighingBounds.BeforeHeat(heat, command.ObservedAt, ClockTolerance);
         if (senseless is not null) return Written<long>.Refused(senseless);
-        var stage = command.IntoBath ? RecoveryStage.Bath : RecoveryStage.Charge;
+        var intoBath = command.IntoBath ?? await IsIntoBath(writing.Db, heat, command.ObservedAt, cancellation);
+        var stage = intoBath ? RecoveryStage.Bath : RecoveryStage.Charge;
         var composition = await writing.Db.CompositionOf(command.MaterialId, stage, cancellation);
         if (composition is null) return Written<long>.Refused(await writing.Db.NoComposition("materialId", command.MaterialId, cancellation));
 
@@ -50,14 +56,22 @@ public sealed class WeighIn(Recorder recorder, TimeProvider time) : Operation<We
             HeatId = heat.Id,
             MaterialId = command.MaterialId,
             Kg = command.Kg,
-            IntoBath = command.IntoBath,
+            IntoBath = intoBath,
             Lot = string.IsNullOrWhiteSpace(command.Lot) ? null : command.Lot.Trim(),
         };
         writing.Db.Add(weighing);
         await writing.Book(heat, FurnaceMetalKind.Charged, command.Kg * Arrival.PerKilogram(composition).LiquidKg, cancellation);
-        var kind = command.IntoBath ? StockKind.Added : StockKind.Charged;
+        var kind = intoBath ? StockKind.Added : StockKind.Charged;
         await writing.Book(command.MaterialId, kind, -command.Kg, heat.Id, weighing.Lot, cancellation);
         await writing.Db.SaveChangesAsync(cancellation);
         return Done(weighing.Id, new ChangeNotice(ChangeKind.Heat, heat.Id), new ChangeNotice(ChangeKind.Material, command.MaterialId));
+    }
+
+    /// <summary>A weight may come late: what counts is when it was weighed, before the first coin of the bath or after it.</summary>
+    private static async Task<bool> IsIntoBath(RecordsContext db, Heat heat, DateTimeOffset weighedAt, CancellationToken cancellation)
+    {
+        if (heat.State is HeatState.Charging) return false;
+        var coins = db.InForce<Sample>().Where(s => s.HeatId == heat.Id && s.Kind == SampleKind.Bath);
+        return await coins.AnyAsync(s => s.ObservedAt <= weighedAt, cancellation) || !await coins.AnyAsync(cancellation);
     }
 }

@@ -12,7 +12,7 @@ public enum StaleKind
     Burn,
     Weighing,
 
-    /// <summary>An addition that was not known then: it came late, or from another heat.</summary>
+    /// <summary>A weighing that was not known then: it came late, or from another heat.</summary>
     MissedWeighing,
     Tap,
 

@@ -1,3 +1,4 @@
+using MeltShop.Records.Heats;
 using MeltShop.Records.Laboratory;
 using MeltShop.Records.Reading.Charge;
 using MeltShop.Records.Reading.Heats;
@@ -18,10 +19,12 @@ internal static class Staleness
     {
         var evidence = new Evidence(view.Samples, view.Weighings, view.BurnDecisions, view.OfItself);
         var analyses = await Analyses(db, [.. view.Corrections.SelectMany(c => UsedIds.Of(c.Versions).AllAnalyses)], view.KnownAt, ct);
+        // Its line is written anew for a weight that comes in from before it, and it said the level all the same.
+        List<Origin> dips = [.. view.Metal.Where(m => m.Kind is FurnaceMetalKind.Dipped).Select(m => m.Origin)];
         return view with
         {
             Plan = view.Plan with { Stale = [.. await OfPlan(db, view.Plan, view.KnownAt, ct), .. evidence.OfTheHeatItself(view.Plan.Origin.EnteredAt)] },
-            Corrections = [.. view.Corrections.Select(c => c with { Stale = OfCorrection(c, evidence, analyses) })],
+            Corrections = [.. view.Corrections.Select(c => c with { Stale = OfCorrection(c, evidence, dips, analyses) })],
             Ladles = await Mark(db, view.Ladles, evidence, view.KnownAt, ct),
         };
     }
@@ -45,10 +48,11 @@ internal static class Staleness
         ];
     }
 
-    private static List<StaleNote> OfCorrection(BathCorrectionView correction, Evidence evidence, ILookup<long, StaleNote> analyses) =>
+    private static List<StaleNote> OfCorrection(BathCorrectionView correction, Evidence evidence, IReadOnlyList<Origin> dips, ILookup<long, StaleNote> analyses) =>
     [
         .. evidence.OfSample(correction.SampleId, correction.Origin.EnteredAt),
         .. evidence.OfAdditions(correction.SampleId, correction.Origin.EnteredAt),
+        .. evidence.OfCharge(correction.SampleId, correction.Origin.EnteredAt, dips),
         .. evidence.OfTheHeatItself(correction.Origin.EnteredAt),
         .. UsedIds.Of(correction.Versions).AllAnalyses.SelectMany(id => analyses[id]).Where(n => n.At > correction.Origin.EnteredAt),
     ];
@@ -129,9 +133,24 @@ internal sealed record Evidence(IReadOnlyList<SampleView> Samples, IReadOnlyList
     public IEnumerable<StaleNote> OfAdditions(long? sampleId, DateTimeOffset madeAt)
     {
         if (Samples.FirstOrDefault(s => s.Id == sampleId) is not { } sample) return [];
-        var since = Weighings.Select(w => w.Origin).Where(o => o.ObservedAt > sample.Origin.ObservedAt).ToList();
-        return since.Where(o => o.EnteredAt <= madeAt && o.CorrectedBy?.EnteredAt > madeAt).Select(o => Note(StaleKind.Weighing, o))
-            .Concat(since.Where(o => o.EnteredAt > madeAt && o.ObservedAt <= madeAt && (o.CorrectsId is null || o.MovedFrom is not null))
+        return Weighed(o => o.ObservedAt > sample.Origin.ObservedAt, madeAt);
+    }
+
+    /// <summary>
+    /// The same of what was weighed before the sample: its analysis stays what it is, and the mass of the bath is another one. Not where a dip that was known
+    /// when it was made said that mass.
+    /// </summary>
+    public IEnumerable<StaleNote> OfCharge(long? sampleId, DateTimeOffset madeAt, IReadOnlyList<Origin> dips)
+    {
+        if (Samples.FirstOrDefault(s => s.Id == sampleId) is not { } sample) return [];
+        return Weighed(o => o.ObservedAt <= sample.Origin.ObservedAt && !dips.Any(dip => dip.ObservedAt > o.ObservedAt && dip.EnteredAt <= madeAt), madeAt);
+    }
+
+    private IEnumerable<StaleNote> Weighed(Func<Origin, bool> concerns, DateTimeOffset madeAt)
+    {
+        var weighed = Weighings.Select(w => w.Origin).Where(concerns).ToList();
+        return weighed.Where(o => o.EnteredAt <= madeAt && o.CorrectedBy?.EnteredAt > madeAt).Select(o => Note(StaleKind.Weighing, o))
+            .Concat(weighed.Where(o => o.EnteredAt > madeAt && o.ObservedAt <= madeAt && (o.CorrectsId is null || o.MovedFrom is not null))
                 .Select(o => new StaleNote(StaleKind.MissedWeighing, o.Person, o.EnteredAt, o.Reason)));
     }
 }

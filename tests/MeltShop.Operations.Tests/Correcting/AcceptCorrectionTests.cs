@@ -100,6 +100,29 @@ public sealed class AcceptCorrectionTests
 
     [Theory]
     [MemberData(nameof(Shop.Databases), MemberType = typeof(Shop))]
+    public async Task Correction_MadeWithoutAChargeThatCameLate_SaysSoUnlessADipHadMeasuredTheBath(RecordsProvider provider)
+    {
+        await using var shop = await Shop.Open(provider);
+        var (heat, sample) = await Low(shop);
+        var charged = shop.Now.AddMinutes(-30);
+        shop.Clock.Advance(5);
+        await Shop.Do(shop.Get<AcceptCorrection>(), shop.Melter, new(Guid.NewGuid(), shop.Now, heat.Id, sample, new(1450), await Seen(shop, heat)));
+        shop.Clock.Advance(5);
+        await Shop.Do(shop.Get<DipFurnace>(), shop.Melter, new(Guid.NewGuid(), shop.Now, heat.FurnaceId, 1800, null, "dipped with a bar"));
+        shop.Clock.Advance(5);
+        await Shop.Do(shop.Get<AcceptCorrection>(), shop.Melter, new(Guid.NewGuid(), shop.Now, heat.Id, sample, new(1450), await Seen(shop, heat)));
+        shop.Clock.Advance(5);
+
+        await Shop.Do(shop.Get<WeighIn>(), shop.Melter, new(Guid.NewGuid(), charged, heat.Id, shop.SteelId, 300, null));
+
+        var known = (await shop.Get<HeatPage>().Load(heat.Id, Soon))!;
+        Assert.False(known.Weighings[^1].IntoBath);
+        Assert.Equal(3.40, known.Samples.Single().Mean(Metallurgy.Elements.Element.C)!.Value, 9);
+        Assert.Equal([1, 0], known.Corrections.Select(c => c.Stale.Count(n => n.Kind is StaleKind.MissedWeighing)));
+    }
+
+    [Theory]
+    [MemberData(nameof(Shop.Databases), MemberType = typeof(Shop))]
     public async Task Correction_ThatCannotStand_IsRefusedAndNothingIsKept(RecordsProvider provider)
     {
         await using var shop = await Shop.Open(provider);

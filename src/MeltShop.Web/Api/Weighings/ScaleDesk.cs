@@ -25,10 +25,9 @@ internal sealed class ScaleDesk(IDbContextFactory<RecordsContext> contexts, Weig
         if (heat is null || material is null || by is null) return (null, findings);
 
         var observedAt = request.ObservedAt ?? clock.GetUtcNow();
-        var intoBath = request.IntoBath ?? await IsIntoBath(db, heat, observedAt, cancellation);
         var outcome = await weighIn.Run(
             by,
-            new(ScaleSender.KeyOf("weighing", station, request.Id), observedAt, heat.Id, material.Id, request.Load.NetKg, intoBath)
+            new(ScaleSender.KeyOf("weighing", station, request.Id), observedAt, heat.Id, material.Id, request.Load.NetKg, request.IntoBath)
             {
                 Lot = request.Lot,
             },
@@ -36,14 +35,6 @@ internal sealed class ScaleDesk(IDbContextFactory<RecordsContext> contexts, Weig
         if (!outcome.Succeeded) return (null, [.. outcome.Findings.Select(Placed)]);
         var weighing = await db.Weighings.AsNoTracking().SingleAsync(w => w.Id == outcome.Value, cancellation);
         return IsTheSame(weighing, heat.Id, material.Id, request) ? (weighing, []) : (null, [new("id", "scale.idTaken", request.Id)]);
-    }
-
-    /// <summary>A scale without a network sends late: what counts is when it weighed, before the first coin of the bath or after it.</summary>
-    private static async Task<bool> IsIntoBath(RecordsContext db, Heat heat, DateTimeOffset weighedAt, CancellationToken cancellation)
-    {
-        if (heat.State is HeatState.Charging) return false;
-        var coins = db.InForce<Sample>().Where(s => s.HeatId == heat.Id && s.Kind == SampleKind.Bath);
-        return await coins.AnyAsync(s => s.ObservedAt <= weighedAt, cancellation) || !await coins.AnyAsync(cancellation);
     }
 
     private static bool IsTheSame(Weighing weighing, long heatId, long materialId, WeighingRequest request) =>

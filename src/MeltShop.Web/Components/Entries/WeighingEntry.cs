@@ -16,6 +16,7 @@ public sealed class WeighingEntry : TypedEntry<long>
         Material = Form.Choice("materialId", isRequired: true);
         Kg = Form.Mass("kg", LeastKg, MostKg, isRequired: true);
         Lot = Form.Words("lot");
+        Minutes = MinutesAgo.Field(Form);
     }
 
     public override string Operation => nameof(WeighIn);
@@ -28,6 +29,9 @@ public sealed class WeighingEntry : TypedEntry<long>
     /// <summary>As it stands on the bag or the pile.</summary>
     public TextEntry Lot { get; }
 
+    /// <summary>How long ago it was weighed, where it comes late.</summary>
+    public QuantityEntry Minutes { get; }
+
     /// <summary>One material, and nothing to choose.</summary>
     public void Only(long materialId)
     {
@@ -35,13 +39,16 @@ public sealed class WeighingEntry : TypedEntry<long>
         Told();
     }
 
+    /// <summary>A late weight goes where its time says: before the bath was sampled it went in with the charge.</summary>
+    private bool? IntoBath => Id("intoBath") != 1 ? false : Minutes.Value is null ? true : null;
+
     protected override void Told()
     {
         if (Said("materialId") is { } only) Material.Showing(only);
     }
 
     protected override Task<Outcome<long>> Run(IServiceProvider services, EntryMade made) => services.GetRequiredService<WeighIn>().Run(made.By, new(
-        made.Key, made.ObservedAt, Id("heatId"), long.Parse(Material.Value!, NumberStyles.None, CultureInfo.InvariantCulture), Kg.Needed, Id("intoBath") == 1)
+        made.Key, Minutes.Before(made.ObservedAt), Id("heatId"), long.Parse(Material.Value!, NumberStyles.None, CultureInfo.InvariantCulture), Kg.Needed, IntoBath)
     {
         Lot = Lot.Value,
     });

@@ -3,10 +3,12 @@ using MeltShop.Charging.Problems;
 using MeltShop.Operations.Charging;
 using MeltShop.Operations.Storing;
 using MeltShop.Records.Heats;
+using MeltShop.Records.Laboratory;
 using MeltShop.Records.Reading.Yard;
 using MeltShop.Records.Yard;
 using MeltShop.Web.Components.Entries;
 using MeltShop.Web.Components.Fields;
+using MeltShop.Web.Components.Reading;
 using MeltShop.Web.Pages.Charge;
 using Microsoft.AspNetCore.Components;
 
@@ -32,6 +34,9 @@ public sealed partial class WeighInCard : IDisposable
     public bool IsOffered { get; set; }
 
     [Inject]
+    private ShopSite Site { get; set; } = null!;
+
+    [Inject]
     private ILogger<WeighInCard> Log { get; set; } = null!;
 
     private IReadOnlyList<WeighingRow> Rows { get; set; } = [];
@@ -43,6 +48,9 @@ public sealed partial class WeighInCard : IDisposable
 
     /// <summary>Once the bath was sampled what is weighed goes into the bath.</summary>
     private bool IsBath => Screen.Heat.Heat.State is not HeatState.Charging;
+
+    /// <summary>When the bath was sampled first; null where no such sample is in force.</summary>
+    private DateTimeOffset? FirstCoinAt => Screen.Heat.Samples.Where(sample => sample.Kind is SampleKind.Bath && !sample.Origin.IsCorrected).Min(sample => (DateTimeOffset?)sample.Origin.ObservedAt);
 
     private IEnumerable<Choice> Choices => Rows.Where(row => row.MaterialId is not null).Select(row => new Choice(Id(row.MaterialId!.Value), row.Name))
         .Concat(Screen.Yard.Where(item => Rows.All(row => row.MaterialId != item.Id) && item.Uses.HasFlag(IsBath ? MaterialUses.BathAddition : MaterialUses.Charge))
@@ -169,6 +177,7 @@ public sealed partial class WeighInCard : IDisposable
         if (entry.Kg.Value is not { } mass) return;
         weighed = (mass, Words(entry.Material));
         entry.Kg.Showing(null);
+        entry.Minutes.Showing(null);
         if (Current is not { } row) return;
         var left = row.Entries > before ? row.LeftKg : row.LeftKg - mass;
         before = Math.Max(row.Entries, before + 1);

@@ -295,6 +295,32 @@ public sealed class WeighingTests : HeatTest
         Assert.Contains("dry, cold additions", page.Find("[data-testid=weighing] .caution").TextContent, StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData("40", false)]
+    [InlineData("10", true)]
+    public async Task Bath_WeightThatComesLate_GoesWhereItsTimeSays(string minutesAgo, bool intoBath)
+    {
+        await WeighIn("pig", 100);
+        Clock.At = Now.AddMinutes(60);
+        await GoodSample();
+        Clock.At = Now.AddMinutes(30);
+        var (weighed, liquidKg) = (Now.AddMinutes(-int.Parse(minutesAgo, System.Globalization.CultureInfo.InvariantCulture)), (await Heat()).Heat.LiquidKg);
+        var page = Open();
+        Assert.Contains("what went in before the sample of", page.Find("[data-testid=late-weight]").TextContent, StringComparison.Ordinal);
+        page.Find("tr[data-material=steel] button").Click();
+        Type(page, "weigh-form", "kg", "200");
+        Type(page, "weigh-form", "observedAt", minutesAgo);
+        await page.Find("[data-testid=weigh-form]").SubmitAsync();
+        page.WaitForState(() => page.FindAll("[data-testid=weighed]").Count > 0, Patience);
+
+        var heat = await Heat();
+        Assert.Equal(intoBath, heat.Weighings[^1].IntoBath);
+        Assert.Equal(weighed, heat.Weighings[^1].Origin.ObservedAt, TimeSpan.FromMilliseconds(1));
+        Assert.Equal(194, heat.Heat.LiquidKg - liquidKg, 6); // 97 % of steel is metal
+        Assert.Equal(3.65, heat.Samples.Single().Mean(Metallurgy.Elements.Element.C)!.Value, 6);
+        Assert.Equal("", Field(page, "weigh-form", "observedAt").QuerySelector("input")!.GetAttribute("value") ?? "");
+    }
+
     [Fact]
     public async Task Bath_ThatHadLessThanItsPlan_SaysSoAndAsksForNoMore()
     {
