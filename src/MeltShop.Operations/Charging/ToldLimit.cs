@@ -41,6 +41,16 @@ public static class ToldLimit
         return WindowQuantity.Find(quantity) is { } known && known.Needed.Intersect(plan.AssumedZero).Any();
     }
 
+    /// <summary>
+    /// An element that the treatment alloy brings, so that its row follows the sulphur: without a plan it is told as for the most that may be. Not where a
+    /// hundredth of a percent of sulphur moves it by less than that.
+    /// </summary>
+    public static bool IsAtMostSulphur(this QuantityLimit limit)
+    {
+        ArgumentNullException.ThrowIfNull(limit);
+        return Element.TryParse(limit.Quantity.Name, out var element) && element != Element.S && limit.Quantity.Terms.GetValueOrDefault(Element.S) >= 1;
+    }
+
     /// <summary>The same with every bound as it was asked for: what a curved one holds of its margin is given back.</summary>
     /// <param name="plan">The plan.</param>
     /// <param name="asked">The limits of its problem.</param>

@@ -24,6 +24,7 @@ public sealed class PageStateTests
         "FileTable.open", // by the address
         "CorrectionPlanning.asked", "LadlePreparation.asked", // which question was the last
         "TrendList.LimitWords", "ForMetallurgist.IsRuler", // what was read
+        "ForMetallurgist.isOpened", // by what is refused behind it
         "WeighInCard.wasCharging", "WeighInCard.offered", "WeighInCard.before", // what the page has offered itself
         "RestCard.entered", "LadleTemperatureCard.entered", "InoculationCard.entered", // how many rows there were
         "ImportList.choice", "ImportList.name", // of the file, which is chosen again

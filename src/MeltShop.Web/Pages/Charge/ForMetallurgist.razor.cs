@@ -12,7 +12,7 @@ namespace MeltShop.Web.Pages.Charge;
 public sealed partial class ForMetallurgist
 {
     private readonly EntryForm keep = new();
-    private bool isKept;
+    private bool isKept, isOpened;
 
     [Parameter, EditorRequired]
     public ChargeDraft Draft { get; set; } = null!;
@@ -48,6 +48,11 @@ public sealed partial class ForMetallurgist
     private bool IsRuler { get; set; }
 
     protected override async Task OnInitializedAsync() => IsRuler = (await Person.FindAsync())?.HoldsAny(Operation.Roles) == true;
+
+    /// <summary>What has to be put right is not left behind a fold, as after the page was read anew. Once open it stays so: nobody's field closes over what is typed.</summary>
+    protected override void OnParametersSet() => isOpened |= Fields.Any(field => field.Finding is not null);
+
+    private IEnumerable<FieldEntry> Fields => [Draft.Confidence, .. Wishes.Fields, .. Draft.Groups.SelectMany(group => group.Fields)];
 
     private string Words(string group) => KindText.Of(group, Text, YardText);
 

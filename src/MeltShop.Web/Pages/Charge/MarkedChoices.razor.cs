@@ -29,10 +29,9 @@ public sealed partial class MarkedChoices
     private IEnumerable<string> Quantities => Draft.Form.Findings.Select(finding => finding.Path.Split('.')).Where(path => path is ["limits", _, _])
         .Select(path => path[1]).Where(name => WindowQuantity.Find(name) is not null).Distinct();
 
-    /// <summary>Those of the basics stand at their fields beside this; what is drawn nowhere is at least said.</summary>
+    /// <summary>Those of the basics, and of what is for the metallurgist, stand at their fields beside this; what is drawn nowhere is at least said.</summary>
     private IEnumerable<Finding> Others => Draft.Form.Findings.Where(finding =>
-        finding.Path.Contains('.', StringComparison.Ordinal) && !finding.Path.StartsWith("limits.", StringComparison.Ordinal)
-        && !finding.Path.StartsWith("materials.", StringComparison.Ordinal));
+        finding.Path.Contains('.', StringComparison.Ordinal) && finding.Path.Split('.')[0] is not ("limits" or "materials" or "groups" or "wishes"));
 
     private static bool IsOf(Finding finding, string group, string name) => finding.Path.StartsWith($"{group}.{name}.", StringComparison.Ordinal);
 }

@@ -1,4 +1,3 @@
-using MeltShop.Web.Components.Fields;
 using Microsoft.AspNetCore.Components;
 
 namespace MeltShop.Web.Pages.Charge;
@@ -17,10 +16,6 @@ public sealed partial class MaterialChoices
 
     [Parameter]
     public EventCallback Changed { get; set; }
-
-    private string Stock => Row.Material.StockKg is { } kg ? Text["Stock", MassText.Show(kg)] : Text["StockUnknown"];
-
-    private string? Share => Row.Material.MaxSharePercent is { } percent ? Text["Yard", NumberText.Show(percent)].Value : null;
 
     private Task OutTicked(ChangeEventArgs ticked)
     {

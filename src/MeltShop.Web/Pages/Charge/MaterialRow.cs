@@ -55,6 +55,9 @@ public sealed record MaterialRow(
 
     private const int MostNamed = 4;
 
+    /// <summary>Nothing of it can be planned before the yard says more of it.</summary>
+    public bool IsUnsaid => Standing is MaterialStanding.NoAnalysis or MaterialStanding.NoYield or MaterialStanding.NoMgRecovery;
+
     /// <summary>Prices over which the plan stays as it is; null where that cannot be said.</summary>
     public PriceRange? Range { get; init; }
 

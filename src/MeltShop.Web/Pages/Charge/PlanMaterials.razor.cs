@@ -42,9 +42,9 @@ public sealed partial class PlanMaterials
 
     private IEnumerable<MaterialRow> Out => Rows.Where(row => row.Standing is not MaterialStanding.InPlan);
 
-    /// <summary>What was changed or is open is never hidden.</summary>
+    /// <summary>What was changed, is open or has to be put right in the yard is never hidden.</summary>
     private IEnumerable<MaterialRow> Others => Out.Where((row, place) =>
-        isAllShown || place < Few || row.Material.Code == Open || Draft.Material(row.Material.Code).IsChanged);
+        isAllShown || place < Few || row.IsUnsaid || row.Material.Code == Open || Draft.Material(row.Material.Code).IsChanged);
 
     private int Hidden => Out.Count() - Others.Count();
 

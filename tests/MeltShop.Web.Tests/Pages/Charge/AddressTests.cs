@@ -46,6 +46,20 @@ public sealed class AddressTests : ChargeTest
         Assert.Empty(page.FindAll("[data-testid=marked]"));
     }
 
+    [Theory]
+    [InlineData("30@confidencePercent", "confidencePercent", "95")]
+    [InlineData("101@groups.PigIron.minPercent", "groups.PigIron.minPercent", "")]
+    [InlineData("0.2@wishes.energyPricePerKWh", "wishes.meltingKWhPerTonne", "600")]
+    public void Wish_ThatIsRefusedBehindAFold_OpensItAndItStaysOpen(string wish, string path, string right)
+    {
+        var page = Open(Chosen + "&wish=" + wish);
+        page.WaitForState(() => page.FindAll($"details[data-testid=for-metallurgist][open] [data-field=\"{path}\"] .field-error").Count > 0, Patience);
+
+        page.Find($"[data-field=\"{path}\"] input").Change(right);
+        WaitForPlan(page);
+        Assert.NotEmpty(page.FindAll("details[data-testid=for-metallurgist][open]"));
+    }
+
     [Fact]
     public void Wishes_Chosen_GoIntoTheAddressAsTheRecordsHaveThem()
     {

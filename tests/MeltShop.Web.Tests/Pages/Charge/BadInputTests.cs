@@ -95,6 +95,17 @@ public sealed class BadInputTests : ChargeTest
     }
 
     [Fact]
+    public async Task Material_ThatCannotBePlanned_IsNotHiddenAmongWhatIsNotCharged()
+    {
+        for (var n = 1; n <= 8; n++) await Add($"dear{n}", MaterialKind.SteelScrap, 5000 + n, 97, new("C", 0.1), new("Mn", 0.6));
+        await Add("turnings", MaterialKind.SteelScrap, 10, null, new("C", 0.3), new("Si", 0.3));
+        var page = OpenPlanned();
+
+        Assert.Contains(page.FindAll("button"), button => button.TextContent.Contains("Show ", StringComparison.Ordinal));
+        Assert.NotEmpty(page.FindAll("[data-material=turnings] a[href^='/yard/']"));
+    }
+
+    [Fact]
     public async Task Material_OfLots_SaysFromWhichToTake()
     {
         await The<BookStock>().Run(Founder, new(Guid.NewGuid(), Now, MaterialIds["steel"], StockKind.Received, 250) { Lot = "S 1" }, Cancellation);

@@ -1,5 +1,6 @@
 using Bunit;
 using MeltShop.Operations.Grades;
+using MeltShop.Operations.Sites;
 using MeltShop.Operations.Yard;
 using MeltShop.Records.Grades;
 using MeltShop.Records.People;
@@ -56,6 +57,24 @@ public sealed class PouredTargetTests : ChargeTest
         page.WaitForAssertion(() => Assert.Contains("with 1.5\u00a0% of cover steel: Test punchings", Field(page, "target").TextContent, StringComparison.Ordinal), Patience);
         Field(page, "gradeId").QuerySelector("select")!.Change("EN-GJS-600-3");
         page.WaitForAssertion(() => Assert.Contains("it names no cover steel and none is reckoned with", Field(page, "target").TextContent, StringComparison.Ordinal), Patience);
+    }
+
+    [Fact]
+    public async Task Clash_OfAPouredTarget_SaysForWhichSulphurItsElementsStand()
+    {
+        await The<AddGrade>().Run(Founder, new(
+            Guid.NewGuid(), Now, "EN-GJS-400-15", IronFamily.Ductile, "Test figures",
+            [new(WindowStage.Furnace, "S", null, null, 0.02), new(WindowStage.Poured, "C", 3.15, 3.3, 3.45), new(WindowStage.Poured, "Si", 2.3, 2.5, 2.7)],
+            new(0.04, 0.03, 0.006, "mgfesi", "inoculant", 0.4, 10, null, null)), Cancellation);
+        await Add("mgfesi", MaterialKind.TreatmentAlloy, 1900, 100, new MaterialPercentInput("Mg", 6), new MaterialPercentInput("Si", 45));
+        await Add("inoculant", MaterialKind.Inoculant, 2100, 100, new MaterialPercentInput("Si", 72));
+        await The<AddLadle>().Run(Founder, new(Guid.NewGuid(), Now, "L1", "Ladle 1", "sandwich", 1100, 40, 50, null, 0.001, 5, "invented for a test"), Cancellation);
+        SignIn(Role.Metallurgist);
+        var page = Open("/charge?furnace=F1&grade=EN-GJS-400-15&kg=3000&wish=out@materials.fesi&wish=out@materials.inoculant", Role.Metallurgist);
+        Field(page, "target").QuerySelector("select")!.Change("Poured");
+
+        page.WaitForState(() => page.FindAll("[data-clash=Si]").Count > 0, Patience);
+        Assert.StartsWith("Planned for the poured iron: Si stands here as for a bath with the most sulphur that is allowed.", page.Find("[data-testid=most-sulphur]").TextContent, StringComparison.Ordinal);
     }
 
     [Fact]
