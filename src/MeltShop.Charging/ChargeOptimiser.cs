@@ -58,7 +58,7 @@ public static class ChargeOptimiser
             MostLiquidKg = problem.MeltKg + problem.MeltToleranceKg,
             WantedKg = problem.MeltKg,
             CapacityKg = problem.CapacityKg ?? double.PositiveInfinity,
-            ScaleKg = Melt.Scale(problem.MeltKg + problem.MeltToleranceKg),
+            ScaleKg = Melt.Scale(problem.MeltKg), // without the tolerance: beside a huge one the melt itself would be nothing
             Deviations = problem.ConfidencePercent > 50 ? Normal.Quantile(problem.ConfidencePercent / 100) : 0,
         };
     }

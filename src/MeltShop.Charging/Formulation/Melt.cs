@@ -55,7 +55,7 @@ internal sealed record Melt
     public double MostKg(MeltColumn column) =>
         column.Material?.MaxPercent == 0 ? column.WeighedKg
         : double.IsFinite(column.MostKg) && !(column.LiquidKg > 0 && double.IsFinite(MostLiquidKg)) ? column.MostKg
-        : Math.Min(column.MostKg, MostOfMelt * ScaleKg);
+        : Math.Min(column.MostKg, MostOfMelt * (double.IsFinite(MostLiquidKg) ? Math.Max(ScaleKg, MostLiquidKg) : ScaleKg));
 
     /// <summary>Names of the columns that only the program's own bound holds: there is no cheapest charge then.</summary>
     public IReadOnlyList<string> Endless(double[] kg) =>

@@ -126,6 +126,28 @@ public class ChargeEdgeTests
         Assert.Equal(0.5, plan.Limits[0].MarginalCost!.Value, 1e-9);
     }
 
+    [Theory]
+    [InlineData(1e6)]
+    [InlineData(1e9)]
+    [InlineData(1e12)]
+    public void Tolerance_BesideWhichTheMeltIsNothing_StillAsksForTheMelt(double toleranceKg)
+    {
+        ChargeMaterial carbon = Material("carburiser", 900, (Element.C, 98.5)), silicon = Material("ferrosilicon", 1600, (Element.Si, 75));
+        var problem = new ChargeProblem
+        {
+            MeltKg = 1000, Heel = Metal.Of(100, Analysis.Of((Element.C, 3.6), (Element.Si, 1.9))), Materials = [Steel, Pig, carbon, silicon],
+            Limits = [Limit(Element.C, 3.4, 3.6), Limit(Element.Si, 1.8, 2.1)],
+        };
+        var least = Plan(problem);
+        var plan = Plan(problem with { MeltToleranceKg = toleranceKg });
+
+        Assert.Equal((PlanStatus.Optimal, 1000.0, Math.Round(least.TotalCost, 3)), (plan.Status, Math.Round(plan.LiquidKg, 3), Math.Round(plan.TotalCost, 3)));
+
+        // What pays for itself comes as far as the melt may grow.
+        var paid = Plan(problem with { MeltToleranceKg = toleranceKg, Materials = [Pig with { PricePerTonne = -1 }], Limits = [] });
+        Assert.Equal((PlanStatus.Optimal, 1.0), (paid.Status, Math.Round(paid.LiquidKg / (1000 + toleranceKg), 6)));
+    }
+
     [Fact]
     public void HeelWithoutAMeasuredElement_ThatALimitAsksFor_IsNamed()
     {
