@@ -58,6 +58,9 @@ public sealed record MaterialRow(
     /// <summary>Nothing of it can be planned before the yard says more of it.</summary>
     public bool IsUnsaid => Standing is MaterialStanding.NoAnalysis or MaterialStanding.NoYield or MaterialStanding.NoMgRecovery;
 
+    /// <summary>Whether most of what it brings is iron.</summary>
+    public bool IsIron { get; init; }
+
     /// <summary>Prices over which the plan stays as it is; null where that cannot be said.</summary>
     public PriceRange? Range { get; init; }
 
@@ -112,19 +115,33 @@ public sealed record MaterialRow(
         return new(
             material, MaterialStanding.InPlan, line.Kg, line.Percent, line.Kg * asked.PricePerTonne / 1000,
             100 * line.Kg * arrival.LiquidKg / planned.Plan.LiquidKg,
-            Brought(arrival, line.Kg, planned.Plan, limits.Where(limit => limit.Min is not null)),
-            Brought(arrival, line.Kg, planned.Plan, limits.Where(limit => limit.Binding is BindingBound.Max or BindingBound.Both)), null, asked.PricePerTonne)
+            Supplied(arrival, line.Kg, planned.Plan),
+            Brought(arrival, line.Kg, planned.Plan, limits.Where(limit => limit.Binding is BindingBound.Max)), null, asked.PricePerTonne)
         {
+            IsIron = IsMostlyIron(arrival),
             Range = planned.Prices.FirstOrDefault(range => range.Code == material.Code),
         };
     }
 
-    private static IReadOnlyList<Supply> Brought(Arrival arrival, double kg, ChargePlan plan, IEnumerable<LimitOutcome> limits) =>
+    /// <summary>
+    /// What it is there for: not what stands at its most. A little of what is no iron, such as coke or a ferro-alloy, is there for what it
+    /// brings the most of, however little of the melt's that is.
+    /// </summary>
+    private static IReadOnlyList<Supply> Supplied(Arrival arrival, double kg, ChargePlan plan)
+    {
+        var wanted = plan.Limits.Where(limit => limit is { Min: not null, Binding: not BindingBound.Max }).ToList();
+        var named = Brought(arrival, kg, plan, wanted);
+        return named.Count > 0 || IsMostlyIron(arrival) ? named : [.. Brought(arrival, kg, plan, wanted, leastPercent: 0).Take(1)];
+    }
+
+    private static bool IsMostlyIron(Arrival arrival) => arrival.IronKg > arrival.LiquidKg / 2;
+
+    private static IReadOnlyList<Supply> Brought(Arrival arrival, double kg, ChargePlan plan, IEnumerable<LimitOutcome> limits, double leastPercent = WorthNaming) =>
     [
         .. limits.Select(limit => Element.TryParse(limit.Quantity, out var element) ? element : null).OfType<Element>()
-            .Where(element => plan.Analysis.OrZero(element) > 0)
+            .Where(element => plan.Analysis.OrZero(element) > 0 && arrival.ElementKg(element) > 0)
             .Select(element => new Supply(element, 100 * kg * arrival.ElementKg(element) / (plan.LiquidKg * plan.Analysis.OrZero(element) / 100)))
-            .Where(supply => supply.SharePercent >= WorthNaming)
+            .Where(supply => supply.SharePercent >= leastPercent)
             .OrderByDescending(supply => supply.SharePercent).Take(MostNamed),
     ];
 }

@@ -61,7 +61,7 @@ public sealed partial class PlanMaterials
         MaterialStanding.InPlan => string.Join(" · ", new[]
         {
             Text["OfTheMelt", ShareText.Show(row.LiquidPercent)].Value,
-            row.Supplies.Count > 0 ? Text["Supplies", Named(row.Supplies)].Value : Text["Dilutes"].Value,
+            row.Supplies.Count > 0 ? Text["Supplies", Named(row.Supplies)].Value : row.IsIron && row.Burdens.Count == 0 ? Text["Dilutes"].Value : null,
             row.Burdens.Count > 0 ? Text["Burdens", Named(row.Burdens)].Value : null,
             Stays(row),
         }.OfType<string>().Concat(Holds(row))),

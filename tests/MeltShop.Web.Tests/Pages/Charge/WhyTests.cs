@@ -42,6 +42,19 @@ public sealed class WhyTests : ChargeTest
     }
 
     [Fact]
+    public async Task Material_OfLittleWeightThatIsNoIron_SaysWhatItSuppliesHoweverLittle()
+    {
+        await Add("coke", MaterialKind.Carburiser, 1, 100, new("C", 98), new("S", 0.9));
+        var page = OpenWhy();
+        Change(page, "Test coke");
+        page.WaitForElement("[data-field=\"materials.coke.maxKg\"] input", Patience).Change("4");
+
+        page.WaitForAssertion(() => Assert.Contains("at its most", page.Find("[data-testid=in-plan] [data-material=coke] .why").TextContent, StringComparison.Ordinal), Patience);
+        Assert.Matches(@"supplies C [1-9](\.[0-9])?\u00a0%", page.Find("[data-testid=in-plan] [data-material=coke] .why").TextContent);
+        Assert.DoesNotContain("iron that dilutes", page.Find("[data-testid=in-plan] [data-material=coke] .why").TextContent, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task Material_LeftOut_NamesTheLimitsThatKeepItOut()
     {
         // Manganese of this steel is dear where the most of manganese binds.
