@@ -1,7 +1,7 @@
 using MeltShop.Charging.Formulation;
 using MeltShop.Charging.Plans;
 using MeltShop.Charging.Problems;
-using MeltShop.Metallurgy.Elements;
+using MeltShop.Metallurgy.Route;
 
 namespace MeltShop.Charging.Planning;
 
@@ -82,8 +82,7 @@ internal static class Misses
         {
             QuantityLimit limit = result.Melt.Limits[i];
             var inward = limit.Margin + result.Scatters[i];
-            // The row of an element that is treated reads as its percent at the most sulphur: told is the percent that there is, and its bound beside it.
-            var moved = Element.TryParse(limit.Quantity.Name, out var element) ? result.Analysis.OrZero(element) - result.Values[i] : 0;
+            var moved = FurnaceWindow.ToOwnPercent(limit.Quantity.Name, result.Values[i], result.Analysis);
             foreach (var miss in Outside(MissKind.Quantity, limit.Quantity.Name, result.Values[i], limit.Min + inward, limit.Max - inward, Tolerance))
                 yield return miss with { Value = miss.Value + moved, Asked = miss.Asked + moved, Inward = inward, HeldMargin = limit.HeldMargin };
         }

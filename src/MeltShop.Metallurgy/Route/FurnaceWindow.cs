@@ -80,6 +80,19 @@ public sealed record FurnaceWindow(IReadOnlyList<QuantityBounds> Rows, IReadOnly
         return new(rows, findings);
     }
 
+    /// <summary>
+    /// What brings the reading of a row and its bounds to the percent that there is, in percentage points: an element that follows the sulphur reads as its percent at the
+    /// most sulphur. 0 for a derived quantity.
+    /// </summary>
+    /// <param name="name">Name of the row: an element symbol, or a derived quantity.</param>
+    /// <param name="value">What the row reads.</param>
+    /// <param name="furnace">Analysis of the furnace iron that it reads so, mass percent.</param>
+    public static double ToOwnPercent(string name, double value, Analysis furnace)
+    {
+        ArgumentNullException.ThrowIfNull(furnace);
+        return Element.TryParse(name, out var element) ? furnace.OrZero(element) - value : 0;
+    }
+
     private static Metal? Bare(PouringRoute route, double? sulphurPercent) => route.Poured(Metal.Of(1, sulphurPercent is { } s ? Analysis.Of((Element.S, s)) : Analysis.Empty));
 
     /// <summary>The same with the alloy that less sulphur takes: what is brought is linear in the sulphur as long as the treatment takes some of it out.</summary>

@@ -64,14 +64,12 @@ public static class ToldLimit
     // Where the row speaks of the plan's own iron, and not of what a treatment makes of it, the quantity is known beside its bound too.
     private static LimitOutcome Exact(LimitOutcome row, Analysis analysis)
     {
-        var told = row.Told();
-        if (Element.TryParse(row.Quantity, out var element)) return Moved(told, analysis.OrZero(element) - row.Value);
+        var told = Moved(row.Told(), FurnaceWindow.ToOwnPercent(row.Quantity, row.Value, analysis));
         if (WindowQuantity.Find(row.Quantity) is not { Line: null } curved) return told;
         var own = curved.Rows(new(told.Min, null, told.Max));
         return own.Any(line => Math.Abs(line.Quantity.Value(analysis) - row.Value) < Bounds.Tolerance) ? told with { Value = curved.Value(analysis) } : told;
     }
 
-    // The row of an element that follows the sulphur reads as its percent at the most sulphur: told is its window at the plan's own.
     private static LimitOutcome Moved(LimitOutcome row, double by) =>
         Math.Abs(by) < Bounds.Tolerance ? row : row with { Value = row.Value + by, Min = row.Min + by, Max = row.Max + by };
 

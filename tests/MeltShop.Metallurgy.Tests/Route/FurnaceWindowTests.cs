@@ -33,6 +33,13 @@ public class FurnaceWindowTests
         Assert.InRange(silicon.Aim!.Value, silicon.Least.Value, silicon.Most.Value);
     }
 
+    [Theory]
+    [InlineData("Si", 1.62, -0.12)] // read at the most sulphur; there is 1.5 %
+    [InlineData("S", 0.02, -0.02)] // not measured counts as nothing
+    [InlineData("CE", 4.3, 0)] // a derived quantity reads as it is
+    public void ToOwnPercent_BringsTheReadingOfAnElementToWhatThereIs(string name, double reads, double points) =>
+        Assert.Equal(points, FurnaceWindow.ToOwnPercent(name, reads, Analysis.Of((Element.C, 3.6), (Element.Si, 1.5))), 1e-12);
+
     [Fact]
     public void For_CoverSteel_AsksForTheCarbonThatItDilutes()
     {
