@@ -14,6 +14,9 @@ internal sealed class NativeProgram : IDisposable
 
     public const string Pieces = "CBC";
 
+    /// <summary>Slower; asked where the first one errs.</summary>
+    public const string OtherPieces = "SCIP";
+
     /// <summary>Gap within which a plan with pieces counts as the cheapest: costs are promised to six digits.</summary>
     public const double PiecesGap = 1e-7;
 
@@ -45,7 +48,7 @@ internal sealed class NativeProgram : IDisposable
         this.engine = engine;
         parameters.SetDoubleParam(MPSolverParameters.DoubleParam.RELATIVE_MIP_GAP, PiecesGap);
         variables = new Variable[columns.Count];
-        var costScale = engine == Pieces ? PiecesCostScale : 1;
+        var costScale = engine == Linear ? 1 : PiecesCostScale;
         var objective = solver.Objective();
         objective.SetMinimization();
         for (var j = 0; j < variables.Length; j++)
@@ -103,7 +106,7 @@ internal sealed class NativeProgram : IDisposable
         return status switch
         {
             Solver.ResultStatus.OPTIMAL => PlanStatus.Optimal,
-            Solver.ResultStatus.FEASIBLE when budget.IsSpent || engine == Pieces => PlanStatus.TimeLimit,
+            Solver.ResultStatus.FEASIBLE when budget.IsSpent || engine != Linear => PlanStatus.TimeLimit,
             _ when budget.IsSpent => PlanStatus.TimeLimit,
             Solver.ResultStatus.INFEASIBLE => PlanStatus.Infeasible,
             _ => null,
@@ -111,7 +114,7 @@ internal sealed class NativeProgram : IDisposable
     }
 
     /// <summary>No solution costs less than this, as far as the search came; null where that is not known.</summary>
-    public double? Bound() => solver.Objective().BestBound() / (engine == Pieces ? PiecesCostScale : 1) is var bound && double.IsFinite(bound) ? bound : null;
+    public double? Bound() => solver.Objective().BestBound() / (engine == Linear ? 1 : PiecesCostScale) is var bound && double.IsFinite(bound) ? bound : null;
 
     public double[] Values() => [.. variables.Select(v => v.SolutionValue())];
 

@@ -8,7 +8,9 @@ namespace MeltShop.Charging.Solving;
 /// Programs with whole pieces. The numbers of pieces come from branch and bound over planes in place of the cones; the masses beside them from the continuous
 /// program with those numbers held, since a mixed solver's own tolerances are too wide for six digits. Planes where that one touches the cones tell branch and bound what
 /// its numbers really cost (M. A. Duran, I. E. Grossmann, "An outer-approximation algorithm for a class of mixed-integer nonlinear programs", Mathematical Programming 36
-/// (1986) 307–339).
+/// (1986) 307–339); where nothing is possible with its numbers, planes where the masses miss the cones least rule those numbers out at once (R. Fletcher, S. Leyffer, "Solving
+/// mixed integer nonlinear programs by outer approximation", Mathematical Programming 66 (1994) 327–349). The first planes are where the program without whole numbers
+/// touches the cones.
 /// </summary>
 internal static class PieceSolver
 {
@@ -23,6 +25,7 @@ internal static class PieceSolver
         var relaxed = Undecided.OrWithout(() => ProgramSolver.Continuous(Relaxed(program), budget));
         if (relaxed.Status == PlanStatus.Infeasible) return relaxed;
         var (rows, best, tried) = (program.Rows.ToList(), (Solution?)null, new HashSet<string>());
+        if (relaxed.IsOptimal) rows.AddRange(Touching(program.Rows, relaxed.Values, round: -1));
         var end = SearchEnd.OutOfTime;
         for (var round = 0; round < MostRounds; round++)
         {
@@ -41,7 +44,7 @@ internal static class PieceSolver
             // The planes leave out nothing that is possible: what costs as little as the program with planes is the cheapest.
             if (best is not null && Cost(best.Values) <= Cost(found) + NativeProgram.PiecesGap) return WithProof(best, answer);
             if (answer.Status == PlanStatus.TimeLimit) break;
-            List<Row> planes = [.. ProgramSolver.Planes(program.Rows, found, round), .. held.IsOptimal ? Touching(program.Rows, held.Values, round) : []];
+            List<Row> planes = [.. ProgramSolver.Planes(program.Rows, found, round), .. held.IsOptimal ? Touching(program.Rows, held.Values, round) : Nearest(found, round)];
             if (planes.Count == 0 && best is null) return WithProof(new(PlanStatus.Optimal, program with { Rows = rows }, found, [], []), answer);
             rows.AddRange(planes);
             if (planes.Count > 0 && (!held.IsOptimal || tried.Add(string.Join(' ', found.Where((_, j) => program.Columns[j].Whole))))) continue;
@@ -54,6 +57,13 @@ internal static class PieceSolver
         return best is null ? Dive.Find(program, relaxed, end, budget.AtLeast(Dive.Time)) : WithProof(best, MixedAnswer.Without(end));
 
         double Cost(double[] values) => program.Cost(values[..program.Columns.Count]);
+
+        // Linear rows alone leave nothing only by the mixed solver's tolerances, and a search that was not decided has no point to tell.
+        List<Row> Nearest(double[] found, int round)
+        {
+            var nearest = Undecided.OrWithout(() => Possibility.Nearest(Held(program, found), budget));
+            return nearest.IsOptimal ? ProgramSolver.Planes(program.Rows, nearest.Values[..program.Columns.Count], round) : [];
+        }
 
         Solution WithProof(Solution solution, MixedAnswer answer) =>
             solution with { Status = answer.Status!.Value, End = answer.End, Bound = answer.Bound ?? (relaxed.IsOptimal ? Cost(relaxed.Values) : null) };

@@ -15,10 +15,15 @@ internal static class Possibility
     /// <summary>Optimal where there is a solution, infeasible where there is none; else as the search ended.</summary>
     public static Solution Of(LinearProgram program, Budget budget)
     {
-        var free = program.Free();
-        (int Row, double Coefficient)[] cones = [.. program.Rows.Index().Where(r => r.Item.Scatter is not null).Select(r => (r.Index, double.IsFinite(r.Item.Least) ? 1.0 : -1.0))];
-        if (cones.Length == 0 || program.HasWholeColumns) return ProgramSolver.Solve(free, budget);
-        var nearest = ProgramSolver.Solve(free.With(new Column("missed", 1, EnoughRoom, double.PositiveInfinity), cones), budget);
+        if (!program.Rows.Any(r => r.Scatter is not null) || program.HasWholeColumns) return ProgramSolver.Solve(program.Free(), budget);
+        var nearest = Nearest(program, budget);
         return nearest.IsOptimal && nearest.Values[program.Columns.Count] > ProgramSolver.Tolerance ? Solution.Without(PlanStatus.Infeasible) : nearest;
+    }
+
+    /// <summary>A solution of the linear rows that misses the worst cone least. How far it misses it is its column after those of the program.</summary>
+    public static Solution Nearest(LinearProgram program, Budget budget)
+    {
+        (int Row, double Coefficient)[] cones = [.. program.Rows.Index().Where(r => r.Item.Scatter is not null).Select(r => (r.Index, double.IsFinite(r.Item.Least) ? 1.0 : -1.0))];
+        return ProgramSolver.Solve(program.Free().With(new Column("missed", 1, EnoughRoom, double.PositiveInfinity), cones), budget);
     }
 }
