@@ -16,18 +16,22 @@ internal static class SafestPlan
     /// <summary>In the middle of the window.</summary>
     private const double MostRoom = 1;
 
-    /// <summary>To a thousandth of the greatest there can be.</summary>
-    private const int Halvings = 10;
+    /// <summary>How much farther another plan may keep away, in deviations or halves of a window.</summary>
+    private const double Closeness = 1e-4;
 
-    /// <summary>The safest plan; infeasible where none is safer than what was asked.</summary>
+    /// <summary>The same with whole pieces, where each question may take seconds: a share of the farthest.</summary>
+    private const double ClosenessInPieces = 1e-3;
+
+    /// <summary>The safest plan; infeasible where none is safer than what was asked. Where a question is not decided, the safest so far without proof.</summary>
     public static Solution Find(Melt melt, Dearness dearness, Budget budget)
     {
         var scatters = melt.Limits.Any(l => melt.Columns.Any(c => c.Scatter(l.Quantity.Terms) > 0));
         var (low, high) = scatters ? (melt.Deviations, MostDeviations) : (0, MostRoom);
         if (low >= high) return Solution.Without(PlanStatus.Infeasible);
+        var closeness = melt.HasPieces ? ClosenessInPieces * high : Closeness;
         var best = At(high);
         if (best.Status != PlanStatus.Infeasible) return best;
-        for (var halving = 0; halving < Halvings; halving++)
+        while (high - low > closeness)
         {
             var middle = (low + high) / 2;
             var solution = At(middle);
@@ -41,7 +45,7 @@ internal static class SafestPlan
         Solution At(double level)
         {
             var formulation = new MeltFormulation(scatters ? melt with { Deviations = level } : WithRoom(melt, level));
-            return ProgramSolver.Solve(dearness.Program(formulation), budget);
+            return Undecided.OrWithout(() => ProgramSolver.Solve(dearness.Program(formulation), budget));
         }
     }
 

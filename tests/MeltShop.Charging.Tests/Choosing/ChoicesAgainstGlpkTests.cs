@@ -11,7 +11,7 @@ public class ChoicesAgainstGlpkTests
         // Counting materials is what takes GLPK long: only in the first yards, which it counts within seconds.
         var outcomes = await Task.WhenAll(Enumerable.Range(1, 16).Select(seed => ChoiceComparison.Of(seed, withFewest: seed <= 6, TestContext.Current.CancellationToken)));
 
-        var faults = outcomes.OfType<IReadOnlyList<string>>().SelectMany(found => found).ToList();
+        var faults = outcomes.SelectMany(found => found is null ? [] : found.Faults.Concat(found.Unjudged)).ToList();
         Assert.True(faults.Count == 0, string.Join('\n', faults));
         Assert.InRange(outcomes.Count(o => o is not null), 10, 16);
     }
@@ -21,7 +21,7 @@ public class ChoicesAgainstGlpkTests
     {
         var outcomes = await Task.WhenAll(Enumerable.Range(1, 4).Select(seed => ChoiceComparison.Of(seed, withFewest: false, TestContext.Current.CancellationToken, pieces: true, confidence: 80)));
 
-        var faults = outcomes.OfType<IReadOnlyList<string>>().SelectMany(found => found).ToList();
+        var faults = outcomes.SelectMany(found => found is null ? [] : found.Faults.Concat(found.Unjudged)).ToList();
         Assert.True(faults.Count == 0, string.Join('\n', faults));
         Assert.InRange(outcomes.Count(o => o is not null), 2, 4);
     }

@@ -4,7 +4,9 @@ using MeltShop.Charging.Planning;
 using MeltShop.Charging.Plans;
 using MeltShop.Charging.Problems;
 using MeltShop.Charging.Solving;
+using MeltShop.Charging.Tests.Support;
 using MeltShop.Metallurgy.Elements;
+using MeltShop.Metallurgy.Statistics;
 using static MeltShop.Charging.Tests.Support.Case;
 
 namespace MeltShop.Charging.Tests.Choosing;
@@ -40,8 +42,8 @@ public class PlanChoiceTests
         var safest = Plan(Of(Two()), PlanKind.Safest);
 
         Assert.Equal(PlanStatus.Optimal, safest.Status);
-        Assert.Equal(70, safest.Safety!.RoomPercent!.Value, 0.2);
-        Assert.InRange(safest.ExtraCost!.Value, 6.9, 7 + 1e-6);
+        Assert.InRange(safest.Safety!.RoomPercent!.Value, 70 - 0.01, 70 + 1e-4);
+        Assert.InRange(safest.ExtraCost!.Value, 6.99, 7 + 1e-6);
     }
 
     [Fact]
@@ -56,12 +58,12 @@ public class PlanChoiceTests
     [Fact]
     public void Safest_WithScatter_BuysConfidence()
     {
-        // Only b scatters, by 0.1 points: with 570 kg of it, Si is 1.57 ± 0.057, 1.228 standard deviations above the bound: 89.0 %.
+        // Only b scatters, by 0.1 points: with 570 kg of it, Si is 1.57 ± 0.057, 0.07 / 0.057 = 1.22807 standard deviations above the bound: 89.0 %.
         var problem = Two() with { Materials = [Material("a", 300, (Element.Si, 1)), Material("b", 400, (Element.Si, 2)).Scattering((Element.Si, 0.1))] };
 
         var safest = Plan(Of(problem), PlanKind.Safest);
 
-        Assert.Equal(89.0, safest.Safety!.ConfidencePercent!.Value, 0.2);
+        Assert.InRange(Normal.Quantile(safest.Safety!.ConfidencePercent!.Value / 100), 1.22807 - 1e-4, 1.22807 + 1e-5);
         Assert.Equal(0.89 - 0.011, safest.Joint!.All, 0.01); // and 2.28 deviations below the upper bound: 1.1 % miss it
         Assert.Equal(50, Plan(Of(problem), PlanKind.Cheapest).Safety!.ConfidencePercent!.Value, 0.01);
     }
@@ -73,6 +75,19 @@ public class PlanChoiceTests
 
         Assert.Equal(0, safest.ExtraCost!.Value, 1e-5);
         Assert.True(safest.Charge!.Holds);
+    }
+
+    [Fact]
+    public void Safest_WithPieces_IsProvenWhereBranchAndBoundCallsOptimalWhatIsFarOutside()
+    {
+        // At one of its questions CBC 2.10 says so of a point with 3000 melts less than nothing of a steel.
+        var problem = RandomYard.Charge(10, pieces: true, confidence: 80);
+        var search = Search(problem);
+
+        var safest = search.Found(PlanKind.Safest, formulation => SafestPlan.Find(formulation.Melt, Dearness.Of(search.Cheapest, 3), Budget()));
+
+        Assert.Equal(PlanStatus.Optimal, safest.Status);
+        Assert.InRange(Normal.Quantile(safest.Safety!.ConfidencePercent!.Value / 100), 3.3584, 3.3625);
     }
 
     [Fact]
@@ -215,7 +230,7 @@ public class PlanChoiceTests
     private static PlanSearch Search(ChargeProblem problem)
     {
         var formulation = new MeltFormulation(ChargeOptimiser.MeltOf(problem));
-        var (plan, kilograms) = MeltPlanner.Solve(formulation, new(TimeSpan.FromSeconds(20), TestContext.Current.CancellationToken));
+        var (plan, kilograms) = MeltPlanner.Solve(formulation, Budget());
         return new(problem, formulation, plan, kilograms, LeastKg: 0);
     }
 
@@ -236,6 +251,8 @@ public class PlanChoiceTests
     }
 
     private static ChoiceOfPlans Of(ChargeProblem problem, ChoiceWishes? wishes = null) => PlanChoice.Of(problem, wishes ?? new(), TestContext.Current.CancellationToken);
+
+    private static Budget Budget() => new(TimeSpan.FromSeconds(20), TestContext.Current.CancellationToken);
 
     private static PlanToChoose Plan(ChoiceOfPlans choice, PlanKind kind) => Assert.Single(choice.Plans, p => p.Kind == kind);
 
