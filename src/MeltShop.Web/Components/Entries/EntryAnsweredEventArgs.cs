@@ -21,8 +21,17 @@ public sealed class EntryAnsweredEventArgs : EventArgs
     {
         internal Finding Finding => new(Path, Code, [.. Arguments.Select(Value)]);
 
-        private static object Value(JsonElement argument) =>
-            argument.ValueKind == JsonValueKind.Number ? argument.GetDouble() : argument.ValueKind == JsonValueKind.String ? argument.GetString()! : argument.ToString();
+        private static object Value(JsonElement argument) => argument.ValueKind switch
+        {
+            JsonValueKind.Number => argument.GetDouble(),
+            JsonValueKind.String when IsInstant(argument, out var instant) => instant, // told in the zone of the site, and not as it travels
+            JsonValueKind.String => argument.GetString()!,
+            _ => argument.ToString(),
+        };
+
+        /// <summary>A day alone may be the name of something.</summary>
+        private static bool IsInstant(JsonElement argument, out DateTimeOffset instant) =>
+            argument.TryGetDateTimeOffset(out instant) && argument.GetString()!.Contains('T', StringComparison.Ordinal);
     }
 }
 
