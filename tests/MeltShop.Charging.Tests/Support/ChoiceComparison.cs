@@ -57,10 +57,11 @@ internal sealed record ChoiceComparison(IReadOnlyList<string> Faults, IReadOnlyL
                 _ when confidence > 50 => (Deviations(plan), await Greatest(plan, Deviations(plan), MostDeviations, pieces ? 1e-2 : 3e-4, level => Confident(problem, level), most, cancellation)),
                 _ => (Room(plan), await Greatest(plan, Room(plan), 1, pieces ? 2e-3 : 3e-4, level => WithRoom(problem, level), most, cancellation)),
             };
+            if (plan.Kind != PlanKind.AsLastTime && plan.ExtraCost > most - choice.Cheapest.TotalCost + 1e-6 * Math.Abs(most)) faults.Add(FormattableString.Invariant($"seed {seed}, {plan.Kind}: too dear"));
+            if (reference is null && plan.Kind != PlanKind.Safest) GlpkGaveUpException.ThrowIfKept(problem, plan.Charge!.Lines);
             var room = plan.Kind == PlanKind.Safest ? 0 : plan.Kind == PlanKind.FewestMaterials ? 0.5 : 1e-6 * problem.MeltKg;
             if (reference is null || Math.Abs(mine - reference.Value) > room || !plan.Charge!.Holds)
                 faults.Add(FormattableString.Invariant($"seed {seed}, {plan.Kind}: {mine:R}, GLPK {reference:R}"));
-            if (plan.Kind != PlanKind.AsLastTime && plan.ExtraCost > most - choice.Cheapest.TotalCost + 1e-6 * Math.Abs(most)) faults.Add(FormattableString.Invariant($"seed {seed}, {plan.Kind}: too dear"));
         }
     }
 
