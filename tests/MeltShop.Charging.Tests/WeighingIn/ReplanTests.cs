@@ -98,6 +98,33 @@ public class ReplanTests
         Assert.Empty(rest.ToGo);
     }
 
+    // 950 kg of a and steel for the last 50 kg are 0.951 % of Si. A kilogram of sulphide or tin in the steel's place moves that by 0.00002 %, three ten-thousandths of what counts
+    // as one harm, and has room under its limit.
+    [Theory]
+    [InlineData(690)]
+    [InlineData(30800)]
+    public void LeastHarm_ForTheLastDigitOfALimit_BuysNothing(double price)
+    {
+        var problem = Problem(("a", 950));
+        var rest = Of(problem with
+        {
+            Materials = [problem.Materials[0], Material("steel", 320, (Element.Si, 0.02)), Material("trace", price, (Element.S, 30))],
+            Limits = [Limit(Element.Si, null, 0.7), Limit(Element.S, null, 0.05)],
+        });
+
+        Assert.Equal(("steel", 50.0), (Assert.Single(rest.ToGo).Code, Math.Round(rest.ToGo[0].ToGoKg, 6)));
+    }
+
+    // a is to give way to c: 100 kg of it at 1.2 % are worth 0.2 of harm, and at such a price a whole charge. The last 25 kg are worth 0.05.
+    [Fact]
+    public void LeastHarm_AtAnyPrice_IsMissedByNoMoreThanALaboratorySees()
+    {
+        var problem = Problem(("a", 900));
+        var rest = Of(problem with { Materials = [problem.Materials[0], Material("c", 1e6, (Element.Si, 1.2))] });
+
+        Assert.Equal([("a", 25.0), ("c", 75.0)], rest.ToGo.Select(l => (l.Code, Math.Round(l.ToGoKg, 4))));
+    }
+
     // a and b are to bring more together than the melt holds. A kilogram does the same harm in each row: what costs least stays.
     [Theory]
     [InlineData(600, 600, 0, null, 600, 400)]

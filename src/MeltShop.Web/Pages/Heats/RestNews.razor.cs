@@ -31,8 +31,19 @@ public sealed partial class RestNews
     [Parameter, EditorRequired]
     public bool IsAllIn { get; set; }
 
+    /// <summary>Nothing is asked for before a metallurgist has looked: see <see cref="FirstPlan.IsStopped"/>.</summary>
+    [Parameter, EditorRequired]
+    public bool IsStopped { get; set; }
+
+    /// <summary>Liquid in the furnace by its ledger, kg.</summary>
+    [Parameter, EditorRequired]
+    public double InFurnaceKg { get; set; }
+
     /// <summary>What is said of the target: of the charge as it will be, or of what is in where nothing more is coming.</summary>
     private RestAnswer? Told => IsAllIn && Rest?.AsItIs is { } standing ? standing : Rest;
+
+    /// <summary>What to do where the rest was not planned anew.</summary>
+    private string Unplanned => IsStopped ? Text["Stop", MassText.Show(InFurnaceKg), MassText.Show(CapacityKg)] : Text["FirstPlan"];
 
     private bool IsOfWhatIsIn => !ReferenceEquals(Told, Rest);
 

@@ -23,6 +23,7 @@ public sealed partial class WeighInCard : IDisposable
     private string? offered;
     private int before; // how often the material in the form was weighed, as far as was known when the form was last empty
     private bool hasFailed;
+    private bool isStopped;
     private RestAnswer? rest;
     private HeatScreen? planned;
     private CancellationTokenSource? planning;
@@ -42,7 +43,7 @@ public sealed partial class WeighInCard : IDisposable
     private IReadOnlyList<WeighingRow> Rows { get; set; } = [];
 
     /// <summary>Of what is still to come nothing is asked for. While the rest is being planned, that is not known.</summary>
-    private bool IsAllIn => planning is null && !Rows.Any(row => row.IsOpen);
+    private bool IsAllIn => planning is null && !isStopped && !Rows.Any(row => row.IsOpen);
 
     private ChargeProblem Asked => StoredJson.Value<ChargeProblem>(Screen.Heat.Plan.Problem);
 
@@ -73,10 +74,10 @@ public sealed partial class WeighInCard : IDisposable
             return;
         }
 
-        (planned, hasFailed) = (Screen, false);
+        planned = Screen;
         Stop();
         // Once the bath was sampled its correction has the word.
-        if (IsBath) rest = null;
+        if (IsBath) (rest, hasFailed) = (null, false);
         Show();
         if (IsBath) return;
         planning = new();
@@ -84,14 +85,14 @@ public sealed partial class WeighInCard : IDisposable
         Show();
     }
 
-    /// <summary>Plans the rest from what is really in, away from the page's own thread. Where that fails the first plan stays, and the page says so.</summary>
+    /// <summary>Plans the rest from what is really in, away from the page's own thread. Where that fails the page says so, and <see cref="FirstPlan"/> says whether the first plan stays.</summary>
     private async Task PlanRest(HeatScreen screen, CancellationToken cancellation)
     {
         try
         {
             var answer = await Task.Run(() => RestQuestion.Answer(screen.Heat, screen.Yard, cancellation), cancellation);
             if (planned != screen) return; // it asks for itself, and that is not to be stopped here
-            rest = answer;
+            (rest, hasFailed) = (answer, false);
         }
         catch (OperationCanceledException) when (cancellation.IsCancellationRequested)
         {
@@ -119,7 +120,8 @@ public sealed partial class WeighInCard : IDisposable
 
     private void Show()
     {
-        Rows = WeighingRow.Of(Screen.Heat, Screen.Yard, rest?.Lines);
+        isStopped = FirstPlan.IsStopped(Screen.Heat, rest, hasFailed);
+        Rows = WeighingRow.Of(Screen.Heat, Screen.Yard, rest?.Lines, isStopped);
         entry.Belongs("heatId", Screen.Heat.Heat.Id);
         entry.Belongs("intoBath", IsBath ? 1 : 0);
         if (!IsBath && (entry.Material.Value is null || IsOfferOver)) Offer(Rows.FirstOrDefault(row => row.IsOpen));
@@ -130,7 +132,7 @@ public sealed partial class WeighInCard : IDisposable
 
     private static string Id(long id) => id.ToString(CultureInfo.InvariantCulture);
 
-    private static string Standing(WeighingRow row) => row.IsDone ? "done" : row.IsOver ? "over" : "open";
+    private static string Standing(WeighingRow row) => row.IsDone ? "done" : row.IsOver ? "over" : row.IsStopped ? "stopped" : "open";
 
     private bool IsChosen(WeighingRow row) => row.MaterialId is { } id && entry.Material.Value == Id(id);
 
@@ -166,6 +168,7 @@ public sealed partial class WeighInCard : IDisposable
         { IsDone: true } => Text["Done"],
         { IsOver: true, PlannedKg: 0 } => Text["Extra", MassText.Show(row.ActualKg)],
         { IsOver: true } => RestText["Over", MassText.Show(row.ActualKg - row.PlannedKg)],
+        { IsStopped: true } => "–",
         { TargetKg: 0 } => RestText["NoMore"],
         { IsPast: true } => RestText["Under", MassText.Show(row.LeftKg)],
         _ => Text["StillTo", MassText.Show(row.LeftKg)],

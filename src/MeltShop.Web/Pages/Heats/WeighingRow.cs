@@ -40,6 +40,9 @@ public sealed record WeighingRow(long? MaterialId, string Code, string Name, Mat
     /// <summary>The bath was sampled: nothing of the charge is still to come.</summary>
     public bool IsPast { get; init; }
 
+    /// <summary>Nobody can say what it should become: nothing of it is asked for before a metallurgist has looked.</summary>
+    public bool IsStopped { get; init; }
+
     /// <summary>From which lots what is left is taken, the oldest first; empty where the yard has none.</summary>
     public IReadOnlyList<LotShare> Lots { get; init; } = [];
 
@@ -72,19 +75,20 @@ public sealed record WeighingRow(long? MaterialId, string Code, string Name, Mat
     /// bath is no part of it.
     /// </summary>
     /// <param name="rest">The rest as it was planned anew; null where the plan stands as it is.</param>
-    public static IReadOnlyList<WeighingRow> Of(HeatView heat, IReadOnlyList<MaterialView> yard, IReadOnlyList<PlanLine>? rest = null)
+    /// <param name="isStopped">There are no targets: see <see cref="FirstPlan.IsStopped"/>.</param>
+    public static IReadOnlyList<WeighingRow> Of(HeatView heat, IReadOnlyList<MaterialView> yard, IReadOnlyList<PlanLine>? rest = null, bool isStopped = false)
     {
         ArgumentNullException.ThrowIfNull(heat);
         yard = StoredChoice.Reached(heat.Plan, yard);
         var planned = StoredJson.Value<ChargePlan>(heat.Plan.Answer).Lines.ToDictionary(line => line.Code, line => line.Kg);
-        var targets = rest?.ToDictionary(line => line.Code, line => line.Kg) ?? planned;
+        var targets = (isStopped ? [] : rest)?.ToDictionary(line => line.Code, line => line.Kg) ?? planned;
         var weighed = heat.Weighings.Where(weighing => !weighing.Origin.IsCorrected && !weighing.IntoBath).ToLookup(weighing => weighing.MaterialCode);
         return
         [
             .. targets.Keys.Union(planned.Keys).Union(weighed.Select(group => group.Key))
                 .Select(code => For(code, yard.FirstOrDefault(material => material.Code == code), targets.GetValueOrDefault(code), [.. weighed[code]]) with
                 {
-                    PlannedKg = planned.GetValueOrDefault(code), IsPast = heat.Heat.State is not HeatState.Charging,
+                    PlannedKg = planned.GetValueOrDefault(code), IsPast = heat.Heat.State is not HeatState.Charging, IsStopped = isStopped,
                     IsTooLittle = !planned.ContainsKey(code) && !weighed.Contains(code) && targets[code] < LeastKg(heat.Plan.MeltKg),
                 })
                 .OrderBy(Place).ThenByDescending(row => row.PlannedKg).ThenByDescending(row => row.TargetKg),

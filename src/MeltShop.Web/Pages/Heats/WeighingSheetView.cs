@@ -18,17 +18,22 @@ public sealed record WeighingSheetView(
     /// <summary>Nothing more is asked for.</summary>
     public bool IsAllIn { get; private init; }
 
+    /// <summary>Nothing is asked for before a metallurgist has looked.</summary>
+    public bool IsStopped { get; private init; }
+
     public static WeighingSheetView Of(HeatView heat, IReadOnlyList<MaterialView> yard, CancellationToken cancellation)
     {
         ArgumentNullException.ThrowIfNull(heat);
         var rest = heat.Heat.State is HeatState.Charging ? RestQuestion.Answer(heat, yard, cancellation) : null;
-        var rows = WeighingRow.Of(heat, yard, rest?.Lines);
+        var isStopped = FirstPlan.IsStopped(heat, rest);
+        var rows = WeighingRow.Of(heat, yard, rest?.Lines, isStopped);
         var codes = rows.Select(row => row.Code).ToHashSet();
         return new(
             heat, yard, StoredJson.Value<ChargeProblem>(heat.Plan.Problem), rest, [.. rows.Where(row => !row.IsTooLittle).Select(row => row.Step(rows.FirstOrDefault(other => other.IsOpen) == row))],
             [.. yard.Where(item => codes.Contains(item.Code)).SelectMany(item => item.Cautions).Distinct().Order(StringComparer.Ordinal)])
         {
-            IsAllIn = !rows.Any(row => row.IsOpen),
+            IsStopped = isStopped,
+            IsAllIn = !isStopped && !rows.Any(row => row.IsOpen),
         };
     }
 }

@@ -18,9 +18,19 @@ public sealed class RestNewsTests : ComponentTest
     {
         var news = Render<RestNews>(parameters => parameters
             .Add(p => p.Rest, new RestAnswer(RestStanding.None, null) { End = end }).Add(p => p.Asked, new() { MeltKg = 1000, Materials = [], Limits = [] })
-            .Add(p => p.Yard, []).Add(p => p.CapacityKg, 3000).Add(p => p.HasFailed, false));
+            .Add(p => p.Yard, []).Add(p => p.CapacityKg, 3000).Add(p => p.HasFailed, false).Add(p => p.IsStopped, true).Add(p => p.InFurnaceKg, 950));
 
         Assert.Contains(words, news.Find("[role=alert]").TextContent, StringComparison.Ordinal);
-        Assert.Contains("stop, and ask the metallurgist", news.Markup, StringComparison.Ordinal);
+        Assert.Contains("Stop, and ask the metallurgist: 950\u00a0kg are in the furnace, which holds 3000\u00a0kg", news.Markup, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Rest_ThatWasNotFoundWhileTheFirstPlanStands_SaysWhoseMassesTheseAre()
+    {
+        var news = Render<RestNews>(parameters => parameters
+            .Add(p => p.Rest, null).Add(p => p.Asked, new() { MeltKg = 1000, Materials = [], Limits = [] })
+            .Add(p => p.Yard, []).Add(p => p.CapacityKg, 3000).Add(p => p.HasFailed, true).Add(p => p.InFurnaceKg, 950));
+
+        Assert.Contains("What is in still follows the first plan", news.Find("[data-testid=rest-failed]").TextContent, StringComparison.Ordinal);
     }
 }
