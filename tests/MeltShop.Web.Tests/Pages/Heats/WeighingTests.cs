@@ -383,7 +383,9 @@ public sealed class WeighingTests : HeatTest
         Assert.Contains("what went in before the sample of", page.Find("[data-testid=late-weight]").TextContent, StringComparison.Ordinal);
         page.Find("tr[data-material=steel] button").Click();
         Type(page, "weigh-form", "kg", "200");
+        Assert.Equal("Add to the bath", page.Find("[data-testid=weigh-form] button[type=submit]").TextContent.Trim());
         Type(page, "weigh-form", "observedAt", minutesAgo);
+        Assert.Equal("Weigh in", page.Find("[data-testid=weigh-form] button[type=submit]").TextContent.Trim());
         await page.Find("[data-testid=weigh-form]").SubmitAsync();
         page.WaitForState(() => page.FindAll("[data-testid=weighed]").Count > 0, Patience);
 
