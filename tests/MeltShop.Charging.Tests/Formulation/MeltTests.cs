@@ -19,6 +19,8 @@ public class MeltTests
         Assert.Equal([1e6, 250, 1e6, 0], Most(Full(1000), Steel, Steel with { AvailableKg = 250 }, Steel with { AvailableKg = 5e6 }, Steel with { MaxPercent = 0 }));
         Assert.Equal([1e6, 5e6], Most(Full(1000), Dross, Dross with { AvailableKg = 5e6 })); // a stock of what brings no liquid is a bound, however large
         Assert.Equal([1e6, 5e6], Most(Full(double.PositiveInfinity), Steel, Steel with { AvailableKg = 5e6 })); // and of steel where the bath has no end
+        Assert.Equal([3e6], Most(Full(3000), Steel)); // a melt that may be three times its scale with its tolerance
+        Assert.Equal([1e6], Most(Full(500), Steel));
         Assert.Equal(40, Full(1000).MostKg(MeltColumn.Of(Steel with { MaxPercent = 0 }, 0, 0, weighedKg: 40))); // what is in stays
     }
 
