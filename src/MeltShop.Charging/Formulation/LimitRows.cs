@@ -85,14 +85,14 @@ internal static class LimitRows
         {
             Bounds = [bound],
             ShiftPerPointKg = 1 / (largest * melt.ScaleKg),
-            Scatter = ScatterOf(bound, melt, unitKg, largest),
+            Scatter = ScatterOf(mass, melt, unitKg, largest),
         };
     }
 
-    private static double[]? ScatterOf(LimitBound bound, Melt melt, double[] unitKg, double divisor)
+    private static double[]? ScatterOf(QuantityMass mass, Melt melt, double[] unitKg, double divisor)
     {
         if (melt.Deviations == 0) return null;
-        double[] weights = [.. melt.Columns.Select((c, j) => melt.Deviations * c.Scatter(bound.Limit.Quantity.Terms) * unitKg[j] / melt.ScaleKg / divisor)];
+        double[] weights = [.. mass.ScatterPerKg.Select((s, j) => melt.Deviations * s * unitKg[j] / melt.ScaleKg / divisor)];
         return weights.Any(w => w > 0) ? weights : null;
     }
 
@@ -103,6 +103,8 @@ internal static class LimitRows
 
         public double[] PerKg { get; } =
             [.. melt.Columns.Select(c => 100 * quantity.Terms.Sum(t => t.Value * c.ElementKg(t.Key)) + quantity.Constant * c.LiquidKg)];
+
+        public double[] ScatterPerKg { get; } = melt.Deviations == 0 ? [] : [.. melt.Columns.Select(c => c.Scatter(quantity.Terms))];
 
         public double AtStart { get; } =
             100 * quantity.Terms.Sum(t => t.Value * melt.Start.ElementKg(t.Key)) + quantity.Constant * melt.Start.Kg;

@@ -22,17 +22,28 @@ internal sealed class HeldRows
     /// <summary>A pivot smaller than this, beside the largest, is rounding.</summary>
     private const double Rounding = 1e-15;
 
-    private readonly double[] costs;
+    /// <summary>How far a price may be on the wrong side of zero; costs are about 1.</summary>
+    private const double SignTolerance = 1e-9;
 
-    public HeldRows(LinearProgram program, Solution near)
+    private readonly LinearProgram program;
+
+    public HeldRows(LinearProgram program, Solution near) : this(program, near, new ActiveSet(near))
     {
-        var active = new ActiveSet(near);
-        costs = [.. program.Columns.Select(c => c.Cost)];
-        Free = [.. Enumerable.Range(0, costs.Length).Where(j => active.Columns[j] is { Least: false, Most: false })];
-        Bounds = [.. Enumerable.Range(0, costs.Length).Except(Free).Select(j => (j, active.Columns[j].Least, active.Columns[j].Most))];
-        All = [.. program.Rows.Select((r, i) => Held(r, active.Rows[i], near.Values)).OfType<HeldRow>()];
-        var priced = All.Select(h => (Row: h, Price: near.Solved.Rows.Zip(near.Duals).Where(r => ReferenceEquals(r.First, h.Row) || ReferenceEquals(r.First.PlaneOf, h.Row)).Sum(r => r.Second)));
-        var independent = Independent(priced.OrderByDescending(h => Math.Abs(h.Price)), near.Values).ToList();
+    }
+
+    private HeldRows(LinearProgram program, Solution near, ActiveSet active) : this(program, near.Values, active.Columns, [.. program.Rows
+        .Select((r, i) => Held(r, active.Rows[i], near.Values)).OfType<HeldRow>()
+        .Select(h => (Row: h, Price: near.Solved.Rows.Zip(near.Duals).Where(r => ReferenceEquals(r.First, h.Row) || ReferenceEquals(r.First.PlaneOf, h.Row)).Sum(r => r.Second)))])
+    {
+    }
+
+    private HeldRows(LinearProgram program, double[] values, IReadOnlyList<(bool Least, bool Most)> columns, IReadOnlyList<(HeldRow Row, double Price)> held)
+    {
+        this.program = program;
+        Free = [.. Enumerable.Range(0, program.Columns.Count).Where(j => columns[j] is { Least: false, Most: false })];
+        Bounds = [.. Enumerable.Range(0, program.Columns.Count).Except(Free).Select(j => (j, columns[j].Least, columns[j].Most))];
+        All = [.. held.Select(h => h.Row)];
+        var independent = Independent(held.OrderByDescending(h => Math.Abs(h.Price)), values).ToList();
         (Rows, Multipliers) = ([.. independent.Select(h => h.Row)], [.. independent.Select(h => h.Price)]);
     }
 
@@ -55,7 +66,7 @@ internal sealed class HeldRows
         var (free, size) = (Free.Length, Free.Length + Rows.Count);
         if (size == 0) return ([], []);
         var (matrix, right) = (new double[size, size], new double[size]);
-        for (var k = 0; k < free; k++) right[k] = -costs[Free[k]];
+        for (var k = 0; k < free; k++) right[k] = -program.Columns[Free[k]].Cost;
         for (var i = 0; i < Rows.Count; i++)
         {
             var gradient = Gradient(Rows[i].Row, values);
@@ -69,6 +80,57 @@ internal sealed class HeldRows
         if (!(pivots.Min() > Rounding * pivots.Max())) return null;
         var solved = factors.Solve(Vector<double>.Build.Dense(right)).ToArray();
         return (solved[..free], solved[free..]);
+    }
+
+    /// <summary>What one more of each column costs, with what it does to the rows that hold.</summary>
+    public double[] ReducedCosts(double[] values, double[] multipliers)
+    {
+        double[] reduced = [.. program.Columns.Select(c => c.Cost)];
+        foreach (var (held, price) in Rows.Zip(multipliers))
+        {
+            var gradient = Gradient(held.Row, values);
+            for (var j = 0; j < reduced.Length; j++) reduced[j] -= price * gradient[j];
+        }
+
+        return reduced;
+    }
+
+    /// <summary>To raise a lower bound can only make dearer, an upper one only cheaper; where both hold it may do either.</summary>
+    public static bool IsWrong(double price, bool isLeast, bool isMost) => !isLeast && price > SignTolerance || !isMost && price < -SignTolerance;
+
+    /// <summary>
+    /// The next guess, where this one leads to a point that is not the cheapest: what is missed most there is held, or else, of all that is held, what has the wrong price is let go. One
+    /// at a time, since what else is wrong may be so for its sake only. Null where nothing is left to change, or no room to hold more.
+    /// </summary>
+    public HeldRows? Mended(double[] values, double[] multipliers)
+    {
+        var columns = new (bool Least, bool Most)[program.Columns.Count];
+        foreach (var (column, least, most) in Bounds) columns[column] = (least, most);
+        var held = Rows.Zip(multipliers).ToList();
+        return Hold(columns, held, values) || LetGo(columns, held, ReducedCosts(values, multipliers)) ? Independently(new(program, values, columns, held)) : null;
+
+        HeldRows? Independently(HeldRows next) => next.Rows.Count == held.Count ? next : null;
+    }
+
+    private bool Hold((bool Least, bool Most)[] columns, List<(HeldRow Row, double Price)> held, double[] values)
+    {
+        var outside = Free.Where(j => Outside(j) > 0).ToList();
+        if (outside.Count > 0 && outside.MaxBy(Outside) is var j) columns[j] = (values[j] < program.Columns[j].Least, values[j] > program.Columns[j].Most);
+        var missed = program.Rows.Where(r => r.Violation(values) > ProgramSolver.Tolerance && All.All(h => !ReferenceEquals(h.Row, r))).MaxBy(r => r.Violation(values));
+        if (missed is not null) held.Add((new(missed, IsBelow(missed), !IsBelow(missed)), 0));
+        return outside.Count > 0 || missed is not null;
+
+        double Outside(int j) => Math.Max(program.Columns[j].Least - values[j], values[j] - program.Columns[j].Most);
+        bool IsBelow(Row row) => row.Activity(values) - row.ScatterAt(values) < row.Least;
+    }
+
+    private bool LetGo((bool Least, bool Most)[] columns, List<(HeldRow Row, double Price)> held, double[] reduced)
+    {
+        var rows = held.Where(h => IsWrong(h.Price, h.Row.Least, h.Row.Most)).ToList();
+        var bounds = Bounds.Where(b => IsWrong(reduced[b.Column], b.Least, b.Most)).ToList();
+        if (rows.Count > 0) held.Remove(rows.MaxBy(h => Math.Abs(h.Price)));
+        else if (bounds.Count > 0) columns[bounds.MaxBy(b => Math.Abs(reduced[b.Column])).Column] = default;
+        return rows.Count + bounds.Count > 0;
     }
 
     /// <summary>Adds the second derivatives of a scatter term s = √Σ(w·x)²: (w²·δ − slope·slope)/s, its slope being what the gradient has more than the coefficients.</summary>

@@ -31,9 +31,11 @@ internal static class ProgramSolver
             var values = native.Values();
             var planes = Planes(program.Rows, values, round);
             var found = new Solution(PlanStatus.Optimal, program with { Rows = rows }, values, native.Duals(), native.ReducedCosts());
-            if (hasCones && (round > 0 || planes.Count == 0) && SmoothOptimum.Near(program, found, budget) is { } exact) return exact;
-            if (planes.Count == 0) return found;
+            (Solution? Exact, double[]? Reached) smooth = hasCones && (round > 0 || planes.Count == 0) ? SmoothOptimum.Search(program, found, budget) : (null, null);
+            if (smooth.Exact is { } exact) return exact with { Rounds = round + 1 };
+            if (planes.Count == 0) return found with { Rounds = round + 1 };
             if (round == MostRounds) return SplitCones.Solve(program, values, budget, near => SmoothOptimum.Near(program, near, budget));
+            if (smooth.Reached is { } reached) planes.AddRange(Planes(program.Rows, reached, round, -Tolerance));
             foreach (var plane in planes) native.Add(plane);
             rows = [.. rows, .. planes];
         }

@@ -26,6 +26,9 @@ internal sealed record Solution(PlanStatus Status, LinearProgram Solved, double[
     /// <summary>Whether the duals and reduced costs are known to be the only ones; where false they may be all the same.</summary>
     public bool PricesAreUnique { get; init; }
 
+    /// <summary>Linear programs that it took, the first without planes; 0 where they are not counted.</summary>
+    public int Rounds { get; init; }
+
     public bool IsOptimal => Status == PlanStatus.Optimal;
 
     public static Solution Without(PlanStatus status) => new(status, new([], []), [], [], []);

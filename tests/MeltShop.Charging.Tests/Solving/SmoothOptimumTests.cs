@@ -95,16 +95,100 @@ public class SmoothOptimumTests
         Assert.True(found.PricesAreUnique);
     }
 
+    // It took 11 rounds and more in these while a wrong guess was dropped: now it is mended, and planes touch the cones where it led.
+    [Theory]
+    [InlineData(625, 99)]
+    [InlineData(713, 99)]
+    [InlineData(3477, 99)]
+    [InlineData(2363, 95)]
+    public void ConfidentYard_WhosePlanesGuessWrongAtFirst_TakesFewRounds(int seed, double confidence)
+    {
+        var found = ProgramSolver.Continuous(ProgramOf(RandomYard.Charge(seed, confidence: confidence)), Time);
+
+        Assert.True(found.IsOptimal);
+        Assert.InRange(found.Rounds, 1, 9);
+    }
+
     [Fact]
-    public void Guess_WithAColumnThatShouldComeIn_IsNotTaken()
+    public void Program_WithoutScatter_TakesOneRound()
+    {
+        Assert.Equal(1, ProgramSolver.Continuous(ProgramOf(RandomYard.Charge(625)), Time).Rounds);
+    }
+
+    [Fact]
+    public void Guess_WithAColumnThatShouldComeIn_IsMended()
     {
         // Held at zero, y would make the charge cheaper: a point that is not the cheapest must not be called so.
-        var row = new Row("cone", [3, 2], 1, double.PositiveInfinity) { Scatter = [1, 1.5] };
-        var program = new LinearProgram([new("x", 2, 0, 10), new("y", 1, 0, 10)], [row]);
+        var program = new LinearProgram([new("x", 2, 0, 10), new("y", 1, 0, 10)], [Cone]);
         var guess = new Solution(PlanStatus.Optimal, program, [0.4, 0], [1], [0, 0]);
+        var found = SmoothOptimum.Near(program, guess, Time)!;
 
-        Assert.Null(SmoothOptimum.Near(program, guess, Time));
+        Assert.Equal(ProgramSolver.Continuous(program, Time).Values[0], found.Values[0], 1e-9);
+        Assert.True(found.Values[1] > 0);
     }
+
+    [Fact]
+    public void Guess_WithAColumnThatShouldGo_IsMended()
+    {
+        // Without its bound of zero, less than none of y would be cheapest.
+        var program = new LinearProgram([new("x", 2, 0, 10), new("y", 2.3, 0, 10)], [Cone]);
+        var guess = new Solution(PlanStatus.Optimal, program, [0.4, 0.1], [1], [0, 0]);
+        var found = SmoothOptimum.Near(program, guess, Time)!;
+
+        Assert.Equal(0.5, found.Values[0], 1e-9);
+        Assert.Equal(0, found.Values[1]);
+        Assert.Equal(1, found.Duals[^1], 1e-9);
+    }
+
+    [Fact]
+    public void Guess_WithoutARowThatHolds_IsMended()
+    {
+        // The cone alone is cheapest with less of x than the other row wants.
+        var program = new LinearProgram([new("x", 2, 0, 10), new("y", 1, 0, 10)], [Cone, new("x alone", [1, 0], 0.45, double.PositiveInfinity)]);
+        var alone = ProgramSolver.Continuous(new LinearProgram(program.Columns, [Cone]), Time);
+        var found = SmoothOptimum.Near(program, new(PlanStatus.Optimal, program, alone.Values, [alone.Duals[^1], 0], [0, 0]), Time)!;
+
+        Assert.True(alone.Values[0] < 0.45, $"x {alone.Values[0]}");
+        Assert.Equal(0.45, found.Values[0], 1e-9);
+        Assert.Equal(ProgramSolver.Continuous(program, Time).Values[1], found.Values[1], 1e-9);
+    }
+
+    [Fact]
+    public void Guess_ThatHoldsARowWhichCostsNothing_IsMended()
+    {
+        // The same row as an upper bound has no price: the cone is cheapest with less of x.
+        var program = new LinearProgram([new("x", 2, 0, 10), new("y", 1, 0, 10)], [Cone, new("x alone", [1, 0], double.NegativeInfinity, 0.45)]);
+        var alone = ProgramSolver.Continuous(new LinearProgram(program.Columns, [Cone]), Time);
+        var found = SmoothOptimum.Near(program, new(PlanStatus.Optimal, program, [0.45, 0.05], [1, 0], [0, 0]), Time)!;
+
+        Assert.Equal(alone.Values[0], found.Values[0], 1e-9);
+        Assert.Equal(0, found.Duals[1]);
+    }
+
+    // z would come in, and only the other row keeps it at its bound: lowered, that row leaves nothing possible, which its price does not say.
+    [Fact]
+    public void Column_ThatARowHoldsAtItsBound_LeavesPricesOpen()
+    {
+        var program = new LinearProgram([new("x", 2, 0, 10), new("y", 1, 0, 10), new("z", -1, 0, 10)],
+            [new("cone", [3, 2, 0], 1, double.PositiveInfinity) { Scatter = [1, 1.5, 0] }, new("none of it", [0, 0, 0.05], double.NegativeInfinity, 0)]);
+        var alone = ProgramSolver.Continuous(new LinearProgram([.. program.Columns.Take(2)], [Cone]), Time);
+        var found = SmoothOptimum.Near(program, new(PlanStatus.Optimal, program, [.. alone.Values, 1e-8], [alone.Duals[^1], -20], [0, 0, 0]), Time)!;
+
+        Assert.Equal(0, found.Values[2], 1e-12);
+        Assert.Equal(-20, found.Duals[1], 1e-9);
+        Assert.False(found.PricesAreUnique);
+    }
+
+    [Fact]
+    public void Guess_WithoutAnyRoom_IsNotTaken()
+    {
+        // Half of x is scatter: it takes 2 of it, and there is 1.
+        var program = new LinearProgram([new("x", 2, 0, 1)], [new("cone", [1], 1, double.PositiveInfinity) { Scatter = [0.5] }]);
+
+        Assert.Null(SmoothOptimum.Near(program, new(PlanStatus.Optimal, program, [0.9], [2], [0]), Time));
+    }
+
+    private static Row Cone => new("cone", [3, 2], 1, double.PositiveInfinity) { Scatter = [1, 1.5] };
 
     private static LinearProgram ProgramOf(ChargeProblem problem) => new MeltFormulation(ChargeOptimiser.MeltOf(problem)).Whole();
 }
