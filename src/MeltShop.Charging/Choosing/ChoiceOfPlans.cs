@@ -17,6 +17,7 @@ public enum PlanKind
     /// <summary>
     /// No plan within the price keeps farther from its limits (see <see cref="PlanSafety"/>), of those the cheapest: farther by more than 0.0001 standard deviations, or 0.01 % of
     /// half a window where nothing scatters; with whole pieces by more than 0.004 or 0.1 %. More than four deviations, or more than the middle, is not sought.
+    /// All this but for traces that are left out.
     /// </summary>
     Safest,
 

@@ -27,7 +27,7 @@ internal static class InOrder
     {
         var least = ProgramSolver.Solve(first, budget);
         if (least.Values.Length == 0) return least;
-        var then = ProgramSolver.Solve(second(least.Values[..first.Columns.Count]), budget);
+        var then = Undecided.OrWithout(() => ProgramSolver.Solve(second(least.Values[..first.Columns.Count]), budget));
         if (then.Values.Length == 0) return then.Status == PlanStatus.TimeLimit ? least with { Status = PlanStatus.TimeLimit, End = then.End } : least;
         return least.Status == PlanStatus.TimeLimit ? then with { Status = PlanStatus.TimeLimit, End = least.End } : then;
     }

@@ -19,18 +19,27 @@ internal static class PieceSolver
     /// <summary>How much cheaper the numbers of the best plan may look to a mixed solver by its tolerances, as a share of the cost: that is six digits.</summary>
     private const double MostBlur = 1e-6;
 
+    /// <summary>How far a row may be missed by numbers that a mixed solver found where the continuous program calls them impossible: what its tolerances leave, in the row's own scale.</summary>
+    private const double MostMissed = 1e-7;
+
     public static Solution Solve(LinearProgram program, Budget budget)
     {
         // What is impossible without whole numbers is so with them.
         var relaxed = Undecided.OrWithout(() => ProgramSolver.Continuous(Relaxed(program), budget));
         if (relaxed.Status == PlanStatus.Infeasible) return relaxed;
-        var (rows, best, tried) = (program.Rows.ToList(), (Solution?)null, new HashSet<string>());
+        var (rows, best, priced, impossible) = (program.Rows.ToList(), (Solution?)null, new HashSet<string>(), new HashSet<string>());
         if (relaxed.IsOptimal) rows.AddRange(Touching(program.Rows, relaxed.Values, round: -1));
-        var end = SearchEnd.OutOfTime;
+        var end = SearchEnd.Undecided;
         for (var round = 0; round < MostRounds; round++)
         {
             var answer = PieceWorkers.Solve(MixedQuestion.Of(program.Columns, rows, budget.Left), budget);
-            if (answer.Status == PlanStatus.Infeasible) return best ?? Solution.Without(PlanStatus.Infeasible);
+            if (answer.Status == PlanStatus.Infeasible)
+            {
+                // No plane leaves out a plan that was found: a solver that says so errs, and proves nothing.
+                if (best is not null) break;
+                return Solution.Without(PlanStatus.Infeasible);
+            }
+
             if (answer.Values is null)
             {
                 end = answer.End;
@@ -38,25 +47,37 @@ internal static class PieceSolver
             }
 
             var found = Round(program, answer.Values);
-            var held = ProgramSolver.Continuous(Held(program, found), budget);
+            var held = Undecided.OrWithout(() => ProgramSolver.Continuous(Held(program, found), budget));
             if (held.IsOptimal && (best is null || Cost(held.Values) < Cost(best.Values))) best = held;
 
             // The planes leave out nothing that is possible: what costs as little as the program with planes is the cheapest.
             if (best is not null && Cost(best.Values) <= Cost(found) + NativeProgram.PiecesGap) return WithProof(best, answer);
-            if (answer.Status == PlanStatus.TimeLimit) break;
-            List<Row> planes = [.. ProgramSolver.Planes(program.Rows, found, round), .. held.IsOptimal ? Touching(program.Rows, held.Values, round) : Nearest(found, round)];
-            if (planes.Count == 0 && best is null) return WithProof(new(PlanStatus.Optimal, program with { Rows = rows }, found, [], []), answer);
-            rows.AddRange(planes);
-            if (planes.Count > 0 && (!held.IsOptimal || tried.Add(string.Join(' ', found.Where((_, j) => program.Columns[j].Whole))))) continue;
+            if (answer.Status == PlanStatus.TimeLimit)
+            {
+                end = answer.End;
+                break;
+            }
 
-            // Numbers that were priced already and look cheaper still: only the mixed solver's tolerances are left.
-            var isBlur = Cost(best!.Values) - Cost(found) <= MostBlur * Math.Abs(Cost(found));
+            var nearest = held.IsOptimal ? [] : Nearest(found, round);
+            List<Row> planes = [.. ProgramSolver.Planes(program.Rows, found, round), .. held.IsOptimal ? Touching(program.Rows, held.Values, round) : nearest];
+            if (planes.Count == 0 && best is null && IsKept(found)) return WithProof(new(PlanStatus.Optimal, program with { Rows = rows }, found, [], []), answer);
+            rows.AddRange(planes);
+            var numbers = string.Join(' ', found.Where((_, j) => program.Columns[j].Whole));
+            var isNew = held.IsOptimal ? priced.Add(numbers) : nearest.Count == 0 || impossible.Add(numbers);
+            if (planes.Count > 0 && isNew) continue;
+            if (best is null) break;
+
+            // Numbers that were priced or ruled out already and look cheaper still: only the mixed solver's tolerances are left.
+            var isBlur = Cost(best.Values) - Cost(found) <= MostBlur * Math.Abs(Cost(found));
             return WithProof(best, isBlur ? answer : new MixedAnswer(PlanStatus.TimeLimit, found, Cost(found)) { End = SearchEnd.Undecided });
         }
 
         return best is null ? Dive.Find(program, relaxed, end, budget.AtLeast(Dive.Time)) : WithProof(best, MixedAnswer.Without(end));
 
         double Cost(double[] values) => program.Cost(values[..program.Columns.Count]);
+
+        bool IsKept(double[] found) => program.Rows.All(r => r.Violation(found) <= MostMissed)
+            && program.Columns.Zip(found).All(c => c.Second >= c.First.Least - MostMissed && c.Second <= c.First.Most + MostMissed);
 
         // Linear rows alone leave nothing only by the mixed solver's tolerances, and a search that was not decided has no point to tell.
         List<Row> Nearest(double[] found, int round)

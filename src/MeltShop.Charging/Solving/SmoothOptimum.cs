@@ -87,8 +87,16 @@ internal static class SmoothOptimum
     private static Solution? ProvenByPlanes(LinearProgram program, LinearProgram planes, double[] values, Budget budget)
     {
         using var native = new NativeProgram(planes.Columns, planes.Rows);
-        var isProven = native.Solve(budget) == PlanStatus.Optimal && program.Cost(native.Values()) >= program.Cost(values) - ProgramSolver.Tolerance;
-        return isProven ? new(PlanStatus.Optimal, planes, values, native.Duals(), native.ReducedCosts()) : null;
+        try
+        {
+            var isProven = native.Solve(budget) == PlanStatus.Optimal && program.Cost(native.Values()) >= program.Cost(values) - ProgramSolver.Tolerance;
+            return isProven ? new(PlanStatus.Optimal, planes, values, native.Duals(), native.ReducedCosts()) : null;
+        }
+        catch (UndecidedException)
+        {
+            // A guess that cannot be told right is a wrong one.
+            return null;
+        }
     }
 
     private static bool IsBetween(double value, Column column) => value > column.Least + ProgramSolver.Tolerance && value < column.Most - ProgramSolver.Tolerance;

@@ -1,7 +1,6 @@
 using MeltShop.Charging.Formulation;
 using MeltShop.Charging.Planning;
 using MeltShop.Charging.Plans;
-using MeltShop.Charging.Problems;
 using MeltShop.Charging.Solving;
 
 namespace MeltShop.Charging.WeighingIn;
@@ -11,20 +10,13 @@ namespace MeltShop.Charging.WeighingIn;
 /// in mass, five points of a share, half a window (a tenth of a single bound) times the limit's weight are the same harm, and as bad as a charge
 /// lost. So of charges that no laboratory can tell apart the cheapest is taken, and nothing is bought for a last digit.
 /// </summary>
-public static class LeastHarm
+internal static class LeastHarm
 {
     /// <summary>What is given away for money at most: a twentieth of half a window, some 0.01 % of silicon (common practice, no source).</summary>
     private const double Untold = 0.05;
 
     /// <summary>The charge with what it misses; null where none was found.</summary>
-    /// <inheritdoc cref="ChargeOptimiser.Plan" path="/exception"/>
-    public static ChargeEvaluation? Plan(ChargeProblem problem, CancellationToken cancellation = default)
-    {
-        var melt = ChargeOptimiser.MeltOf(problem);
-        return MeltPlanner.InTurn(melt, (formulation, budget) => Find(formulation, budget).Charge, cancellation);
-    }
-
-    internal static (ChargeEvaluation? Charge, SearchEnd End) Find(MeltFormulation formulation, Budget budget)
+    public static (ChargeEvaluation? Charge, SearchEnd End) Find(MeltFormulation formulation, Budget budget)
     {
         // First the harm alone. Its charge says how much money one is; with that both are sought together, near the least harm.
         var elastic = ElasticProgram.Of(formulation);

@@ -7,18 +7,18 @@ namespace MeltShop.Charging.Workers;
 /// <summary>One solve of a program with whole columns, in this process: the native solver may hang or crash it.</summary>
 internal static class MixedSolver
 {
-    /// <summary>How far an answer may miss a row or a bound; rows and columns are about 1.</summary>
+    /// <summary>How far an answer may miss a row, a bound or a whole number; rows and columns are about 1.</summary>
     private const double Tolerance = 1e-4;
 
     /// <summary>
-    /// The answer of branch and bound. Where rows lie almost parallel it may call a point optimal that is far outside of them: then another solver is asked, and what that
-    /// one says has to keep them too.
+    /// The answer of branch and bound. Where rows lie almost parallel it may call a point optimal that is far outside of them, or give up: then another solver is asked, and
+    /// what that one says has to keep them too.
     /// </summary>
     public static MixedAnswer Solve(MixedQuestion question, CancellationToken cancellation)
     {
         var budget = new Budget(TimeSpan.FromMilliseconds(question.Milliseconds), cancellation);
         var answer = Solve(question, NativeProgram.Pieces, budget);
-        if (Keeps(question, answer)) return answer;
+        if (answer.Status is not null && Keeps(question, answer)) return answer;
         answer = Solve(question, NativeProgram.OtherPieces, budget);
         return Keeps(question, answer) ? answer : MixedAnswer.Without(SearchEnd.Undecided) with { Status = null };
     }
@@ -39,8 +39,9 @@ internal static class MixedSolver
         }
     }
 
-    /// <summary>Whether the values of an answer keep rows and bounds; no values miss nothing.</summary>
+    /// <summary>Whether the values of an answer keep rows and bounds and are whole where they have to be; no values miss nothing.</summary>
     internal static bool Keeps(MixedQuestion question, MixedAnswer answer) => answer.Values is not { } values
-        || (question.Columns.Zip(values).All(c => c.Second >= c.First.Least - Tolerance && c.Second <= c.First.Most + Tolerance)
+        || (question.Columns.Zip(values).All(c => c.Second >= c.First.Least - Tolerance && c.Second <= c.First.Most + Tolerance
+                && !(c.First.Whole && Math.Abs(c.Second - Math.Round(c.Second)) > Tolerance))
             && question.Rows.All(r => r.Coefficients.Zip(values, (c, v) => c * v).Sum() is var sum && sum >= r.Least - Tolerance && sum <= r.Most + Tolerance));
 }

@@ -31,7 +31,7 @@ public static class FirstPlan
         if (heel.Differs || heel.IsOther) return false;
 
         var planned = StoredJson.Value<ChargePlan>(heat.Plan.Answer).Lines.ToDictionary(line => line.Code, line => line.Kg);
-        var weighed = heat.Weighings.Where(weighing => !weighing.Origin.IsCorrected && !weighing.IntoBath)
+        var weighed = heat.Weighings.Where(weighing => !weighing.Origin.IsCorrected)
             .GroupBy(weighing => weighing.MaterialCode).ToDictionary(group => group.Key, group => group.Sum(weighing => weighing.Kg));
         if (weighed.Any(item => item.Value > planned.GetValueOrDefault(item.Key) * (1 + RestQuestion.NearPercent / 100))) return false;
 

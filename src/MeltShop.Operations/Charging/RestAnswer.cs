@@ -9,7 +9,7 @@ public enum RestStanding
     /// <summary>All of it.</summary>
     Kept,
 
-    /// <summary>The limits, but not their margins or the confidence that was asked for.</summary>
+    /// <summary>The limits, but not their margins or the confidence that was asked for, or nothing was found that keeps those: see <see cref="RestAnswer.End"/>.</summary>
     WithoutMargin,
 
     /// <summary>Not the limits, or not the mass: the rest is what does the least harm.</summary>
@@ -32,7 +32,10 @@ public sealed record RestAnswer(RestStanding Standing, ChargeEvaluation? Charge)
     /// <summary>What is in the furnace and cannot be reckoned with.</summary>
     public IReadOnlyList<UnknownMaterial> Unknown { get; init; } = [];
 
-    /// <summary>How the search ended; where there is no charge, why.</summary>
+    /// <summary>
+    /// How the search ended; where there is no charge, why. For <see cref="RestStanding.WithoutMargin"/> that of the search for a rest with the margin: there is none
+    /// only where it is <see cref="SearchEnd.Proven"/>, otherwise nobody knows.
+    /// </summary>
     public SearchEnd End { get; init; }
 
     /// <summary>What the charge stands on; null where only masses were asked about.</summary>

@@ -26,7 +26,8 @@ public static class RestQuestion
     {
         ArgumentNullException.ThrowIfNull(heat);
         yard = StoredChoice.Reached(heat.Plan, yard);
-        var weighings = heat.Weighings.Where(weighing => !weighing.Origin.IsCorrected && !weighing.IntoBath).ToList();
+        // Also what went into a bath, where its sample turned out to be another heat's: what is in is in.
+        var weighings = heat.Weighings.Where(weighing => !weighing.Origin.IsCorrected).ToList();
         var asked = StoredJson.Value<ChargeProblem>(heat.Plan.Problem);
         var heel = RestHeel.Of(heat, asked);
         if (weighings.Count == 0 && heel is { Differs: false, IsOther: false }) return null;
@@ -71,8 +72,10 @@ public static class RestQuestion
         var rest = Replan.Of(begun, cancellation);
         if (byHand is not null && AsMade(asked, begun, byHand) is { } made) return made with { StillPossible = rest.StillPossible };
         if (rest.IsReachable) return Of(RestStanding.Kept, rest);
+        var withMargin = rest.Plan.Status == PlanStatus.Infeasible ? SearchEnd.Proven : rest.End;
         rest = Replan.Of(WithoutMargin(UnseenMetals.Without(begun)), cancellation);
-        return Of(rest.IsReachable ? RestStanding.WithoutMargin : rest.Charge is null ? RestStanding.None : RestStanding.Missed, rest);
+        if (rest.IsReachable) return Of(RestStanding.WithoutMargin, rest) with { End = withMargin };
+        return Of(rest.Charge is null ? RestStanding.None : RestStanding.Missed, rest);
     }
 
     /// <summary>The limits themselves, without what was asked beyond them.</summary>

@@ -19,7 +19,7 @@ namespace MeltShop.Operations.Heats;
 /// </summary>
 public sealed class WeighIn(Recorder recorder, TimeProvider time) : Operation<WeighIn.Command, long>(recorder, time)
 {
-    /// <param name="IntoBath">Into the bath and not with the charge; null for what its time says, before or after the first bath sample.</param>
+    /// <param name="IntoBath">Into the bath and not with the charge; null for what its time says, before or after the first bath sample, or where there is none the end of charging.</param>
     public sealed record Command(Guid EntryKey, DateTimeOffset ObservedAt, long HeatId, long MaterialId, double Kg, bool? IntoBath)
         : Operations.Command(EntryKey, ObservedAt)
     {
@@ -67,11 +67,12 @@ public sealed class WeighIn(Recorder recorder, TimeProvider time) : Operation<We
         return Done(weighing.Id, new ChangeNotice(ChangeKind.Heat, heat.Id), new ChangeNotice(ChangeKind.Material, command.MaterialId));
     }
 
-    /// <summary>A weight may come late: what counts is when it was weighed, before the first coin of the bath or after it.</summary>
+    /// <summary>A weight may come late: what counts is when it was weighed, before the first coin of the bath or after it; of a heat whose coin was another one's, before it came out of charging or after it.</summary>
     private static async Task<bool> IsIntoBath(RecordsContext db, Heat heat, DateTimeOffset weighedAt, CancellationToken cancellation)
     {
         if (heat.State is HeatState.Charging) return false;
         var coins = db.InForce<Sample>().Where(s => s.HeatId == heat.Id && s.Kind == SampleKind.Bath);
-        return await coins.AnyAsync(s => s.ObservedAt <= weighedAt, cancellation) || !await coins.AnyAsync(cancellation);
+        if (await coins.AnyAsync(cancellation)) return await coins.AnyAsync(s => s.ObservedAt <= weighedAt, cancellation);
+        return await db.InForce<HeatStep>().AnyAsync(s => s.HeatId == heat.Id && s.State != HeatState.Charging && s.ObservedAt <= weighedAt, cancellation);
     }
 }

@@ -138,12 +138,12 @@ internal sealed record Evidence(IReadOnlyList<SampleView> Samples, IReadOnlyList
 
     /// <summary>
     /// The same of what was weighed before the sample: its analysis stays what it is, and the mass of the bath is another one. Not where a dip that was known
-    /// when it was made said that mass.
+    /// when it was made, and not yet taken back, said that mass.
     /// </summary>
     public IEnumerable<StaleNote> OfCharge(long? sampleId, DateTimeOffset madeAt, IReadOnlyList<Origin> dips)
     {
         if (Samples.FirstOrDefault(s => s.Id == sampleId) is not { } sample) return [];
-        return Weighed(o => o.ObservedAt <= sample.Origin.ObservedAt && !dips.Any(dip => dip.ObservedAt > o.ObservedAt && dip.EnteredAt <= madeAt), madeAt);
+        return Weighed(o => o.ObservedAt <= sample.Origin.ObservedAt && !dips.Any(dip => dip.ObservedAt > o.ObservedAt && dip.EnteredAt <= madeAt && !(dip.CorrectedBy?.EnteredAt <= madeAt)), madeAt);
     }
 
     private IEnumerable<StaleNote> Weighed(Func<Origin, bool> concerns, DateTimeOffset madeAt)

@@ -252,7 +252,7 @@ public class PlanChoiceTests
 
     private static ChoiceOfPlans Of(ChargeProblem problem, ChoiceWishes? wishes = null) => PlanChoice.Of(problem, wishes ?? new(), TestContext.Current.CancellationToken);
 
-    private static Budget Budget() => new(TimeSpan.FromSeconds(20), TestContext.Current.CancellationToken);
+    private static Budget Budget() => new(TimeSpan.FromMinutes(5), TestContext.Current.CancellationToken);
 
     private static PlanToChoose Plan(ChoiceOfPlans choice, PlanKind kind) => Assert.Single(choice.Plans, p => p.Kind == kind);
 

@@ -78,7 +78,7 @@ public class ElasticProgramTests
         var melt = ChargeOptimiser.MeltOf(problem);
         var program = ElasticProgram.Of(new(melt));
         var fixedTo = program with { Columns = [.. program.Columns.Select((c, j) => j < kilograms.Length ? Fixed(c, kilograms[j] / melt.UnitKg(melt.Columns[j])) : c)] };
-        var solution = ProgramSolver.Solve(fixedTo, new(TimeSpan.FromSeconds(30), TestContext.Current.CancellationToken));
+        var solution = ProgramSolver.Solve(fixedTo, new(TimeSpan.FromMinutes(5), TestContext.Current.CancellationToken));
         return solution.IsOptimal ? program.Cost(solution.Values) : null;
     }
 

@@ -33,5 +33,5 @@ public class PossibilityTests
 
     private static LinearProgram WithPlaneAt(double[] values) => new(Impossible.Columns, [Impossible.Rows[0], .. ProgramSolver.Planes(Impossible.Rows, values, 0)]);
 
-    private static Budget Budget() => new(TimeSpan.FromSeconds(10), TestContext.Current.CancellationToken);
+    private static Budget Budget() => new(TimeSpan.FromMinutes(5), TestContext.Current.CancellationToken);
 }

@@ -9,7 +9,7 @@ namespace MeltShop.Charging.Tests.Solving;
 /// <summary>The short way to the optimum under confidence against the long one, which knows no derivative.</summary>
 public class SmoothOptimumTests
 {
-    private static Budget Time => new(TimeSpan.FromSeconds(30), TestContext.Current.CancellationToken);
+    private static Budget Time => new(TimeSpan.FromMinutes(5), TestContext.Current.CancellationToken);
 
     // In all of these the scatter binds; planes alone came to no end in those of 290 and 353.
     [Theory]

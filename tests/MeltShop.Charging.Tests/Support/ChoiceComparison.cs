@@ -35,6 +35,12 @@ internal sealed record ChoiceComparison(IReadOnlyList<string> Faults, IReadOnlyL
         var (faults, unjudged) = (new List<string>(), new List<string>());
         foreach (var plan in choice.Plans.Where(p => p.Kind != PlanKind.Cheapest && (withFewest || p.Kind != PlanKind.FewestMaterials)))
         {
+            if (plan.Charge is null)
+            {
+                faults.Add(FormattableString.Invariant($"seed {seed}, {plan.Kind}: no charge, {plan.Status}"));
+                continue;
+            }
+
             try
             {
                 await Compare(plan);

@@ -59,6 +59,17 @@ public sealed class RestQuestionTests
     }
 
     [Fact]
+    public void Rest_WithoutTheMargin_IsSaidToBeProvenOnlyWhereItIs()
+    {
+        // A margin that is no number is refused long before it comes here; no solver can decide with it.
+        var undecided = RestQuestion.Answer(
+            Asked with { Limits = [Asked.Limits[0] with { Margin = double.NaN }, Asked.Limits[1]] }, Weighed(("b", 795)), plannedKg: 1000, [], cancellation: TestContext.Current.CancellationToken);
+
+        Assert.Equal((RestStanding.WithoutMargin, SearchEnd.Undecided), (undecided.Standing, undecided.End));
+        Assert.Equal((RestStanding.WithoutMargin, SearchEnd.Proven), (Rest(("b", 795), ("a", 205)).Standing, Rest(("b", 795), ("a", 205)).End));
+    }
+
+    [Fact]
     public void Rest_OutOfReach_SaysWhatIsMissedAndByHowMuch()
     {
         // 10 kg of copper in 1010 kg, the most that counts as the melt that was wanted, are 0.990 %; 0.5 % was asked.

@@ -121,6 +121,41 @@ public sealed class AcceptCorrectionTests
         Assert.Equal([1, 0], known.Corrections.Select(c => c.Stale.Count(n => n.Kind is StaleKind.MissedWeighing)));
     }
 
+    /// <summary>A dip that was read again says the level still; one that was found to be from before the charge says nothing of it.</summary>
+    [Theory]
+    [MemberData(nameof(Shop.Databases), MemberType = typeof(Shop))]
+    public async Task Correction_MadeWithoutAChargeThatCameLate_SaysSoWhereTheDipWasPutBeforeIt(RecordsProvider provider)
+    {
+        await using var shop = await Shop.Open(provider);
+        var (heat, sample) = await Low(shop);
+        var charged = shop.Now.AddMinutes(-30);
+        shop.Clock.Advance(5);
+        await Shop.Do(shop.Get<DipFurnace>(), shop.Melter, new(Guid.NewGuid(), shop.Now, heat.FurnaceId, 1800, null, "dipped with a bar"));
+        shop.Clock.Advance(5);
+        await Correct(1810, at: null, "read again");
+        await Accept();
+        await Correct(1810, charged.AddMinutes(-10), "dipped before it");
+        await Accept();
+
+        await Shop.Do(shop.Get<WeighIn>(), shop.Melter, new(Guid.NewGuid(), charged, heat.Id, shop.SteelId, 300, null));
+
+        var known = (await shop.Get<HeatPage>().Load(heat.Id, Soon))!;
+        Assert.Equal([0, 1], known.Corrections.Select(c => c.Stale.Count(n => n.Kind is StaleKind.MissedWeighing)));
+
+        async Task Correct(double kg, DateTimeOffset? at, string reason)
+        {
+            var dip = (await shop.Get<HeatPage>().Load(heat.Id, Soon))!.Metal.Single(m => m.Kind is FurnaceMetalKind.Dipped && !m.Origin.IsCorrected).Origin.FactId;
+            Assert.Empty((await Shop.Do(shop.Get<CorrectMetal>(), shop.Melter, new(Guid.NewGuid(), shop.Now, dip, kg, null, reason, at))).Findings);
+            shop.Clock.Advance(5);
+        }
+
+        async Task Accept()
+        {
+            Assert.Empty((await Shop.Do(shop.Get<AcceptCorrection>(), shop.Melter, new(Guid.NewGuid(), shop.Now, heat.Id, sample, new(1450), await Seen(shop, heat)))).Findings);
+            shop.Clock.Advance(5);
+        }
+    }
+
     [Theory]
     [MemberData(nameof(Shop.Databases), MemberType = typeof(Shop))]
     public async Task Correction_ThatCannotStand_IsRefusedAndNothingIsKept(RecordsProvider provider)

@@ -24,6 +24,18 @@ public sealed class RestNewsTests : ComponentTest
         Assert.Contains("Stop, and ask the metallurgist: 950\u00a0kg are in the furnace, which holds 3000\u00a0kg", news.Markup, StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData(SearchEnd.Proven, "can still be kept, but not with the margin that was asked for")]
+    [InlineData(SearchEnd.OutOfTime, "Whether they can be with the margin that was asked for was not found out")]
+    public void Rest_WithoutTheMargin_ClaimsOnlyWhatIsProven(SearchEnd end, string words)
+    {
+        var news = Render<RestNews>(parameters => parameters
+            .Add(p => p.Rest, new RestAnswer(RestStanding.WithoutMargin, null) { End = end }).Add(p => p.Asked, new() { MeltKg = 1000, Materials = [], Limits = [] })
+            .Add(p => p.Yard, []).Add(p => p.CapacityKg, 3000).Add(p => p.HasFailed, false));
+
+        Assert.Contains(words, news.Find(".tag-watch").TextContent, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Rest_ThatWasNotFoundWhileTheFirstPlanStands_SaysWhoseMassesTheseAre()
     {
