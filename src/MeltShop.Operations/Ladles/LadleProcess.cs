@@ -17,6 +17,12 @@ public static class LadleProcess
     /// <summary>Null for a process that nothing is printed about.</summary>
     public static MagnesiumProcess? Of(string process) => All.GetValueOrDefault(process);
 
+    /// <summary>
+    /// Whether the treatment alloy lies in the ladle before the tap, where steel may cover it: not where it comes in after the tap, nor where the iron
+    /// meets it in the mould or on its way into the ladle.
+    /// </summary>
+    public static bool HasPocket(string process) => Of(process)?.DosedOnWeighedMass != true && process is not (InMould or FlowThrough);
+
     // tundish-cover is kept as tundishCover.
     private static string Key(string printed) =>
         string.Concat(printed.Split('-').Select((word, n) => n == 0 ? word : char.ToUpperInvariant(word[0]) + word[1..]));

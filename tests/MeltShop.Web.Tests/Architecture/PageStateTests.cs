@@ -26,6 +26,7 @@ public sealed class PageStateTests
         "TrendList.LimitWords", "ForMetallurgist.IsRuler", // what was read
         "ForMetallurgist.isOpened", // by what is refused behind it
         "WeighInCard.wasCharging", "WeighInCard.offered", "WeighInCard.before", // what the page has offered itself
+        "WeighInCard.isAnswered", // of the rest, which is planned again
         "RestCard.entered", "LadleTemperatureCard.entered", "InoculationCard.entered", // how many rows there were
         "ImportList.choice", "ImportList.name", // of the file, which is chosen again
         "MapMaking.shown", "EndCard.seen", "PriceForm.opened", // what of the records stands in the form

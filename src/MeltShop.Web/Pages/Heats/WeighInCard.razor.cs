@@ -23,6 +23,7 @@ public sealed partial class WeighInCard : IDisposable
     private string? offered;
     private int before; // how often the material in the form was weighed, as far as was known when the form was last empty
     private bool hasFailed;
+    private bool isAnswered; // what the rest of this charge should be was asked, and it is known or could not be
     private bool isStopped;
     private RestAnswer? rest;
     private HeatScreen? planned;
@@ -40,6 +41,9 @@ public sealed partial class WeighInCard : IDisposable
     [Inject]
     private ILogger<WeighInCard> Log { get; set; } = null!;
 
+    [Inject]
+    private TimeProvider Clock { get; set; } = null!;
+
     private IReadOnlyList<WeighingRow> Rows { get; set; } = [];
 
     /// <summary>Of what is still to come nothing is asked for. While the rest is being planned, that is not known.</summary>
@@ -53,8 +57,12 @@ public sealed partial class WeighInCard : IDisposable
     /// <summary>When the bath was sampled first; null where no such sample is in force.</summary>
     private DateTimeOffset? FirstCoinAt => Screen.Heat.Samples.Where(sample => sample.Kind is SampleKind.Bath && !sample.Origin.IsCorrected).Min(sample => (DateTimeOffset?)sample.Origin.ObservedAt);
 
+    /// <summary>It goes in with the charge; once the bath was sampled, only what comes late and was weighed before that.</summary>
+    private bool IsOfCharge => !IsBath || (entry.Minutes.Value is not null && entry.Minutes.Before(Clock.GetUtcNow()) < FirstCoinAt);
+
+    /// <summary>What is only for the charge is not offered for a bath; what was chosen stays in the list, whatever is typed beside it.</summary>
     private IEnumerable<Choice> Choices => Rows.Where(row => row.MaterialId is not null).Select(row => new Choice(Id(row.MaterialId!.Value), row.Name))
-        .Concat(Screen.Yard.Where(item => Rows.All(row => row.MaterialId != item.Id) && item.Uses.HasFlag(IsBath ? MaterialUses.BathAddition : MaterialUses.Charge))
+        .Concat(Screen.Yard.Where(item => Rows.All(row => row.MaterialId != item.Id) && (IsFor(item) || Id(item.Id) == entry.Material.Value))
             .Select(item => new Choice(Id(item.Id), item.Name)));
 
     private WeighingRow? Current => Rows.FirstOrDefault(IsChosen);
@@ -77,7 +85,7 @@ public sealed partial class WeighInCard : IDisposable
         planned = Screen;
         Stop();
         // Once the bath was sampled its correction has the word.
-        if (IsBath) (rest, hasFailed) = (null, false);
+        if (IsBath) (rest, hasFailed, isAnswered) = (null, false, false);
         Show();
         if (IsBath) return;
         planning = new();
@@ -92,7 +100,7 @@ public sealed partial class WeighInCard : IDisposable
         {
             var answer = await Task.Run(() => RestQuestion.Answer(screen.Heat, screen.Yard, cancellation), cancellation);
             if (planned != screen) return; // it asks for itself, and that is not to be stopped here
-            (rest, hasFailed) = (answer, false);
+            (rest, hasFailed, isAnswered) = (answer, false, true);
         }
         catch (OperationCanceledException) when (cancellation.IsCancellationRequested)
         {
@@ -105,7 +113,7 @@ public sealed partial class WeighInCard : IDisposable
         {
             if (planned != screen) return;
             Log.LogError(fault, "The rest of a charge could not be planned");
-            (rest, hasFailed) = (null, true);
+            (rest, hasFailed, isAnswered) = (null, true, true);
         }
 
         Stop();
@@ -120,7 +128,8 @@ public sealed partial class WeighInCard : IDisposable
 
     private void Show()
     {
-        isStopped = FirstPlan.IsStopped(Screen.Heat, rest, hasFailed);
+        // Until it is known what the rest should be, the first plan is not asked for where the charge has left it.
+        isStopped = FirstPlan.IsStopped(Screen.Heat, rest, hasFailed || (!IsBath && !isAnswered));
         Rows = WeighingRow.Of(Screen.Heat, Screen.Yard, rest?.Lines, isStopped);
         entry.Belongs("heatId", Screen.Heat.Heat.Id);
         entry.Belongs("intoBath", IsBath ? 1 : 0);
@@ -129,6 +138,8 @@ public sealed partial class WeighInCard : IDisposable
         if (wasCharging && IsBath) Offer(null);
         wasCharging = !IsBath;
     }
+
+    private bool IsFor(MaterialView item) => (item.Uses & (IsBath ? IsOfCharge ? MaterialUses.Charge | MaterialUses.BathAddition : MaterialUses.BathAddition : MaterialUses.Charge)) != 0;
 
     private static string Id(long id) => id.ToString(CultureInfo.InvariantCulture);
 
@@ -199,5 +210,6 @@ public sealed partial class WeighInCard : IDisposable
         Show();
     }
 
-    private string Words(TextEntry material) => Choices.FirstOrDefault(choice => choice.Value == material.Value)?.Words ?? "";
+    private string Words(TextEntry material) =>
+        Rows.FirstOrDefault(row => row.MaterialId is { } id && Id(id) == material.Value)?.Name ?? Screen.Yard.FirstOrDefault(item => Id(item.Id) == material.Value)?.Name ?? "";
 }

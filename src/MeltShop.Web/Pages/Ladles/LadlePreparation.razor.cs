@@ -54,6 +54,7 @@ public sealed partial class LadlePreparation
     private async Task Preview()
     {
         var mine = ++asked;
+        draft.OfferCover(View!);
         if (draft.Choice is not { } choice || draft.LadleId is not { } ladleId || Leaving.IsCancellationRequested)
         {
             answer = null;

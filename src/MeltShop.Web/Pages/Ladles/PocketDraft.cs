@@ -12,6 +12,7 @@ namespace MeltShop.Web.Pages.Ladles;
 public sealed class PocketDraft
 {
     private bool isFilled;
+    private (long? LadleId, string Cover, string Rate) coverOffered = (null, "", "");
 
     public PocketDraft()
     {
@@ -125,9 +126,18 @@ public sealed class PocketDraft
         Alloy.Showing(Of(view.Alloys, recipe?.TreatmentAlloyCode));
         Inoculant.Showing(Of(view.Inoculants, recipe?.InoculantCode));
         InoculantRate.Showing(recipe?.InoculantRatePercent);
-        if (view.Grade.Family != IronFamily.Ductile || Of(view.Covers, recipe?.CoverCode) is not { } cover) return;
+        OfferCover(view);
+    }
+
+    /// <summary>For each ladle that is chosen: the recipe's cover where it has a pocket, and none where it has not. What a person put there stands.</summary>
+    public void OfferCover(LadleView view)
+    {
+        if (!isFilled || LadleId == coverOffered.LadleId || (Cover.Text, CoverRate.Text) != (coverOffered.Cover, coverOffered.Rate)) return;
+        var isCovered = view.Grade.Family == IronFamily.Ductile && view.Ladles.Any(ladle => ladle.Id == LadleId && LadleProcess.HasPocket(ladle.Process));
+        var cover = isCovered ? Of(view.Covers, view.Grade.Recipe?.CoverCode) : null;
         Cover.Showing(cover);
-        CoverRate.Showing(recipe?.CoverRatePercent);
+        CoverRate.Showing(cover is null ? null : view.Grade.Recipe?.CoverRatePercent);
+        coverOffered = (LadleId, Cover.Text, CoverRate.Text);
     }
 
     public PreparePocket.Command Command(Guid key, DateTimeOffset observedAt, long heatId) => new(

@@ -2,6 +2,8 @@ using Bunit;
 using MeltShop.Operations.Charging;
 using MeltShop.Operations.Heats;
 using MeltShop.Operations.Yard;
+using MeltShop.Records.People;
+using MeltShop.Records.Reading.Yard;
 using MeltShop.Records.Yard;
 using MeltShop.Web.Pages.Heats;
 
@@ -35,6 +37,30 @@ public sealed class FirstPlanTests : HeatTest
         sheet.WaitForState(() => sheet.FindAll("[data-testid=rest]").Count > 0, Patience);
         Assert.Matches("■ Stop, and ask the metallurgist: 3[0-9]{3}\u00a0kg are in the furnace, which holds 3000\u00a0kg", sheet.Find("[data-testid=loading-closed]").TextContent);
         Assert.Empty(sheet.FindAll("[data-testid=loading-now], [aria-current=step], [data-standing=Next]"));
+    }
+
+    /// <summary>A page that is loaded anew knows only the first plan until the rest is planned: an alarm says nothing yet, and neither does a mass that may be too much.</summary>
+    [Theory]
+    [InlineData("copper", 10, "stopped", "until then there are no targets")]
+    [InlineData("steel", 50, "open", "these targets are from before")]
+    public async Task Card_BeforeTheRestIsKnown_AsksForTheFirstPlanOnlyWhereTheChargeFollowsIt(string code, double kg, string standing, string words)
+    {
+        SignIn(Role.Melter);
+        await WeighIn(code, kg);
+        var (heat, yard) = (await Heat(), (await The<YardPage>().Load(null, Cancellation)).Materials);
+        using var weighings = new HeldWeighings(heat.Weighings);
+        var card = Render<WeighInCard>(parameters => parameters.Add(c => c.Screen, new(heat with { Weighings = weighings }, yard)).Add(c => c.IsOffered, true));
+        await weighings.Asked.WaitAsync(Patience, Cancellation);
+
+        Assert.Equal(standing, card.Find("tr[data-material=pig] [data-standing]").GetAttribute("data-standing"));
+        Assert.Equal(standing == "open", card.Find("tr[data-material=pig]").TextContent.Contains("still ", StringComparison.Ordinal));
+        Assert.Contains(words, card.Find("[data-testid=rest-planning]").TextContent, StringComparison.Ordinal);
+        Assert.Empty(card.FindAll("[role=alert], [data-testid=rest]"));
+        weighings.LetGo();
+
+        card.WaitForState(() => card.FindAll("[data-testid=rest]").Count > 0, Patience);
+        Assert.Equal("open", card.Find("tr[data-material=pig] [data-standing]").GetAttribute("data-standing"));
+        Assert.NotEmpty(card.FindAll("[data-testid=weighings] tr.chosen"));
     }
 
     /// <summary>Shares of what the plan wants of each; 20 kg in 2000 are near enough.</summary>

@@ -1,5 +1,6 @@
 using Bunit;
 using MeltShop.Records.Heats;
+using MeltShop.Web.Components.Entries;
 using MeltShop.Web.Pages.Heats;
 
 namespace MeltShop.Web.Tests.Pages.Heats;
@@ -53,6 +54,11 @@ public sealed class MetalFormsTests : HeatTest
         Assert.NotEmpty(page.WaitForElement("[data-testid=back-charge-form] .caution", Patience).TextContent);
         await Hand(page, "back-charge-form");
         page.WaitForAssertion(() => Assert.Equal("choice.missing", Error(page, "back-charge-form", "materialId")), Patience);
+        await page.Find("[data-testid=back-charge-form]").TriggerEventAsync("onentryanswered", new EntryAnsweredEventArgs
+        {
+            Findings = [new("observedAt", "time.future", [System.Text.Json.JsonSerializer.SerializeToElement("2026-03-02T07:00:00+01:00")])],
+        });
+        Assert.NotEmpty(page.FindAll("[data-testid=back-charge-form] [data-testid=findings] [data-code=\"time.future\"]")); // there is no field for the time
         Choose(page, "back-charge-form", "materialId", $"{MaterialIds["steel"]}");
         Type(page, "back-charge-form", "kg", "200");
         await Hand(page, "back-charge-form");

@@ -1,11 +1,9 @@
-using System.Collections;
 using Bunit;
 using MeltShop.Charging.Plans;
 using MeltShop.Operations.Heats;
 using MeltShop.Operations.Storing;
 using MeltShop.Operations.Yard;
 using MeltShop.Records.People;
-using MeltShop.Records.Reading.Heats;
 using MeltShop.Records.Reading.Yard;
 using MeltShop.Records.Yard;
 using MeltShop.Web.Components.Entries;
@@ -295,34 +293,6 @@ public sealed class WeighingTests : HeatTest
         Assert.Contains("dry, cold additions", page.Find("[data-testid=weighing] .caution").TextContent, StringComparison.Ordinal);
     }
 
-    [Theory]
-    [InlineData("40", false)]
-    [InlineData("10", true)]
-    public async Task Bath_WeightThatComesLate_GoesWhereItsTimeSays(string minutesAgo, bool intoBath)
-    {
-        await WeighIn("pig", 100);
-        Clock.At = Now.AddMinutes(60);
-        await GoodSample();
-        Clock.At = Now.AddMinutes(30);
-        var (weighed, liquidKg) = (Now.AddMinutes(-int.Parse(minutesAgo, System.Globalization.CultureInfo.InvariantCulture)), (await Heat()).Heat.LiquidKg);
-        var page = Open();
-        Assert.Contains("what went in before the sample of", page.Find("[data-testid=late-weight]").TextContent, StringComparison.Ordinal);
-        page.Find("tr[data-material=steel] button").Click();
-        Type(page, "weigh-form", "kg", "200");
-        Assert.Equal("Add to the bath", page.Find("[data-testid=weigh-form] button[type=submit]").TextContent.Trim());
-        Type(page, "weigh-form", "observedAt", minutesAgo);
-        Assert.Equal("Weigh in", page.Find("[data-testid=weigh-form] button[type=submit]").TextContent.Trim());
-        await page.Find("[data-testid=weigh-form]").SubmitAsync();
-        page.WaitForState(() => page.FindAll("[data-testid=weighed]").Count > 0, Patience);
-
-        var heat = await Heat();
-        Assert.Equal(intoBath, heat.Weighings[^1].IntoBath);
-        Assert.Equal(weighed, heat.Weighings[^1].Origin.ObservedAt, TimeSpan.FromMilliseconds(1));
-        Assert.Equal(194, heat.Heat.LiquidKg - liquidKg, 6); // 97 % of steel is metal
-        Assert.Equal(3.65, heat.Samples.Single().Mean(Metallurgy.Elements.Element.C)!.Value, 6);
-        Assert.Equal("", Field(page, "weigh-form", "observedAt").QuerySelector("input")!.GetAttribute("value") ?? "");
-    }
-
     [Fact]
     public async Task Bath_ThatHadLessThanItsPlan_SaysSoAndAsksForNoMore()
     {
@@ -357,33 +327,6 @@ public sealed class WeighingTests : HeatTest
 
         Assert.Contains("should the heel be the larger one", page.Find("[data-testid=overfull]").TextContent, StringComparison.Ordinal);
         Assert.Contains("The rest is planned with 0\u00a0kg", page.Find("[data-testid=rest-heel]").TextContent, StringComparison.Ordinal);
-    }
-
-    /// <summary>Whoever reads them away from the page's own thread waits.</summary>
-    private sealed class HeldWeighings(IReadOnlyList<WeighingView> weighings) : IReadOnlyList<WeighingView>, IDisposable
-    {
-        private readonly TaskCompletionSource asked = new(TaskCreationOptions.RunContinuationsAsynchronously);
-        private readonly ManualResetEventSlim gate = new();
-
-        public Task Asked => asked.Task;
-
-        public int Count => weighings.Count;
-
-        public WeighingView this[int index] => weighings[index];
-
-        public void LetGo() => gate.Set();
-
-        public IEnumerator<WeighingView> GetEnumerator()
-        {
-            if (SynchronizationContext.Current is not null) return weighings.GetEnumerator();
-            asked.TrySetResult();
-            gate.Wait();
-            return weighings.GetEnumerator();
-        }
-
-        IEnumerator IEnumerable.GetEnumerator() => GetEnumerator();
-
-        public void Dispose() => gate.Dispose();
     }
 
     private static double Kg(IRenderedComponent<HeatDetail> page, string material) => double.Parse(
