@@ -1,4 +1,3 @@
-using System.Security.Claims;
 using MeltShop.Records.People;
 using Microsoft.AspNetCore.Components.Authorization;
 using Microsoft.AspNetCore.Components.Server;
@@ -9,24 +8,19 @@ namespace MeltShop.Web.SignIn;
 
 /// <summary>
 /// A circuit lives for hours without a request, so that no cookie is looked at: this asks every minute whether its person may
-/// still be in, and with these roles, and whether the cookie has run out meanwhile.
+/// still be in, and with these roles.
 /// </summary>
-internal sealed class RevalidatingPerson(
-    ILoggerFactory loggers, IServiceScopeFactory scopes, SignInTerms terms, IOptions<SecurityStampValidatorOptions> options)
+internal sealed class RevalidatingPerson(ILoggerFactory loggers, IServiceScopeFactory scopes, IOptions<SecurityStampValidatorOptions> options)
     : RevalidatingServerAuthenticationStateProvider(loggers)
 {
     protected override TimeSpan RevalidationInterval => options.Value.ValidationInterval;
 
-    protected override Task<bool> ValidateAuthenticationStateAsync(AuthenticationState authenticationState, CancellationToken cancellationToken) =>
-        HoldsAsync(authenticationState.User);
-
-    internal async Task<bool> HoldsAsync(ClaimsPrincipal user)
+    protected override async Task<bool> ValidateAuthenticationStateAsync(AuthenticationState authenticationState, CancellationToken cancellationToken)
     {
-        if (terms.IsOver(user)) return false;
         await using var scope = scopes.CreateAsyncScope();
         var people = scope.ServiceProvider.GetRequiredService<UserManager<Person>>();
-        if (await people.GetUserAsync(user) is not { IsActive: true } person) return false;
-        var stamp = user.FindFirst(people.Options.ClaimsIdentity.SecurityStampClaimType)?.Value;
+        if (await people.GetUserAsync(authenticationState.User) is not { IsActive: true } person) return false;
+        var stamp = authenticationState.User.FindFirst(people.Options.ClaimsIdentity.SecurityStampClaimType)?.Value;
         return stamp == await people.GetSecurityStampAsync(person);
     }
 }

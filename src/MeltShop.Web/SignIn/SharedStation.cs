@@ -14,7 +14,7 @@ internal static class SharedStation
 
     public const string ByPassword = "password", ByPin = "pin", Nobody = "nobody";
 
-    private static readonly string[] Kept = [PersonClaims.Station, Claim, SignInTerms.Claim];
+    private static readonly string[] Kept = [PersonClaims.Station, Claim];
 
     public static bool IsShared(this ClaimsPrincipal user) => user.HasClaim(claim => claim.Type == Claim);
 

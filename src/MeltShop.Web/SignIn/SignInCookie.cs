@@ -25,11 +25,6 @@ internal static class SignInCookie
         // One shift and its hand-over.
         options.ExpireTimeSpan = TimeSpan.FromHours(12);
         options.SlidingExpiration = true;
-        options.Events.OnSigningIn = context =>
-        {
-            if (context.Principal is { } user) SignInTerms.Number(user);
-            return Task.CompletedTask;
-        };
         options.Events.OnValidatePrincipal = ValidateAsync;
         options.Events.OnRedirectToLogin = context => Redirect(context, StatusCodes.Status401Unauthorized, "You are not signed in.", "");
         options.Events.OnRedirectToAccessDenied = context => Redirect(context, StatusCodes.Status403Forbidden, "You may not do that.", "&problem=right");
@@ -49,11 +44,7 @@ internal static class SignInCookie
     private static async Task ValidateAsync(CookieValidatePrincipalContext context)
     {
         await SecurityStampValidator.ValidatePrincipalAsync(context);
-        var now = context.Options.TimeProvider!.GetUtcNow();
-        if (context is { ShouldRenew: true, Properties.AllowRefresh: false }) context.Properties.IssuedUtc = now;
-        if (context is not { Principal: { } user, Properties: { IssuedUtc: { } issued, ExpiresUtc: { } end } }) return;
-        SignInTerms.Number(user); // a cookie of an earlier version has none
-        context.HttpContext.RequestServices.GetRequiredService<SignInTerms>().Note(user, context.ShouldRenew ? now + (end - issued) : end);
+        if (context is { ShouldRenew: true, Properties.AllowRefresh: false }) context.Properties.IssuedUtc = context.Options.TimeProvider!.GetUtcNow();
     }
 
     /// <summary>A browser goes to the sign-in page, which says why; a script gets an answer that it can read.</summary>

@@ -17,7 +17,6 @@ internal static class SignInServices
         services.AddSingleton<ApiKeys>();
         services.AddSingleton<FirstAdministrator>();
         services.AddSingleton<PinAttempts>();
-        services.AddSingleton<SignInTerms>();
         services.AddScoped<ActingPerson>();
         services.AddScoped<AuthenticationStateProvider, RevalidatingPerson>();
         services.AddAuthentication(IdentityConstants.ApplicationScheme)

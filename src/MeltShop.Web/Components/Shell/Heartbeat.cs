@@ -1,6 +1,4 @@
-using MeltShop.Web.SignIn;
 using Microsoft.AspNetCore.Components;
-using Microsoft.AspNetCore.Components.Authorization;
 using Microsoft.JSInterop;
 
 namespace MeltShop.Web.Components.Shell;
@@ -19,22 +17,9 @@ public sealed class Heartbeat : ComponentBase, IDisposable
     [Inject]
     private TimeProvider Clock { get; set; } = null!;
 
-    [Inject]
-    private AuthenticationStateProvider People { get; set; } = null!;
-
-    [Inject]
-    private SignInTerms Terms { get; set; } = null!;
-
-    /// <summary>
-    /// The time here, in milliseconds since 1970; null once the person's sign-in has ended: the browser then keeps what was typed and loads the
-    /// page anew, before <see cref="RevalidatingPerson"/> takes it away.
-    /// </summary>
+    /// <summary>The time here, in milliseconds since 1970.</summary>
     [JSInvokable]
-    public async Task<long?> Beat()
-    {
-        var user = (await People.GetAuthenticationStateAsync()).User;
-        return user.Identity?.IsAuthenticated == true && Terms.IsOver(user) ? null : Clock.GetUtcNow().ToUnixTimeMilliseconds();
-    }
+    public long Beat() => Clock.GetUtcNow().ToUnixTimeMilliseconds();
 
     public void Dispose() => self?.Dispose();
 

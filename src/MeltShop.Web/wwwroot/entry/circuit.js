@@ -62,7 +62,6 @@ function answered(number, now) {
   const wasLong = Date.now() - answeredAt > longAbsence;
   answeredAt = Date.now();
   unanswered = 0;
-  if (now === null) return load(); // the sign-in has ended: into the page that asks for it, and back
   clock.measured(now);
   if (wasLong || isLoading) return load(); // a page that is being left stays silent, whatever still answers
   if (!isSilent()) typed.heard(number);
