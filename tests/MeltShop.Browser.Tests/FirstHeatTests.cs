@@ -52,9 +52,7 @@ public sealed class FirstHeatTests(Chromium chromium) : IAsyncLifetime
     {
         await page.OpenAsync("/charge?furnace=furnace-1&grade=EN-GJS-500-7&kg=5000");
         await page.WaitForSelectorAsync("[data-testid=in-plan]");
-        await page.TapAsync("button.press-primary");
-        await page.TapAsync("[data-testid=start-ask] .press-primary");
-        await page.WaitForSelectorAsync("[data-testid=weigh-form]");
+        await page.StartChargeAsync();
     }
 
     private static async Task WeighInAsync(IPage page)

@@ -28,9 +28,7 @@ public sealed class ChargeStoryTests(Chromium chromium) : IAsyncLifetime
         await page.Locator("[data-testid=plans] .presses button").First.TapAsync();
         await Expect(page, "[data-testid=plans] [data-plan]").Not.ToHaveCountAsync(0, new() { Timeout = Patience });
         await page.KeepStateAsync("charge-plans-side-by-side");
-        await page.TapAsync("button.press-primary");
-        await page.TapAsync("[data-testid=start-ask] .press-primary");
-        await page.WaitForSelectorAsync("[data-testid=weigh-form]");
+        await page.StartChargeAsync();
 
         var codes = await page.Locator("tr[data-material]").EvaluateAllAsync<string[]>("rows => rows.map(row => row.dataset.material)");
         await WeighAsync(page, codes[0], await TargetAsync(page, codes[0]) + 1); // of 27 kg of carburiser

@@ -49,9 +49,7 @@ public sealed class BathCorrectionTests(Chromium chromium, RunningApp app)
     {
         await page.OpenAsync("/charge?furnace=furnace-3&grade=EN-GJS-500-7&kg=1800");
         await page.WaitForSelectorAsync("[data-testid=in-plan]");
-        await page.TapAsync("button.press-primary");
-        await page.TapAsync("[data-testid=start-ask] .press-primary");
-        await page.WaitForSelectorAsync("[data-testid=weigh-form]");
+        await page.StartChargeAsync();
         var steel = page.Locator("tr[data-material]", new() { HasTextRegex = new("[0-9]{3}\\skg") }).First;
         await steel.Locator("button").TapAsync();
         await page.FillAsync("[data-testid=weigh-form] input", "900");

@@ -8,6 +8,11 @@ internal static class Demo
 {
     public const string Password = "ottersfehn-demo";
 
+    /// <summary>Milliseconds after which a press is made again.</summary>
+    private const float Again = 15_000;
+
+    private const int MostPresses = 6;
+
     /// <summary>A page of this person, who has signed in. It is the page after the form, or a blank one where they went through the form before.</summary>
     public static async Task<IPage> SignInAsync(this IBrowserContext context, string name, bool isShared = false)
     {
@@ -55,10 +60,38 @@ internal static class Demo
     {
         await page.OpenAsync($"/charge?furnace={furnace}&grade={grade}&kg={kg}");
         await page.WaitForSelectorAsync("[data-testid=in-plan]");
-        await page.TapAsync("button.press-primary");
-        await page.TapAsync("[data-testid=start-ask] .press-primary");
-        await page.WaitForSelectorAsync("[data-testid=weigh-form]");
+        await page.StartChargeAsync();
         return new Uri(page.Url).AbsolutePath;
+    }
+
+    /// <summary>Starts a heat from the plan that is shown, and waits for its weighing card.</summary>
+    public static async Task StartChargeAsync(this IPage page)
+    {
+        await page.PressUntilAsync("[data-opens=start-ask]", "[data-testid=start-ask]");
+        await page.PressUntilAsync("[data-testid=start-ask] .press-primary", "[data-testid=weigh-form]");
+    }
+
+    /// <summary>
+    /// Presses until something comes: a button that is shut while a plan is drawn anew, for what was recorded a moment ago, takes no touch that
+    /// had begun before. A person presses again, too.
+    /// </summary>
+    private static async Task PressUntilAsync(this IPage page, string press, string comes)
+    {
+        for (var presses = 1; ; presses++)
+        {
+            await page.WaitForSelectorAsync($"{press}:enabled, {comes}");
+            if (await page.Locator(comes).CountAsync() > 0) return;
+            try
+            {
+                await page.TapAsync(press, new() { Timeout = Again });
+                await page.WaitForSelectorAsync(comes, new() { Timeout = Again });
+                return;
+            }
+            catch (TimeoutException) when (presses < MostPresses)
+            {
+                // once more
+            }
+        }
     }
 
     /// <summary>Opens the entry of a coin on the page of a heat.</summary>

@@ -46,6 +46,7 @@ public class PublicFormulaTests
         ["TreatmentRecipe.RecoveryAt"] = "the temperature term of the printed general formula's record",
         ["Fade.Before"] = "the fade's record, turned round",
         ["Fade.MinutesTo"] = "the fade's record, turned round",
+        ["FurnaceWindow.ToOwnPercent"] = "the furnace window's record, read at another sulphur",
         ["TemperatureReading.MinutesAbove"] = "a measure of readings, no law",
     };
 
