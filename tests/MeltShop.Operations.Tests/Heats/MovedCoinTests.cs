@@ -33,7 +33,25 @@ public sealed class MovedCoinTests
 
         Assert.Equal(HeatState.Charging, view.Heat.State);
         Assert.Equal(2500, rest.Lines!.Single(line => line.Code == "pig").Kg, 6);
-        Assert.False(FirstPlan.StillStands(view with { Heat = view.Heat with { CapacityKg = 9000 } }));
+    }
+
+    [Fact]
+    public async Task FirstPlan_OfAHeatThatIsChargingAgain_DoesNotStandOnceSomethingElseWentIntoTheBath()
+    {
+        await using var shop = await Shop.Open(RecordsProvider.Sqlite);
+        var closed = await shop.Bath();
+        await shop.Close(closed, await shop.InFurnace());
+        var heat = await shop.StartHeat();
+        shop.Clock.Advance(60);
+        var coin = await shop.Sample(heat, SampleKind.Bath, ("C", 3.65), ("Si", 1.5));
+        Assert.True(FirstPlan.StillStands((await shop.Get<HeatPage>().Load(heat.Id, Soon))!));
+        await shop.WeighIn(heat, shop.InoculantId, 1, intoBath: true);
+        await MoveAway(shop, coin, closed);
+
+        var view = (await shop.Get<HeatPage>().Load(heat.Id, Soon))!;
+
+        Assert.Equal((HeatState.Charging, 1), (view.Heat.State, view.Weighings.Count));
+        Assert.False(FirstPlan.StillStands(view));
     }
 
     /// <summary>Known by when the heat came out of charging: that its coin was not its own says nothing of that.</summary>
