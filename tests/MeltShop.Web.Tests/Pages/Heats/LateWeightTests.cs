@@ -41,7 +41,7 @@ public sealed class LateWeightTests : HeatTest
     public async Task Bath_WeightOfWhatIsOnlyCharged_CanBeChosenOnceItIsSaidThatItWentInBefore()
     {
         var id = (await The<AddMaterial>().Run(Founder, new(
-            Guid.NewGuid(), Now, "turnings", "Test turnings", MaterialKind.SteelScrap, MaterialUses.Charge, 200, 90, [new("C", 0.3)], "Test figures", "memory"))).Value;
+            Guid.NewGuid(), Now, "turnings", "Test turnings", MaterialKind.SteelScrap, MaterialUses.Charge, 200, 90, [new("C", 0.3)], "Test figures", "memory"), Cancellation)).Value;
         await WeighIn("pig", 100);
         Clock.At = Now.AddMinutes(60);
         await GoodSample();
