@@ -8,7 +8,7 @@ namespace MeltShop.Web.Api.Weighings;
 /// <param name="Material">The material's code.</param>
 /// <param name="By">Sign-in name of the person who weighs: a fact has a person.</param>
 /// <param name="ObservedAt">When it was weighed; null for now.</param>
-/// <param name="IntoBath">Into the molten bath instead of the charge; null for what its time says, before or after the first bath sample.</param>
+/// <param name="IntoBath">Into the molten bath instead of the charge; null for what its time says, before or after the first bath sample, or where there is none the end of charging.</param>
 /// <param name="Lot">As it stands on the bag or the pile; null where the scale does not know it.</param>
 internal sealed record WeighingRequest(
     string Id, string Heat, string Material, string By, ScaleLoad Load, DateTimeOffset? ObservedAt, bool? IntoBath, string? Lot)

@@ -72,7 +72,7 @@ public sealed record WeighingRow(long? MaterialId, string Code, string Name, Mat
     /// <summary>
     /// The card of a heat in the order of loading: carburiser low in the cold furnace with light steel, and with it silicon carbide, of which
     /// little arrives on a bath; heavy pieces on them, returns, and ferro-alloys last, silicon after the carbon (common practice, no source). What goes into the
-    /// bath is no part of it.
+    /// bath is no part of it, but where the heat is charged again, its coin having been another's: there it is in as all else is.
     /// </summary>
     /// <param name="rest">The rest as it was planned anew; null where the plan stands as it is.</param>
     /// <param name="isStopped">There are no targets: see <see cref="FirstPlan.IsStopped"/>.</param>
@@ -82,13 +82,14 @@ public sealed record WeighingRow(long? MaterialId, string Code, string Name, Mat
         yard = StoredChoice.Reached(heat.Plan, yard);
         var planned = StoredJson.Value<ChargePlan>(heat.Plan.Answer).Lines.ToDictionary(line => line.Code, line => line.Kg);
         var targets = (isStopped ? [] : rest)?.ToDictionary(line => line.Code, line => line.Kg) ?? planned;
-        var weighed = heat.Weighings.Where(weighing => !weighing.Origin.IsCorrected && !weighing.IntoBath).ToLookup(weighing => weighing.MaterialCode);
+        var isPast = heat.Heat.State is not HeatState.Charging;
+        var weighed = heat.Weighings.Where(weighing => !weighing.Origin.IsCorrected && !(isPast && weighing.IntoBath)).ToLookup(weighing => weighing.MaterialCode);
         return
         [
             .. targets.Keys.Union(planned.Keys).Union(weighed.Select(group => group.Key))
                 .Select(code => For(code, yard.FirstOrDefault(material => material.Code == code), targets.GetValueOrDefault(code), [.. weighed[code]]) with
                 {
-                    PlannedKg = planned.GetValueOrDefault(code), IsPast = heat.Heat.State is not HeatState.Charging, IsStopped = isStopped,
+                    PlannedKg = planned.GetValueOrDefault(code), IsPast = isPast, IsStopped = isStopped,
                     IsTooLittle = !planned.ContainsKey(code) && !weighed.Contains(code) && targets[code] < LeastKg(heat.Plan.MeltKg),
                 })
                 .OrderBy(Place).ThenByDescending(row => row.PlannedKg).ThenByDescending(row => row.TargetKg),

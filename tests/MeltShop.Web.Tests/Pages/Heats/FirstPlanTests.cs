@@ -2,6 +2,7 @@ using Bunit;
 using MeltShop.Operations.Charging;
 using MeltShop.Operations.Heats;
 using MeltShop.Operations.Yard;
+using MeltShop.Records.Heats;
 using MeltShop.Records.People;
 using MeltShop.Records.Reading.Yard;
 using MeltShop.Records.Yard;
@@ -81,6 +82,18 @@ public sealed class FirstPlanTests : HeatTest
         Assert.Equal(!stands, FirstPlan.IsStopped(await Heat(), new(RestStanding.None, null)));
         Assert.Equal(!stands, FirstPlan.IsStopped(await Heat(), null, hasFailed: true));
         Assert.False(FirstPlan.IsStopped(await Heat(), null));
+    }
+
+    /// <summary>A scale may say so, and a heat whose only coin was another's is charged again: it is in, and not asked for twice.</summary>
+    [Fact]
+    public async Task Row_OfWhatWentIntoTheBathOfAHeatThatIsCharged_CountsIt()
+    {
+        await WeighIn("pig", 700);
+        var heat = await Heat();
+        heat = heat with { Weighings = [.. heat.Weighings.Select(weighing => weighing with { IntoBath = true })] };
+
+        Assert.Equal(700, WeighingRow.Of(heat, []).Single(row => row.Code == "pig").ActualKg);
+        Assert.Equal(0, WeighingRow.Of(heat with { Heat = heat.Heat with { State = HeatState.Bath } }, []).Single(row => row.Code == "pig").ActualKg);
     }
 
     [Fact]
