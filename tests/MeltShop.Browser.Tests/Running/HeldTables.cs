@@ -16,8 +16,11 @@ internal sealed class HeldTables : IAsyncDisposable
         return held;
     }
 
-    /// <summary>Ends the reading of all who wait, as a database does that fails.</summary>
-    public Task BreakAsync() => DoAsync("SELECT pg_cancel_backend(pid) FROM pg_stat_activity WHERE datname = current_database() AND wait_event_type = 'Lock'");
+    /// <summary>
+    /// Ends the reading of all who wait, as a database does that fails. A transaction sees who waits as at its first look: without a new one it would
+    /// cancel that connection for ever, and another's reading would wait out its 30 s.
+    /// </summary>
+    public Task BreakAsync() => DoAsync("SELECT pg_stat_clear_snapshot(); SELECT pg_cancel_backend(pid) FROM pg_stat_activity WHERE datname = current_database() AND wait_event_type = 'Lock'");
 
     public ValueTask DisposeAsync() => connection.DisposeAsync();
 
