@@ -63,9 +63,10 @@ public sealed class GridTests(Chromium chromium, RunningApp app)
     [Fact]
     public async Task Keys_OfTheGrid_MoveTakeBackAndPaste()
     {
+        await using var line = new Cable(app.Address, EachWay);
         await using var context = await chromium.DeskAsync(app.Address);
         var page = await context.SignInAsync("henning");
-        await page.VisitAsync("/parts");
+        await page.OpenAsync(new Uri(line.Address, "/parts").ToString());
         var grid = page.Locator("table[data-grid]").First;
         await PickAsync();
         await grid.Locator("[data-cell='0.C']").FocusAsync();
@@ -74,19 +75,26 @@ public sealed class GridTests(Chromium chromium, RunningApp app)
         async Task PickAsync()
         {
             var picker = page.Locator("[data-field=longChoice] select");
+            var narrow = page.Locator("[data-field=longChoice] .narrow-choices");
+            var shown = page.Locator("[data-field=longChoice] [data-testid=choices-shown]");
             var place = page.Url;
             await page.SetViewportSizeAsync(360, 740);
-            await page.Locator("[data-field=longChoice] .narrow-choices").FocusAsync();
+            await narrow.FocusAsync();
             foreach (var key in new[] { "6", "Enter" }) await page.Keyboard.PressAsync(key);
-            await Assertions.Expect(page.Locator("[data-field=longChoice] [data-testid=choices-shown]")).ToHaveTextAsync("16 of 70 in the list");
+            await Assertions.Expect(shown).ToHaveTextAsync("16 of 70 in the list");
             await page.Keyboard.PressAsync("Tab");
             await Assertions.Expect(picker).ToBeFocusedAsync();
             foreach (var (key, chosen) in new[] { ("ArrowDown", "6"), ("ArrowDown", "16"), ("End", "69"), ("ArrowUp", "68"), ("Escape", "68"), ("Enter", "68") })
             {
                 await page.Keyboard.PressAsync(key);
-                await Assertions.Expect(picker).ToHaveValueAsync(chosen);
+                Assert.Equal(chosen, await picker.InputValueAsync());
             }
 
+            // The answers to the first of these keys come when the last were pressed long since, and take nothing back.
+            await narrow.FocusAsync();
+            foreach (var key in new[] { "8", "Enter" }) await page.Keyboard.PressAsync(key);
+            await Assertions.Expect(shown).ToHaveTextAsync("1 of 70 in the list");
+            Assert.Equal("68", await picker.InputValueAsync());
             Assert.Equal(place, page.Url);
             Assert.True(await page.EvaluateAsync<bool>("""
                 () => [...document.querySelectorAll("[data-field=longChoice] :is(input, select, p)")].every((part) => {

@@ -1,7 +1,9 @@
 using System.Diagnostics;
+using System.Runtime.CompilerServices;
 using AngleSharp.Dom;
 using Bunit;
 using Bunit.Extensions.WaitForHelpers;
+using Bunit.Rendering;
 using Microsoft.AspNetCore.Components;
 
 namespace MeltShop.Web.Tests;
@@ -19,6 +21,9 @@ internal static class Patient
     /// <summary>How long the library, which looks only when something is drawn, is left alone: a file, a process or an address changes without a drawing.</summary>
     private static readonly TimeSpan Look = TimeSpan.FromMilliseconds(500);
 
+    /// <summary>How an element was found, to find it again in a page that was drawn anew meanwhile.</summary>
+    private static readonly ConditionalWeakTable<IElement, Func<IElement>> Looks = [];
+
     [ThreadStatic]
     private static bool isWaiting;
 
@@ -26,19 +31,19 @@ internal static class Patient
     public static IElement Find<TComponent>(this IRenderedComponent<TComponent> page, string selector)
         where TComponent : IComponent
     {
-        if (!MayWait || page.FindAll(selector).Count > 0)
-            return RenderedComponentExtensions.Find(page, selector);
-        return page.WaitForElement(selector, Patience);
+        var found = !MayWait || page.FindAll(selector).Count > 0 ? RenderedComponentExtensions.Find(page, selector) : page.WaitForElement(selector, Patience);
+        Looks.AddOrUpdate(found, () => RenderedComponentExtensions.Find(page, selector));
+        return found;
     }
 
     /// <summary>Presses, and goes on when all that the press began has ended.</summary>
-    public static void Click(this IElement button) => End(button.ClickAsync());
+    public static void Click(this IElement button) => End(button, one => one.ClickAsync());
 
     /// <summary>Hands a form in, and goes on when it was answered.</summary>
-    public static void Submit(this IElement form) => End(form.SubmitAsync());
+    public static void Submit(this IElement form) => End(form, one => one.SubmitAsync());
 
     /// <summary>Changes what a field holds, and goes on when the page has taken it in.</summary>
-    public static void Change<TValue>(this IElement field, TValue value) => End(field.ChangeAsync(value));
+    public static void Change<TValue>(this IElement field, TValue value) => End(field, one => one.ChangeAsync(value));
 
     /// <inheritdoc cref="RenderedComponentWaitForHelperExtensions.WaitForState"/>
     public static void WaitForState<TComponent>(this IRenderedComponent<TComponent> page, Func<bool> holds, TimeSpan? patience = null)
@@ -82,12 +87,26 @@ internal static class Patient
         }
     }
 
-    // A press that a test holds open on purpose is gone on from after the patience; so is one whose page is left behind.
-    private static void End(Task press)
+    // A press that a test holds open on purpose is gone on from after the patience; so is one whose page is left behind. One that met a page
+    // which was drawn anew in that moment did nothing, and is made again: a browser knows both drawings until the new one is shown.
+    private static void End(IElement element, Func<IElement, Task> press)
     {
-        if (MayWait && !press.IsCompleted)
-            Task.WaitAny([press], Patience);
-        if (press.IsFaulted)
-            press.GetAwaiter().GetResult();
+        Looks.TryGetValue(element, out var look);
+        while (true)
+        {
+            try
+            {
+                var pressed = press(element);
+                if (MayWait && !pressed.IsCompleted)
+                    Task.WaitAny([pressed], Patience);
+                if (pressed.IsFaulted)
+                    pressed.GetAwaiter().GetResult();
+                return;
+            }
+            catch (UnknownEventHandlerIdException) when (look is not null)
+            {
+                element = look();
+            }
+        }
     }
 }

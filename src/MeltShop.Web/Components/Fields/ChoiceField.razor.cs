@@ -67,9 +67,9 @@ public sealed partial class ChoiceField
 
     private void Narrow(string part) => words = part.Split(' ', StringSplitOptions.RemoveEmptyEntries);
 
-    private Task Chosen(ChangeEventArgs chosen)
+    private Task Choose(string? chosen)
     {
-        Entry.Text = (string?)chosen.Value ?? "";
+        Entry.Text = chosen ?? "";
         return Changed.InvokeAsync();
     }
 }

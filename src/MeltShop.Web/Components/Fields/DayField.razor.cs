@@ -10,6 +10,9 @@ namespace MeltShop.Web.Components.Fields;
 /// </summary>
 public sealed partial class DayField
 {
+    /// <summary>Written into the markup, the binding would make a date of the text and drop one that is none.</summary>
+    private const string Kind = "date";
+
     private readonly string id = FieldFrame.NewId();
 
     [Parameter, EditorRequired]
@@ -27,9 +30,9 @@ public sealed partial class DayField
     private string? Note => DateOnly.TryParseExact(Entry.Text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var day)
         ? string.Join(" · ", new[] { Text["Read", ShopSite.Day(day)].Value, Help }.OfType<string>()) : Help;
 
-    private Task Chosen(ChangeEventArgs chosen)
+    private Task Choose(string? chosen)
     {
-        Entry.Text = (string?)chosen.Value ?? "";
+        Entry.Text = chosen ?? "";
         return Changed.InvokeAsync();
     }
 }

@@ -16,5 +16,5 @@ public sealed partial class PasswordField
     [Parameter]
     public string? Help { get; set; }
 
-    private void Typed(ChangeEventArgs typed) => Entry.Text = (string?)typed.Value ?? "";
+    private void Type(string? typed) => Entry.Text = typed ?? "";
 }

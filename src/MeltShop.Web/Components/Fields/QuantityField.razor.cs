@@ -75,9 +75,9 @@ public sealed partial class QuantityField
 
     private static double? Said(double? end) => Math.Abs(end ?? 0) < WorthSaying ? end : null;
 
-    private Task Typed(ChangeEventArgs typed)
+    private Task Type(string? typed)
     {
-        Entry.Text = (string?)typed.Value ?? "";
+        Entry.Text = typed ?? "";
         return Changed.InvokeAsync();
     }
 

@@ -37,11 +37,9 @@ public sealed partial class TextField
         if (firstRender && TakesFocus) await input.FocusAsync();
     }
 
-    private Task Typed(ChangeEventArgs typed) => Say((string?)typed.Value ?? "");
-
-    private Task Say(string words)
+    private Task Say(string? words)
     {
-        Entry.Text = words;
+        Entry.Text = words ?? "";
         return Changed.InvokeAsync();
     }
 }

@@ -64,9 +64,9 @@ public sealed partial class ChemistryGrid
         if (firstRender && TakesFocus) await table.FocusAsync();
     }
 
-    private Task Type(QuantityEntry cell, ChangeEventArgs typed)
+    private Task Type(QuantityEntry cell, string? typed)
     {
-        cell.Text = (string?)typed.Value ?? "";
+        cell.Text = typed ?? "";
         return Changed.InvokeAsync();
     }
 }

@@ -17,15 +17,15 @@ public sealed partial class MaterialChoices
     [Parameter]
     public EventCallback Changed { get; set; }
 
-    private Task OutTicked(ChangeEventArgs ticked)
+    private Task LeaveOut(bool isTicked)
     {
-        Draft.LeaveOut(ticked.Value is true);
+        Draft.LeaveOut(isTicked);
         return Changed.InvokeAsync();
     }
 
-    private Task TakeTicked(ChangeEventArgs ticked)
+    private Task Take(bool isTicked)
     {
-        Draft.Take(ticked.Value is true);
+        Draft.Take(isTicked);
         return Changed.InvokeAsync();
     }
 

@@ -16,6 +16,6 @@ public sealed partial class RoleTicks
         return entry.Text.Split(' ', StringSplitOptions.RemoveEmptyEntries);
     }
 
-    private void Tick(string role, ChangeEventArgs tick) =>
-        Entry.Text = string.Join(' ', Role.All.Where(one => one == role ? tick.Value is true : Chosen(Entry).Contains(one)));
+    private void Tick(string role, bool isTicked) =>
+        Entry.Text = string.Join(' ', Role.All.Where(one => one == role ? isTicked : Chosen(Entry).Contains(one)));
 }

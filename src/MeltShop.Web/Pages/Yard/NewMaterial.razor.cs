@@ -69,9 +69,9 @@ public sealed partial class NewMaterial
         isOffered = (await Person.FindAsync())?.HoldsAny(Operation.Roles) == true;
     }
 
-    private void Tick(string caution, ChangeEventArgs tick)
+    private void Tick(string caution, bool isTicked)
     {
-        if (tick.Value is true) cautions.Add(caution);
+        if (isTicked) cautions.Add(caution);
         else cautions.Remove(caution);
     }
 

@@ -84,7 +84,7 @@ public sealed class AddressTests : ChargeTest
         var page = OpenPlanned(Role.Metallurgist);
         Press(page, "Yes, it is right");
         page.WaitForAssertion(() => Assert.Equal(["-20@rightPrices.steel"], Said), Patience);
-        Field(page, "runsOut").QuerySelector("select")!.Change("pig");
+        Choose(page, "runsOut", "pig");
         page.WaitForAssertion(() => Assert.Equal(["-20@rightPrices.steel", "pig@runsOut"], Said), Patience);
         page.Find("[data-testid=why]").Click();
         page.WaitForAssertion(() => Assert.Equal(["no@why", "-20@rightPrices.steel", "pig@runsOut"], Said), Patience);

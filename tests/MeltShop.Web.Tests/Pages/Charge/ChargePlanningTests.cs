@@ -54,8 +54,8 @@ public sealed class ChargePlanningTests : ChargeTest
     public void Charge_FurnaceAndGradeChosen_GoIntoTheAddressAndThePlanAppears()
     {
         var page = Open("/charge");
-        Field(page, "furnaceId").QuerySelector("select")!.Change("F1");
-        Field(page, "gradeId").QuerySelector("select")!.Change("EN-GJS-500-7");
+        Choose(page, "furnaceId", "F1");
+        Choose(page, "gradeId", "EN-GJS-500-7");
         WaitForPlan(page);
 
         Assert.Equal("?furnace=F1&kg=3000&grade=EN-GJS-500-7", new Uri(Addresses.Uri).Query);

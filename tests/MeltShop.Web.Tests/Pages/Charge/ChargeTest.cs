@@ -36,7 +36,10 @@ public abstract class ChargeTest : MeltingShop
     protected static IElement Field(IRenderedComponent<ChargePlanning> page, string path) => page.Find($"[data-field=\"{path}\"]");
 
     protected static void Type(IRenderedComponent<ChargePlanning> page, string path, string text) =>
-        Field(page, path).QuerySelector("input")!.Change(text);
+        page.Find($"[data-field=\"{path}\"] input").Change(text);
+
+    protected static void Choose(IRenderedComponent<ChargePlanning> page, string path, string value) =>
+        page.Find($"[data-field=\"{path}\"] select").Change(value);
 
     /// <summary>Presses a button as soon as it is there: a press before it may still be being drawn.</summary>
     protected static void Press(IRenderedComponent<ChargePlanning> page, string words)

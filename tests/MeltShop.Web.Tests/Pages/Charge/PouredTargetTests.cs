@@ -23,7 +23,7 @@ public sealed class PouredTargetTests : ChargeTest
         var page = Open("/charge?furnace=F1&grade=EN-GJL-250&kg=3000", Role.Metallurgist);
         WaitForPlan(page);
         Assert.Equal(["C", "Mn"], page.FindAll("[data-limit]").Select(row => row.GetAttribute("data-limit")));
-        Field(page, "target").QuerySelector("select")!.Change("Poured");
+        Choose(page, "target", "Poured");
         page.WaitForState(() => page.FindAll("[data-limit=Si]").Count > 0, Patience);
 
         Assert.DoesNotContain("Counted in the poured iron", page.Find("[data-limit=Si]").TextContent, StringComparison.Ordinal);
@@ -53,9 +53,9 @@ public sealed class PouredTargetTests : ChargeTest
         await Add("inoculant", MaterialKind.Inoculant, 2100, 100, new MaterialPercentInput("Si", 72));
         SignIn(Role.Metallurgist);
         var page = Open("/charge?furnace=F1&grade=EN-GJS-400-15&kg=3000", Role.Metallurgist);
-        Field(page, "target").QuerySelector("select")!.Change("Poured");
+        Choose(page, "target", "Poured");
         page.WaitForAssertion(() => Assert.Contains("with 1.5\u00a0% of cover steel: Test punchings", Field(page, "target").TextContent, StringComparison.Ordinal), Patience);
-        Field(page, "gradeId").QuerySelector("select")!.Change("EN-GJS-600-3");
+        Choose(page, "gradeId", "EN-GJS-600-3");
         page.WaitForAssertion(() => Assert.Contains("it names no cover steel and none is reckoned with", Field(page, "target").TextContent, StringComparison.Ordinal), Patience);
     }
 
@@ -71,7 +71,7 @@ public sealed class PouredTargetTests : ChargeTest
         await The<AddLadle>().Run(Founder, new(Guid.NewGuid(), Now, "L1", "Ladle 1", "sandwich", 1100, 40, 50, null, 0.001, 5, "invented for a test"), Cancellation);
         SignIn(Role.Metallurgist);
         var page = Open("/charge?furnace=F1&grade=EN-GJS-400-15&kg=3000&wish=out@materials.fesi&wish=out@materials.inoculant", Role.Metallurgist);
-        Field(page, "target").QuerySelector("select")!.Change("Poured");
+        Choose(page, "target", "Poured");
 
         page.WaitForState(() => page.FindAll("[data-clash=Si]").Count > 0, Patience);
         Assert.StartsWith("Planned for the poured iron: Si stands here as for a bath with the most sulphur that is allowed.", page.Find("[data-testid=most-sulphur]").TextContent, StringComparison.Ordinal);
@@ -81,7 +81,7 @@ public sealed class PouredTargetTests : ChargeTest
     public void Target_PouredIronOfAnIncompleteRecipe_SaysWhatIsMissing()
     {
         var page = OpenPlanned(Role.Metallurgist);
-        Field(page, "target").QuerySelector("select")!.Change("Poured");
+        Choose(page, "target", "Poured");
 
         page.WaitForAssertion(() => Assert.Equal("recipe.noInoculant", Field(page, "target").QuerySelector(".field-error")!.GetAttribute("data-code")), Patience);
     }

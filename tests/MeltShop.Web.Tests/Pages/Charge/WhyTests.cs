@@ -113,7 +113,7 @@ public sealed class WhyTests : ChargeTest
         page.WaitForState(() => page.FindAll("button").Any(button => button.TextContent == "What if Test steel runs out?"), Patience);
         Assert.Contains("the cheapest scrap: Test steel", Field(page, "runsOut").TextContent, StringComparison.Ordinal);
 
-        Field(page, "runsOut").QuerySelector("select")!.Change("returns");
+        Choose(page, "runsOut", "returns");
         Press(page, "What if Test returns runs out?");
         Assert.StartsWith("Without Test returns the charge costs ", page.WaitForElement("[data-testid=run-out] p", Patience).TextContent, StringComparison.Ordinal);
     }
@@ -218,7 +218,7 @@ public sealed class WhyTests : ChargeTest
         var page = OpenWhy();
         Assert.Empty(page.FindAll("[data-limit=S]"));
         Assert.DoesNotContain(Field(page, "otherLimit").QuerySelectorAll("option"), option => option.GetAttribute("value") == "C"); // the grade limits it already
-        Field(page, "otherLimit").QuerySelector("select")!.Change("S");
+        Choose(page, "otherLimit", "S");
         page.WaitForElement("[data-field=\"limits.S.most\"] input", Patience).Change("0.015");
 
         page.WaitForState(() => page.FindAll("[data-limit=S] .limit").Count > 0, Patience);
@@ -230,12 +230,12 @@ public sealed class WhyTests : ChargeTest
     {
         var page = OpenWhy();
         Assert.DoesNotContain(Field(page, "otherLimit").QuerySelectorAll("option"), option => option.GetAttribute("value") == "ferritePercent"); // of the poured iron only
-        Field(page, "otherLimit").QuerySelector("select")!.Change("liquidusC");
+        Choose(page, "otherLimit", "liquidusC");
         page.WaitForElement("[data-field=\"limits.liquidusC.most\"] input", Patience).Change("1300");
 
         page.WaitForState(() => page.FindAll("[data-limit=liquidusC] .limit").Count > 0, Patience);
         Assert.Contains("°C", page.Find("[data-limit=liquidusC]").TextContent, StringComparison.Ordinal);
-        Field(page, "limits.liquidusC.most").QuerySelector("input")!.Change("9000");
+        Type(page, "limits.liquidusC.most", "9000");
         page.WaitForAssertion(() => Assert.Equal("number.tooLarge", Field(page, "limits.liquidusC.most").QuerySelector(".field-error")!.GetAttribute("data-code")), Patience);
     }
 

@@ -59,7 +59,7 @@ public abstract class HeatTest : MeltingShop
         page.WaitForElement($"[data-testid={form}] [data-field=\"{path}\"]", Patience);
 
     protected static void Type(IRenderedComponent<HeatDetail> page, string form, string path, string text) =>
-        Field(page, form, path).QuerySelector("input")!.Change(text);
+        page.Find($"[data-testid={form}] [data-field=\"{path}\"] input").Change(text);
 
     /// <summary>Presses a button as soon as it is there: a press before it may still be being drawn.</summary>
     protected static void Press(IRenderedComponent<HeatDetail> page, string words)

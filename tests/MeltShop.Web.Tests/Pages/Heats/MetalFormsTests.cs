@@ -127,7 +127,7 @@ public sealed class MetalFormsTests : HeatTest
     private static string? Typed(IRenderedComponent<HeatDetail> page, string form, string path) => Field(page, form, path).QuerySelector("input")!.GetAttribute("value");
 
     private static void Choose(IRenderedComponent<HeatDetail> page, string form, string path, string value) =>
-        Field(page, form, path).QuerySelector("select")!.Change(value);
+        page.Find($"[data-testid={form}] [data-field=\"{path}\"] select").Change(value);
 
     private static Task Hand(IRenderedComponent<HeatDetail> page, string form) => page.WaitForElement($"[data-testid={form}]", Patience).SubmitAsync();
 }

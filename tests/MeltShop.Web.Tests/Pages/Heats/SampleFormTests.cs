@@ -275,7 +275,7 @@ public sealed class SampleFormTests : HeatTest
         page.WaitForAssertion(() => Assert.Equal("3.61", Cell(page, 0, "C").GetAttribute("value")));
     }
 
-    private static void Choose(IRenderedComponent<HeatDetail> page, string path, string value) => Field(page, "sample-form", path).QuerySelector("select")!.Change(value);
+    private static void Choose(IRenderedComponent<HeatDetail> page, string path, string value) => page.Find($"[data-testid=sample-form] [data-field=\"{path}\"] select").Change(value);
 
     [Theory]
     [InlineData(false, "sample-saved")]
