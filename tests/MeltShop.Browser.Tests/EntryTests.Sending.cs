@@ -69,7 +69,7 @@ public sealed partial class EntryTests
         });
         await page.EnterAsync(Degrees, "1445");
         await page.TapAsync(SaveDegrees);
-        await page.TapAsync("#entry-queue summary");
+        await page.OpenQueueAsync();
         await Assertions.Expect(page.Locator("#entry-queue li")).ToContainTextAsync("leave this page open");
         Assert.False(await IsKeptAsync());
         await page.EvaluateAsync("() => { for (const name of Object.keys(localStorage)) if (name.startsWith('full')) delete localStorage[name]; }");
@@ -127,7 +127,7 @@ public sealed partial class EntryTests
         late["RecordSample"].SetResult();
 
         await page.WaitForSelectorAsync("[data-testid=sample-saved]");
-        Assert.Empty(await page.Locator("[data-testid=sample-form]").AllAsync());
+        await Assertions.Expect(page.Locator("[data-testid=sample-form]")).ToHaveCountAsync(0);
 
         await page.OpenSampleAsync(await app.HeatAsync(page));
         await page.EnterAsync("[data-cell='0.C']", "3.57");
@@ -149,9 +149,9 @@ public sealed partial class EntryTests
 
         await page.WaitForSelectorAsync("[data-testid=sample-saved]");
         await Assertions.Expect(page.Locator("[data-testid=sample-form]")).ToHaveCountAsync(0);
-        await page.TapAsync("#entry-queue summary");
+        await page.OpenQueueAsync();
         await Assertions.Expect(refused).ToContainTextAsync("9999");
-        await refused.Locator("button").TapAsync();
+        await page.PressUntilGoneAsync("#entry-queue li[data-refused] button", "#entry-queue li[data-refused]");
         await Assertions.Expect(page.Locator("#entry-queue")).ToBeHiddenAsync();
     }
 
@@ -171,14 +171,14 @@ public sealed partial class EntryTests
 
         await page.GetByText("1447 °C").First.WaitForAsync();
         Assert.Empty(await app.Running.ReadAsync("SELECT 1 FROM Temperatures WHERE TemperatureC = 1446"));
-        await page.TapAsync("#entry-queue summary");
+        await page.OpenQueueAsync();
         await Assertions.Expect(page.Locator("#entry-queue li")).ToContainTextAsync("The program could not save this");
         await Assertions.Expect(page.Locator("#entry-queue li")).ToContainTextAsync("1446\u00a0°C"); // not the bare number
         var observed = await page.EvaluateAsync<string>("() => JSON.parse(Object.entries(localStorage).find(([name]) => name.startsWith('meltshop-entry/'))[1]).observedAt");
         var there = TimeZoneInfo.ConvertTimeBySystemTimeZoneId(DateTimeOffset.Parse(observed, CultureInfo.InvariantCulture), "Europe/Berlin"); // the site's zone, whatever the tablet's is
         await Assertions.Expect(page.Locator("#entry-queue li")).ToContainTextAsync(there.ToString("HH:mm:ss", CultureInfo.InvariantCulture));
         await page.UnrouteAllAsync();
-        await page.TapAsync("#entry-queue li button >> nth=0");
+        await page.PressUntilGoneAsync("#entry-queue li[data-refused] button", "#entry-queue li[data-refused]");
 
         await Assertions.Expect(page.Locator("#entry-queue")).ToBeHiddenAsync();
         Assert.Single(await app.Running.ReadAsync("SELECT 1 FROM Temperatures WHERE TemperatureC = 1446"));
@@ -194,7 +194,7 @@ public sealed partial class EntryTests
         await context.ClearCookiesAsync();
         await page.EnterAsync(Degrees, "1448");
         await page.TapAsync(SaveDegrees);
-        await page.TapAsync("[data-testid=sign-in-again] a");
+        await page.PressUntilAsync("[data-testid=sign-in-again] a", "input[name=password]");
 
         await page.FillAsync("input[name=name]", "henning");
         await page.FillAsync("input[name=password]", Demo.Password);

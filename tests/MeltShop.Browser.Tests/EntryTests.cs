@@ -77,8 +77,7 @@ public sealed partial class EntryTests(Chromium chromium, EntryTests.App app) : 
         await page.OpenSampleAsync(heat);
         await page.EnterAsync("[data-cell='0.C']", "3.61");
         await page.WaitForSelectorAsync("form[data-versions*='burns[0].C']");
-        await page.TapAsync("[data-open=dip]");
-        await page.WaitForSelectorAsync(Dip);
+        await page.OpenFormAsync("[data-open=dip]", Dip);
 
         cable.Cut();
         var cutAt = TimeProvider.System.GetUtcNow();
@@ -103,10 +102,12 @@ public sealed partial class EntryTests(Chromium chromium, EntryTests.App app) : 
         await Assertions.Expect(page.Locator("#entry-queue")).ToHaveAttributeAsync("data-count", "6");
         Assert.Empty(await app.Running.ReadAsync($"SELECT 1 FROM Temperatures WHERE HeatId = {id}"));
         await Task.Delay(TimeSpan.FromSeconds(Math.Max(0, (cutAt + Outage - TimeProvider.System.GetUtcNow()).TotalSeconds)), TestContext.Current.CancellationToken);
-        cable.Mend();
         var mendedAt = TimeProvider.System.GetUtcNow();
+        cable.Mend();
 
         await page.WaitForSelectorAsync("html:not([data-circuit]):has(#entry-queue[hidden]):has([data-state=ready])", new() { State = WaitForSelectorState.Attached });
+        await page.HeardAsync();
+        await Assertions.Expect(page.Locator("#entry-queue")).ToBeHiddenAsync(); // still, now that the page's scripts run for certain
         var rows = await app.Running.ReadAsync($"SELECT TemperatureC, ObservedAt, EnteredAt FROM Temperatures WHERE HeatId = {id} ORDER BY Id");
         Assert.Equal([1431.0, 1432.0, 1433.0, 1434.0], rows.Select(row => (double)row[0]));
         var observed = rows.Select(row => (long)row[1]).ToList();
@@ -150,8 +151,7 @@ public sealed partial class EntryTests(Chromium chromium, EntryTests.App app) : 
         await Assertions.Expect(henning.Locator("[data-cell='0.C']")).ToHaveValueAsync("3.6127");
         Assert.Empty(await app.Running.ReadAsync("SELECT 1 FROM TrailRows WHERE Payload LIKE '%3.6127%'"));
 
-        await henning.TapAsync("[data-testid=sample-form] button[type=submit]");
-        await henning.WaitForSelectorAsync("[data-testid=sample]");
+        await henning.PressUntilAsync("[data-testid=sample-form] button[type=submit]", "[data-testid=sample]");
         await Assertions.Expect(tilda.Locator("[data-cell='0.C']")).ToHaveValueAsync("");
         Assert.Empty(await app.Running.ReadAsync("SELECT 1 FROM Drafts WHERE Text IN ('3.6127', '1.5031')"));
         Assert.Equal(["1.5031", "3.6127"], (await app.Running.ReadAsync("SELECT InstrumentText FROM Readings WHERE InstrumentText IN ('3.6127', '1.5031') ORDER BY InstrumentText")).Select(row => (string)row[0]));
@@ -251,13 +251,12 @@ public sealed partial class EntryTests(Chromium chromium, EntryTests.App app) : 
             document.documentElement.dataset.before = "";
             document.querySelector("main").insertAdjacentHTML("beforeend", "<p data-field='secret'><input type='password'></p>");
             """);
-        await page.TapAsync("[data-opens=analysis-form]");
+        await page.PressUntilAsync("[data-opens=analysis-form]", "[data-testid=analysis-form]");
         await page.Locator("[data-again='add row']").EvaluateAsync("(press) => { const now = Date.now; Date.now = () => now() + 60_000; press.click(); }"); // after a sleep: it is held back, made, and counts once
         await page.EnterAsync(symbol, "Cu");
-        await page.Locator("[data-opens=move-form]").Last.TapAsync();
-        await page.HasFocusAsync("[data-testid=move-form]");
-        var open = page.Url;
-        Assert.Contains(place + "&open=analysis-form&open=move-form", open, StringComparison.Ordinal);
+        await page.OpenFormAsync("[data-testid=lots] li:last-child [data-opens=move-form]", "[data-testid=move-form]");
+        await page.IsAtAsync(place + "&open=analysis-form&open=move-form*");
+        var open = new Uri(page.Url).PathAndQuery;
         await page.EnterAsync(bin, "Bin 61");
 
         cable.Cut();
@@ -272,26 +271,25 @@ public sealed partial class EntryTests(Chromium chromium, EntryTests.App app) : 
         await Assertions.Expect(page.Locator(bin)).ToHaveValueAsync("Bin 61");
         await Assertions.Expect(page.Locator(symbol)).ToHaveValueAsync("Cu");
         await Assertions.Expect(page.Locator(symbol.Replace("row0", "row1", StringComparison.Ordinal))).ToHaveCountAsync(0);
-        Assert.Equal(open, page.Url);
-        await page.TapAsync("[data-testid=move-form] button[type=submit]");
+        await page.IsAtAsync(open);
+        await page.PressUntilGoneAsync("[data-testid=move-form] button[type=submit]", "[data-testid=move-form]");
         await Assertions.Expect(page.Locator("[data-testid=lots] li").Last.Locator("[data-testid=bin]")).ToContainTextAsync("Bin 61"); // it was heard
-        Assert.EndsWith(place + "&open=analysis-form", page.Url, StringComparison.Ordinal);
+        await page.IsAtAsync(place + "&open=analysis-form");
 
         // A material that a press has written beside its mass (without one it is nothing typed), and a question: it is not asked anew, and has its answer when it is.
         await page.VisitAsync(await app.HeatAsync(page));
-        var offered = await page.InputValueAsync(material);
-        await page.Locator("[data-testid=weighings] .row-press").Last.TapAsync();
-        await Assertions.Expect(page.Locator(material)).Not.ToHaveValueAsync(offered);
+        await page.PressUntilAsync("[data-testid=weighings] tr:last-child .row-press", "[data-testid=weighings] tr:last-child.chosen");
+        await page.HeardAsync();
         Assert.Equal(0, await page.EvaluateAsync<int>("async () => (await import('/entry/typed.js')).texts().length"));
         await page.EnterAsync(Kg, "12");
-        await page.TapAsync(cancel);
+        await page.PressUntilAsync(cancel, "[data-testid=cancel-form]");
         await page.EnterAsync(reason, "wrong furnace");
         var chosen = await page.InputValueAsync(material);
         await page.BeAwayAsync();
         await Assertions.Expect(page.Locator(Kg)).ToHaveValueAsync("12");
         await Assertions.Expect(page.Locator(material)).ToHaveValueAsync(chosen);
         await page.EvaluateAsync("(() => { const now = performance.now.bind(performance); performance.now = () => now() + 200_000; })()"); // it waits for the question as long as it takes
-        await page.TapAsync(cancel);
+        await page.PressUntilAsync(cancel, "[data-testid=cancel-form]");
         await Assertions.Expect(page.Locator(reason)).ToHaveValueAsync("wrong furnace");
     }
 
@@ -313,10 +311,11 @@ public sealed partial class EntryTests(Chromium chromium, EntryTests.App app) : 
         // Who asks for another person, and is it still, finds what was typed.
         const string mass = "[data-testid=stock-form] [data-field=kg] input";
         await page.OpenAsync("/yard/1?open=stock-form");
+        await page.HasFocusAsync("[data-testid=stock-form]");
         await page.EnterAsync(mass, "120");
-        await page.TapAsync("[data-testid=change-person]");
+        await page.PressUntilAsync("[data-testid=change-person]", "main.plain a[href='/yard/1']");
         await page.TapAsync("main.plain a[href='/yard/1']");
-        await page.TapAsync("[data-opens=stock-form]");
+        await page.PressUntilAsync("[data-opens=stock-form]", "[data-testid=stock-form]");
         await Assertions.Expect(page.Locator(mass)).ToHaveValueAsync("120");
 
         // So it is where another has been there in between, on another page, and has typed there: here nobody.
@@ -324,25 +323,24 @@ public sealed partial class EntryTests(Chromium chromium, EntryTests.App app) : 
         await page.IsAtAsync("/yard");
         await page.SelectOptionAsync("[data-field=kind] select", "SteelScrap");
         await page.IsAtAsync("/yard?kind=SteelScrap");
-        await page.TapAsync("[data-testid=change-person]");
-        await page.WaitForSelectorAsync("main.plain h1");
+        await page.PressUntilAsync("[data-testid=change-person]", "main.plain h1");
         Assert.Equal(2, await page.EvaluateAsync<int>("Object.keys(sessionStorage).filter((name) => name.startsWith('meltshopTyped/')).length"));
         await page.GotoAsync("/station?returnTo=/yard/1");
         await page.CheckAsync("input[value=tilda]");
         await page.FillAsync("#pin", "38164");
         await page.TapAsync("main.plain .press-primary");
-        await page.TapAsync("[data-opens=stock-form]");
+        await page.PressUntilAsync("[data-opens=stock-form]", "[data-testid=stock-form]");
         await Assertions.Expect(page.Locator(mass)).ToHaveValueAsync("120");
         await page.OpenAsync("/");
 
         var other = await context.NewPageAsync(); // its own clock goes on: by itself it never names nobody
         await other.OpenAsync("/yard");
         await page.BringToFrontAsync();
-        await Task.Delay(TimeSpan.FromSeconds(2), TestContext.Current.CancellationToken); // it looks for clocks once a second
+        await LooksAsync(1); // for clocks
         await page.TapAsync(".rail-link[href='/charge']");
         await page.IsAtAsync("/charge");
         await page.EvaluateAsync("() => { clearInterval(running); document.querySelector('ladle-clock').remove(); }"); // as the floor's goes with its page, and runs on
-        await Task.Delay(TimeSpan.FromSeconds(5), TestContext.Current.CancellationToken);
+        await LooksAsync(5);
         Assert.NotEqual("Nobody is named", await page.Locator("[data-testid=person]").InnerTextAsync());
 
         // A clock that was over hours ago, one that was over when its page was left, and an entry that waits for somebody else, keep nobody named.
@@ -368,11 +366,13 @@ public sealed partial class EntryTests(Chromium chromium, EntryTests.App app) : 
 
         await Assertions.Expect(page.Locator("[data-testid=person]")).ToHaveTextAsync("Nobody is named");
         await Assertions.Expect(other.Locator("[data-testid=person]")).ToHaveTextAsync("Nobody is named");
-        await page.TapAsync("[data-testid=change-person]");
-        await page.IsAtAsync("/station?returnTo=*");
-        await page.WaitForSelectorAsync("main.plain h1"); // the address changes first, and another one in that moment would end its loading
+        await page.PressUntilAsync("[data-testid=change-person]", "main.plain h1");
+        await page.IsAtAsync("/station?returnTo=*"); // the address changes first, and another one in that moment would end its loading
         await page.OpenAsync("/yard");
         await page.TapAsync("form[action='/sign-out'] button");
         await other.IsAtAsync("/sign-in?returnTo=*yard*"); // nor does it go on for somebody who has signed out
+
+        // The page looks once a second, by a timer that is older than these: by their end it has looked as often.
+        Task LooksAsync(int times) => page.EvaluateAsync("async (times) => { for (; times >= 0; times--) await new Promise((done) => setTimeout(done, 1_000)); }", times);
     }
 }

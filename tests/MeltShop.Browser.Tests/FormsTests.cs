@@ -64,6 +64,7 @@ public sealed class FormsTests(Chromium chromium, RunningApp app) : IClassFixtur
     private async Task<List<string>> VisitedAsync(IPage page, string path)
     {
         await page.VisitAsync(path);
+        await page.HeardAsync(); // what it draws after the rest of it is there
         return await OpenedAsync(page);
     }
 

@@ -22,8 +22,7 @@ public sealed class GridTests(Chromium chromium, RunningApp app)
         var page = await context.SignInAsync("henning");
         var heat = await page.StartHeatAsync("furnace-2", 1500);
         await page.OpenAsync(new Uri(line.Address, heat).ToString()); // what is typed goes over the slow line, which a cookie does not ask for
-        await page.FocusAsync("[data-testid=samples] button.press >> nth=0");
-        await page.Keyboard.PressAsync("Enter");
+        await page.Locator("[data-testid=samples] button.press").First.PressAsync("Enter");
         await Assertions.Expect(page.Locator("[data-testid=sample-form] [data-cell='0.C']")).ToBeFocusedAsync();
         await page.Keyboard.PressAsync("+");
         var columns = await page.EvaluateAsync<string[]>("() => [...document.querySelectorAll('[data-cell^=\"0.\"]')].map(cell => cell.dataset.cell.split('.')[1])");

@@ -32,7 +32,7 @@ public sealed class HistoryPaintTests(Chromium chromium, RunningApp demo)
                 });
             });
             watch.observe(document, { subtree: true, childList: true, characterData: true, attributes: true });
-            setTimeout(() => painted(-1), 60000); // they never came
+            setTimeout(() => painted(-1), 180000); // they never came
             document.querySelector(link).click();
         })
         """;

@@ -20,7 +20,7 @@ public sealed class KeypadTests(Chromium chromium, RunningApp app)
         await Assertions.Expect(page.Locator("#keypad")).ToBeHiddenAsync();
         await field.TapAsync();
         await Assertions.Expect(page.Locator("#keypad")).ToBeVisibleAsync();
-        Assert.Equal("none", await field.EvaluateAsync<string>("field => field.inputMode"));
+        await Assertions.Expect(field).ToHaveJSPropertyAsync("inputMode", "none");
         Assert.True(await page.EvaluateAsync<int>("() => Math.min(...[...document.querySelectorAll('.key:not([hidden])')].map(key => Math.min(key.offsetWidth, key.offsetHeight)))") >= 72);
         await Assertions.Expect(page.Locator("#keypad [data-key='<']")).ToBeHiddenAsync();
         await page.KeepAsync("parts-tablet-keypad");
@@ -37,12 +37,12 @@ public sealed class KeypadTests(Chromium chromium, RunningApp app)
         await Assertions.Expect(field).ToHaveValueAsync("12.5");
         await PressAsync("next");
         await Assertions.Expect(page.Locator("[data-field=empty] .field-note")).ToContainTextAsync("read as 12.5 kg");
-        Assert.Equal("asked", await page.EvaluateAsync<string>("() => document.activeElement.closest('[data-field]').dataset.field"));
+        await Assertions.Expect(page.Locator("[data-field=asked] input")).ToBeFocusedAsync();
 
         await page.Locator("[data-cell='0.C']").First.TapAsync();
         foreach (var key in new[] { ".", "0", "3", "<", "next" }) await PressAsync(key);
         await Assertions.Expect(page.Locator("[data-cell='0.C']").First).ToHaveValueAsync("<.03");
-        Assert.Equal("1.C", await page.EvaluateAsync<string>("() => document.activeElement.dataset.cell"));
+        await Assertions.Expect(page.Locator("[data-cell='1.C']").First).ToBeFocusedAsync();
         await Assertions.Expect(page.Locator("[data-testid=heard]")).ToHaveTextAsync("<.03");
         await PressAsync("close");
         await Assertions.Expect(page.Locator("#keypad")).ToBeHiddenAsync();

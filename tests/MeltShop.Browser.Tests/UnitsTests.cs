@@ -1,4 +1,5 @@
 using System.Text.RegularExpressions;
+using MeltShop.Browser.Tests.Heats;
 using MeltShop.Browser.Tests.Looking;
 using MeltShop.Browser.Tests.Running;
 using Microsoft.Playwright;
@@ -34,9 +35,7 @@ public sealed partial class UnitsTests(Chromium chromium) : IAsyncLifetime
         await page.EnterAsync("[data-testid=temperature-form] [data-field=temperatureC] input", "2650.5");
         await page.TapAsync("[data-testid=temperature-form] button[type=submit]");
         await page.GetByText("2650.5 °F").First.WaitForAsync();
-        await page.EnterAsync("[data-testid=weigh-form] [data-field=kg] input", "1234.5");
-        await page.TapAsync("[data-testid=weigh-form] button[type=submit]");
-        await page.WaitForSelectorAsync("[data-testid=weighed]");
+        await page.WeighInAsync("1234.5");
         Assert.Equal((2650.5 - 32) * 5 / 9, (await app.ReadAsync("SELECT TemperatureC FROM Temperatures ORDER BY Id DESC LIMIT 1"))[0][0]);
         Assert.Equal(1234.5 * 0.45359237, (await app.ReadAsync("SELECT Kg FROM Weighings ORDER BY Id DESC LIMIT 1"))[0][0]);
 

@@ -1,4 +1,5 @@
 using System.Globalization;
+using MeltShop.Browser.Tests.Heats;
 using MeltShop.Browser.Tests.Looking;
 using MeltShop.Browser.Tests.Running;
 using Microsoft.Playwright;
@@ -21,44 +22,31 @@ public sealed class ChargeStoryTests(Chromium chromium) : IAsyncLifetime
         await using var context = await chromium.TabletAsync(app.Address);
         var page = await context.SignInAsync("henning");
         await page.OpenAsync("/charge?furnace=furnace-3&grade=EN-GJS-500-7&kg=1800");
-        await Expect(page, "[data-testid=plan-age][data-current=true]").ToBeVisibleAsync(Long);
+        await Expect(page, "[data-testid=plan-age][data-current=true]").ToBeVisibleAsync();
         await page.EnterAsync("[data-field=meltKg] input", "1500");
-        await Expect(page, "[data-testid=totals]").ToContainTextAsync("1500 kg", new() { Timeout = Patience });
-        await Expect(page, "[data-testid=plan-age][data-current=true]").ToBeVisibleAsync(Long);
-        await page.Locator("[data-testid=plans] .presses button").First.TapAsync();
-        await Expect(page, "[data-testid=plans] [data-plan]").Not.ToHaveCountAsync(0, new() { Timeout = Patience });
+        await Expect(page, "[data-testid=totals]").ToContainTextAsync("1500 kg");
+        await Expect(page, "[data-testid=plan-age][data-current=true]").ToBeVisibleAsync();
+        await page.PressUntilAsync("[data-testid=plans] .presses button", "[data-testid=plans] [data-plan]");
         await page.KeepStateAsync("charge-plans-side-by-side");
         await page.StartChargeAsync();
 
         var codes = await page.Locator("tr[data-material]").EvaluateAllAsync<string[]>("rows => rows.map(row => row.dataset.material)");
-        await WeighAsync(page, codes[0], await TargetAsync(page, codes[0]) + 1); // of 27 kg of carburiser
-        await Expect(page, "[data-testid=rest][data-standing=Kept]").ToBeVisibleAsync(Long);
+        await WeighAsync(page, codes[0], Number(await page.TargetAsync(codes[0])) + 1); // of 27 kg of carburiser
+        await Expect(page, "[data-testid=rest][data-standing=Kept]").ToBeVisibleAsync();
 
         await page.KeepStateAsync("heat-weighed-over");
-        await WeighAsync(page, codes[1], await TargetAsync(page, codes[1]) / 2);
-        await Expect(page, "[data-testid=rest][data-standing=Kept]").ToBeVisibleAsync(Long);
+        await WeighAsync(page, codes[1], Number(await page.TargetAsync(codes[1])) / 2);
+        await Expect(page, "[data-testid=rest][data-standing=Kept]").ToBeVisibleAsync();
 
         foreach (var kg in new[] { 1300, 1200 }) await WeighAsync(page, codes[0], kg);
-        await Expect(page, "[data-testid=rest][data-standing=Missed] [data-missed]").Not.ToHaveCountAsync(0, new() { Timeout = Patience });
-        await Expect(page, "[data-testid=overfull]").ToBeVisibleAsync(Long);
+        await Expect(page, "[data-testid=rest][data-standing=Missed] [data-missed]").Not.ToHaveCountAsync(0);
+        await Expect(page, "[data-testid=overfull]").ToBeVisibleAsync();
         await page.KeepStateAsync("heat-out-of-reach");
     }
 
-    private const float Patience = 60_000;
-
-    private static LocatorAssertionsToBeVisibleOptions Long => new() { Timeout = Patience };
-
     private static ILocatorAssertions Expect(IPage page, string selector) => Assertions.Expect(page.Locator(selector));
 
-    private static async Task<double> TargetAsync(IPage page, string code) => double.Parse(
-        (await page.Locator($"tr[data-material='{code}'] td[data-heading=Target]").InnerTextAsync()).Split('\u00a0')[0], CultureInfo.InvariantCulture);
+    private static double Number(string text) => double.Parse(text, CultureInfo.InvariantCulture);
 
-    private static async Task WeighAsync(IPage page, string code, double kg)
-    {
-        var typed = kg.ToString("0.00", CultureInfo.InvariantCulture);
-        await page.Locator($"tr[data-material='{code}'] button").TapAsync();
-        await page.EnterAsync("[data-testid=weigh-form] input", typed);
-        await page.TapAsync("[data-testid=weigh-form] button[type=submit]");
-        await Expect(page, "[data-testid=weigh-form] input").ToHaveValueAsync("", new() { Timeout = Patience });
-    }
+    private static Task WeighAsync(IPage page, string code, double kg) => page.WeighInAsync(code, kg.ToString("0.00", CultureInfo.InvariantCulture));
 }

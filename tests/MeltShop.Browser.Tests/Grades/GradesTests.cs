@@ -20,11 +20,11 @@ public sealed class GradesTests(Chromium chromium, RunningApp app)
         {
             await OpenGradeAsync(page, code);
             foreach (var stage in new[] { "Furnace", "Poured" })
-                Assert.True(await page.Locator($"[data-stage={stage}] tr[data-quantity=C]").IsVisibleAsync(), $"{code}: {stage}");
+                await Assertions.Expect(page.Locator($"[data-stage={stage}] tr[data-quantity=C]")).ToBeVisibleAsync();
 
             await Assertions.Expect(page.Locator("[data-stage=Furnace] h2")).ToContainTextAsync("before treatment");
             await Assertions.Expect(page.Locator("[data-testid=minima]")).ToContainTextAsync(isDuctile ? "EN 1563" : "EN 1561");
-            Assert.Equal(isDuctile ? 1 : 0, await page.Locator("[data-stage=Poured] tr[data-quantity=Mg]").CountAsync());
+            await Assertions.Expect(page.Locator("[data-stage=Poured] tr[data-quantity=Mg]")).ToHaveCountAsync(isDuctile ? 1 : 0);
         }
     }
 
@@ -34,8 +34,7 @@ public sealed class GradesTests(Chromium chromium, RunningApp app)
         await using var context = await chromium.TabletAsync(app.Address);
         var page = await context.SignInAsync("henning");
         await OpenGradeAsync(page, "EN-GJL-300");
-        await page.Locator("[data-stage=Poured] tr[data-quantity=C] button").TapAsync();
-        await page.HasFocusAsync("[data-testid=window-form]");
+        await page.OpenFormAsync("[data-stage=Poured] tr[data-quantity=C] button", "[data-testid=window-form]");
         await page.FillAsync("[data-testid=window-form] [data-field='window.most'] input", "2,0");
         await page.PressAsync("[data-testid=window-form] [data-field='window.most'] input", "Enter");
         await Assertions.Expect(page.Locator("[data-testid=window-form] .field-error, [data-testid=window-form] [role=alert]").First).ToBeVisibleAsync();
@@ -50,7 +49,6 @@ public sealed class GradesTests(Chromium chromium, RunningApp app)
     private static async Task OpenGradeAsync(IPage page, string code)
     {
         await page.OpenAsync("/grades");
-        await page.Locator("a", new() { HasText = code }).First.ClickAsync();
-        await page.WaitForSelectorAsync("[data-stage=Furnace]");
+        await page.PressUntilAsync($"a:has-text('{code}')", "[data-stage=Furnace]");
     }
 }

@@ -17,26 +17,22 @@ public sealed class BathCorrectionTests(Chromium chromium, RunningApp app)
         var heat = new Uri(page.Url).AbsolutePath;
         await SampleAsync(page, new() { ["C"] = "3,20", ["Si"] = "1,40", ["Mn"] = "0,25", ["P"] = "0,020", ["S"] = "0,010", ["Cu"] = "0,35" });
 
-        await page.TapAsync("[data-testid=to-correction]");
-        await page.WaitForSelectorAsync("[data-testid=correction-form]");
-        await page.FillAsync("[data-field=temperatureC] input", "1450");
-        await page.Locator("[data-field=temperatureC] input").BlurAsync();
+        await page.PressUntilAsync("[data-testid=to-correction]", "[data-testid=correction-form]");
+        await page.EnterAsync("[data-field=temperatureC] input", "1450");
+        await page.HeardAsync();
         await page.WaitForSelectorAsync("[data-testid=proposal][data-current=true]");
         var additions = await page.Locator("[data-testid=additions] tr[data-material]").EvaluateAllAsync<string[]>("rows => rows.map(row => row.dataset.material)");
         Assert.NotEmpty(additions);
         await Assertions.Expect(page.Locator("[data-testid=proposal] [data-verdict=low], [data-testid=proposal] [data-verdict=high]")).ToHaveCountAsync(0);
-        await page.TapAsync("[data-testid=accept]");
-
-        await page.WaitForSelectorAsync("[data-testid=correction][data-done=false]");
+        await page.PressUntilAsync("[data-testid=accept]", "[data-testid=correction][data-done=false]");
         Assert.Empty(await page.FormFaultsAsync("correction-weigh"));
         foreach (var material in additions)
         {
-            var row = page.Locator($"[data-testid=correction] tr[data-material='{material}']");
-            await row.Locator("button").TapAsync();
-            var target = (await row.Locator("td").First.InnerTextAsync()).Split(' ', '\u00a0')[^2];
+            var row = $"[data-testid=correction] tr[data-material='{material}']";
+            await page.OpenFormAsync($"{row} button", $"{row} + tr [data-testid=correction-weigh]");
+            var target = (await page.Locator($"{row} td").First.InnerTextAsync()).Split(' ', '\u00a0')[^2];
             await page.FillAsync("[data-testid=correction-weigh] input", target);
-            await page.TapAsync("[data-testid=correction-weigh] button[type=submit]");
-            await Assertions.Expect(page.Locator("[data-testid=correction-weigh]")).ToHaveCountAsync(0);
+            await page.PressUntilGoneAsync("[data-testid=correction-weigh] button[type=submit]", "[data-testid=correction-weigh]");
         }
 
         await page.WaitForSelectorAsync("[data-testid=correction][data-done=true]");
@@ -50,24 +46,20 @@ public sealed class BathCorrectionTests(Chromium chromium, RunningApp app)
         await page.OpenAsync("/charge?furnace=furnace-3&grade=EN-GJS-500-7&kg=1800");
         await page.WaitForSelectorAsync("[data-testid=in-plan]");
         await page.StartChargeAsync();
-        var steel = page.Locator("tr[data-material]", new() { HasTextRegex = new("[0-9]{3}\\skg") }).First;
-        await steel.Locator("button").TapAsync();
-        await page.FillAsync("[data-testid=weigh-form] input", "900");
-        await page.TapAsync("[data-testid=weigh-form] button[type=submit]");
-        await Assertions.Expect(steel.Locator("td").Nth(2)).ToContainTextAsync("900");
+        var steel = await page.Locator("tr[data-material]", new() { HasTextRegex = new("[0-9]{3}\\skg") }).First.GetAttributeAsync("data-material");
+        await page.WeighInAsync(steel!, "900");
+        await Assertions.Expect(page.Locator($"tr[data-material='{steel}'] td[data-heading=Weighed]")).ToContainTextAsync("900");
     }
 
     private static async Task SampleAsync(IPage page, Dictionary<string, string> values)
     {
-        await page.Locator("[data-testid=samples] > .presses button").First.TapAsync();
-        await page.HasFocusAsync("[data-testid=sample-form]");
+        await page.OpenSampleAsync();
         foreach (var cell in await page.Locator("[data-testid=sample-form] [data-cell^='0.']:visible").AllAsync())
         {
             var element = (await cell.GetAttributeAsync("data-cell"))!.Split('.')[1];
             await cell.FillAsync(values.GetValueOrDefault(element, "0.005"));
         }
 
-        await page.TapAsync("[data-testid=sample-form] button[type=submit]");
-        await page.WaitForSelectorAsync("[data-testid=sample-saved]");
+        await page.PressUntilAsync("[data-testid=sample-form] button[type=submit]", "[data-testid=sample-saved]");
     }
 }

@@ -25,8 +25,7 @@ public sealed class MetalStoryTests(Chromium chromium) : IAsyncLifetime
         await using var context = await chromium.TabletAsync(app.Address);
         var page = await context.SignInAsync("henning");
         var heat = await page.StartHeatAsync("furnace-1", 3000);
-        await page.EnterAsync("[data-testid=weigh-form] input", "2000");
-        await page.TapAsync("[data-testid=weigh-form] button[type=submit]");
+        await page.WeighInAsync("2000");
         await Assertions.Expect(page.Locator("[data-testid=metal-sum]")).ToContainTextAsync("+");
         await SampleAsync(page, heat);
 
@@ -39,16 +38,13 @@ public sealed class MetalStoryTests(Chromium chromium) : IAsyncLifetime
         await SampleAsync(page, heat);
 
         await PrepareAsync(page, heat);
-        await page.TapAsync("text=This ladle will not be tapped");
-        await page.HasFocusAsync("[data-testid=abandon-form]");
+        await page.OpenFormAsync("text=This ladle will not be tapped", "[data-testid=abandon-form]");
         await page.EnterAsync("[data-testid=abandon-form] [data-field=reason] input", "hook broken");
-        await page.TapAsync("[data-testid=abandon-form] button[type=submit]");
-        await page.WaitForSelectorAsync("[data-ladle-state=Abandoned]");
+        await page.PressUntilAsync("[data-testid=abandon-form] button[type=submit]", "[data-ladle-state=Abandoned]");
 
         await PrepareAsync(page, heat);
         await page.EnterAsync("[data-testid=tap-form] [data-field=kg] input", "790");
-        await page.TapAsync("[data-testid=tap-form] button[type=submit]");
-        await page.WaitForSelectorAsync("[data-ladle-state=Tapped]");
+        await page.PressUntilAsync("[data-testid=tap-form] button[type=submit]", "[data-ladle-state=Tapped]");
 
         await page.OpenAsync(heat);
         var before = await KgAsync(page);
@@ -66,16 +62,14 @@ public sealed class MetalStoryTests(Chromium chromium) : IAsyncLifetime
 
     private static async Task OpenAsync(IPage page, string button, string form, Dictionary<string, string> fields)
     {
-        await page.Locator("[data-testid=metal] > .presses button", new() { HasText = button }).TapAsync();
-        await page.HasFocusAsync($"[data-testid={form}]");
+        await page.OpenFormAsync($"[data-testid=metal] > .presses button:has-text('{button}')", $"[data-testid={form}]");
         foreach (var (field, text) in fields) await page.EnterAsync($"[data-testid={form}] [data-field={field}] input", text);
     }
 
     private static async Task HandAsync(IPage page, string form, string? shown = null)
     {
-        await page.TapAsync($"[data-testid={form}] button[type=submit]");
-        await Assertions.Expect(page.Locator($"[data-testid={form}]")).ToHaveCountAsync(0, new() { Timeout = 30_000 });
-        if (shown is not null) await Assertions.Expect(page.Locator("[data-testid=metal-now]")).ToHaveTextAsync(shown, new() { Timeout = 30_000 });
+        await page.PressUntilGoneAsync($"[data-testid={form}] button[type=submit]", $"[data-testid={form}]");
+        if (shown is not null) await Assertions.Expect(page.Locator("[data-testid=metal-now]")).ToHaveTextAsync(shown);
     }
 
     private static async Task<double> KgAsync(IPage page) => double.Parse(
@@ -83,13 +77,10 @@ public sealed class MetalStoryTests(Chromium chromium) : IAsyncLifetime
 
     private static async Task SampleAsync(IPage page, string heat)
     {
-        await page.OpenAsync(heat);
-        await page.Locator("[data-testid=samples] > .presses button").First.TapAsync();
-        await page.HasFocusAsync("[data-testid=sample-form]");
+        await page.OpenSampleAsync(heat);
         foreach (var cell in await page.Locator("[data-testid=sample-form] [data-cell^='0.']:visible").AllAsync())
             await cell.FillAsync(Bath.GetValueOrDefault((await cell.GetAttributeAsync("data-cell"))!.Split('.')[1], "0,005"));
-        await page.TapAsync("[data-testid=sample-form] button[type=submit]");
-        await page.WaitForSelectorAsync("[data-testid=sample-saved]");
+        await page.PressUntilAsync("[data-testid=sample-form] button[type=submit]", "[data-testid=sample-saved]");
     }
 
     private static async Task PrepareAsync(IPage page, string heat)
@@ -99,7 +90,6 @@ public sealed class MetalStoryTests(Chromium chromium) : IAsyncLifetime
         await page.EnterAsync("[data-field=temperatureC] input", "1480");
         await page.WaitForSelectorAsync("[data-testid=stop-weight]");
         foreach (var check in await page.Locator("[data-check]").AllAsync()) await check.CheckAsync();
-        await page.TapAsync("[data-testid=load-pocket]");
-        await page.WaitForSelectorAsync("[data-testid=tap-form]");
+        await page.PressUntilAsync("[data-testid=load-pocket]", "[data-testid=tap-form]");
     }
 }

@@ -20,13 +20,12 @@ public sealed class LaboratoryTests(RunningApp app, Chromium chromium) : IClassF
         await SampleAsync(page, wrong, "3,58");
         await Assertions.Expect(page.Locator("[data-testid=steps]")).ToHaveAttributeAsync("data-state", "Bath");
 
-        await page.Locator("[data-testid=timeline] li[data-kind=Sample] button.press").TapAsync();
+        await page.PressUntilAsync("[data-testid=timeline] li[data-kind=Sample] button.press", "[data-testid=fact-correction]");
         await page.Locator("[data-testid=fact-correction] [data-field=heatId] select").SelectOptionAsync(new SelectOptionValue { Value = right.Split('/')[^1] });
-        await page.TapAsync("[data-testid=fact-correction] button[type=submit]");
-        await Assertions.Expect(page.Locator("[data-testid=fact-correction] [data-field=reason] .field-error")).ToBeVisibleAsync();
+        await page.PressUntilAsync("[data-testid=fact-correction] button[type=submit]", "[data-testid=fact-correction] [data-field=reason] .field-error");
         await page.KeepStateAsync("heat-sample-moved-without-reason");
         await page.EnterAsync("[data-testid=fact-correction] [data-field=reason] input", Reason);
-        await page.TapAsync("[data-testid=fact-correction] button[type=submit]");
+        await page.PressUntilGoneAsync("[data-testid=fact-correction] button[type=submit]", "[data-testid=fact-correction]");
 
         var left = page.Locator("[data-testid=timeline] li[data-kind=Sample]");
         await Assertions.Expect(left).ToContainTextAsync(rightNumber);
@@ -65,9 +64,8 @@ public sealed class LaboratoryTests(RunningApp app, Chromium chromium) : IClassF
         await CheckAsync(page, instrument, "3,31", "good");
         await Assertions.Expect(page.Locator($"{Doubted} [data-heat]")).ToContainTextAsync("2 samples");
         await page.KeepStateAsync("instrument-doubted");
-        await page.TapAsync($"{Doubted} [data-testid=to-recall]");
+        await page.PressUntilAsync($"{Doubted} [data-testid=to-recall]", "[data-testid=recall-head]");
         await page.IsAtAsync("/recall?from=Instrument&of=spark-1&since=*&until=*");
-        await page.WaitForSelectorAsync("[data-testid=recall-head]");
     }
 
     private static async Task<string> NumberAsync(IPage page, string heat)
@@ -78,33 +76,29 @@ public sealed class LaboratoryTests(RunningApp app, Chromium chromium) : IClassF
 
     private static async Task SampleAsync(IPage page, string heat, string carbon)
     {
-        await page.OpenAsync(heat);
-        await page.Locator("[data-testid=samples] > .presses button").First.TapAsync();
-        await page.HasFocusAsync("[data-testid=sample-form]");
+        await page.OpenSampleAsync(heat);
         await page.EnterAsync("[data-cell='0.C']", carbon);
         await page.EnterAsync("[data-cell='0.Si']", "1,52");
-        await page.TapAsync("[data-testid=sample-form] button[type=submit]");
-        await page.WaitForSelectorAsync("[data-testid=sample-saved]");
+        await page.PressUntilAsync("[data-testid=sample-form] button[type=submit]", "[data-testid=sample-saved]");
     }
 
     /// <summary>Says what one result of the demo's spectrometer scatters by, and takes in a piece to check it on.</summary>
     private static async Task SetAsync(IPage page)
     {
         await page.OpenAsync("/laboratory");
-        await page.TapAsync("[data-testid=add-reference]");
+        await page.OpenFormAsync("[data-testid=add-reference]", "[data-testid=reference-form]");
         var block = "[data-testid=reference-form] ";
         foreach (var (path, text) in new[] { ("=code", "block-1"), ("=name", "White iron block"), ("=certificate", "invented for a test"), ("$='.element'", "C"), ("$='.first'", "3,30"), ("$='.second'", "0,02") })
         {
             await page.EnterAsync($"{block}[data-field{path}] input", text);
         }
 
-        await page.TapAsync(block + "button[type=submit]");
-        await page.WaitForSelectorAsync("[data-reference='block-1']");
-        await page.TapAsync($"{Spark} a");
-        await page.TapAsync("[data-testid=set-instrument]");
+        await page.PressUntilAsync(block + "button[type=submit]", "[data-reference='block-1']");
+        await page.PressUntilAsync($"{Spark} a", "[data-testid=set-instrument]");
+        await page.PressUntilAsync("[data-testid=set-instrument]", "[data-testid=instrument-form]");
         await page.EnterAsync("[data-testid=instrument-form] [data-row=C] [data-field$='.first'] input", "0,02");
         await page.EnterAsync("[data-testid=instrument-form] [data-field=figuresSource] input", "invented for a test");
-        await page.TapAsync("[data-testid=instrument-form] button[type=submit]");
+        await page.PressUntilGoneAsync("[data-testid=instrument-form] button[type=submit]", "[data-testid=instrument-form]");
         await Assertions.Expect(page.Locator("[data-testid=elements] tr[data-element=C]")).ToContainTextAsync("0.02");
         await page.OpenAsync("/laboratory");
     }
@@ -112,12 +106,10 @@ public sealed class LaboratoryTests(RunningApp app, Chromium chromium) : IClassF
     private static async Task CheckAsync(IPage page, string instrument, string carbon, string found)
     {
         await page.OpenAsync(instrument);
-        await page.TapAsync("[data-testid=check-instrument]");
-        await page.HasFocusAsync("[data-testid=control-form]");
+        await page.OpenFormAsync("[data-testid=check-instrument]", "[data-testid=control-form]");
         await page.Locator("[data-testid=control-form] [data-field=referenceMaterialId] select").SelectOptionAsync(new SelectOptionValue { Label = "White iron block" });
         await page.EnterAsync("[data-testid=control-form] [data-cell='0.C']", carbon);
-        await page.TapAsync("[data-testid=control-form] button[type=submit]");
-        await page.WaitForSelectorAsync("[data-testid=check-saved]");
+        await page.PressUntilAsync("[data-testid=control-form] button[type=submit]", "[data-testid=check-saved]");
         await page.WaitForSelectorAsync($".page-head [data-check={found}]");
     }
 }

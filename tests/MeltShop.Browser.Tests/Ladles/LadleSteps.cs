@@ -1,3 +1,4 @@
+using MeltShop.Browser.Tests.Heats;
 using MeltShop.Browser.Tests.Running;
 using Microsoft.Playwright;
 
@@ -16,28 +17,24 @@ internal static class LadleSteps
     public static async Task<string> SampledHeatAsync(this IPage page)
     {
         var heat = await page.StartHeatAsync("furnace-1");
-        await page.EnterAsync("[data-testid=weigh-form] input", "2500");
-        await page.TapAsync("[data-testid=weigh-form] button[type=submit]");
-        await page.OpenSampleAsync(heat);
+        await page.WeighInAsync("2500");
+        await page.OpenSampleAsync();
         foreach (var cell in await page.Locator("[data-testid=sample-form] [data-cell^='0.']:visible").AllAsync())
         {
             var element = (await cell.GetAttributeAsync("data-cell"))!.Split('.')[1];
             await cell.FillAsync(Bath.GetValueOrDefault(element, "0.005"));
         }
 
-        await page.TapAsync("[data-testid=sample-form] button[type=submit]");
-        await page.WaitForSelectorAsync("[data-testid=sample] .limit");
+        await page.PressUntilAsync("[data-testid=sample-form] button[type=submit]", "[data-testid=sample] .limit");
         return heat;
     }
 
     /// <summary>Sends a coin on its way, on the page of its heat.</summary>
     public static async Task SendCoinAsync(this IPage page)
     {
-        await page.TapAsync("[data-testid=send-coin]");
-        await page.HasFocusAsync("[data-testid=coin-form]");
+        await page.OpenFormAsync("[data-testid=send-coin]", "[data-testid=coin-form]");
         await page.EnterAsync("[data-testid=coin-form] [data-field=coinNumber] input", "C 17");
-        await page.TapAsync("[data-testid=coin-form] button[type=submit]");
-        await page.WaitForSelectorAsync("[data-opens=lost-form]");
+        await page.PressUntilAsync("[data-testid=coin-form] button[type=submit]", "[data-opens=lost-form]");
     }
 
     /// <summary>Loads the pocket for 800 kg and stays on the page of the ladle.</summary>
@@ -48,17 +45,16 @@ internal static class LadleSteps
         await page.EnterAsync("[data-field=temperatureC] input", "1490");
         await page.WaitForSelectorAsync("[data-testid=stop-weight]");
         foreach (var check in await page.Locator("[data-check]").AllAsync()) await check.CheckAsync();
-        await page.DblClickAsync("[data-testid=load-pocket]"); // pressed twice, loaded once
-        await page.WaitForSelectorAsync("[data-testid=tap-form]");
+        await page.PressUntilAsync("[data-testid=load-pocket]", "[data-testid=tap-form]", isTwice: true); // pressed twice, loaded once
+        await page.IsAtAsync("/ladles/#");
     }
 
     /// <summary>The prepared ladle, tapped with so much and reacted.</summary>
     public static async Task TapAndReactAsync(this IPage page, string kg)
     {
         await page.EnterAsync("[data-testid=tap-form] [data-field=kg] input", kg);
-        await page.DblClickAsync("[data-testid=tap-form] button[type=submit]"); // pressed twice, tapped once
-        await page.TapAsync("[data-testid=reaction-ended]");
-        await page.WaitForSelectorAsync("[data-ladle-state=Pouring]");
+        await page.PressUntilAsync("[data-testid=tap-form] button[type=submit]", "[data-testid=reaction-ended]", isTwice: true); // pressed twice, tapped once
+        await page.PressUntilAsync("[data-testid=reaction-ended]", "[data-ladle-state=Pouring]");
     }
 
     /// <summary>Ticks the next mould off and waits until it stands there.</summary>
@@ -67,20 +63,27 @@ internal static class LadleSteps
         await Assertions.Expect(page.Locator("[data-testid=mould-form] [data-field=label] input")).ToHaveValueAsync(label);
         await page.EnterAsync("[data-testid=mould-form] [data-field=kg] input", kg);
         await page.EnterAsync("[data-testid=mould-form] [data-field=pourSeconds] input", "12");
-        await page.TapAsync("[data-testid=mould-poured]");
-        await page.WaitForSelectorAsync($"[data-mould='{label}']");
+        await page.PressUntilAsync("[data-testid=mould-poured]", $"[data-mould='{label}']");
     }
 
     /// <summary>A last-metal sample inside every window but for the magnesium given, on the page of its ladle.</summary>
     public static async Task LastMetalAsync(this IPage page, string magnesium)
     {
+        await page.WaitForSelectorAsync("[data-testid=last-metal-form] [data-cell]");
         foreach (var cell in await page.Locator("[data-testid=last-metal-form] [data-cell^='0.']:visible").AllAsync())
         {
             var element = (await cell.GetAttributeAsync("data-cell"))!.Split('.')[1];
             await cell.FillAsync(element == "Mg" ? magnesium : LastMetal.GetValueOrDefault(element, "0.005"));
         }
 
-        await page.TapAsync("[data-testid=save-last-metal]");
-        await page.WaitForSelectorAsync("[data-ladle-state=Held]");
+        await page.PressUntilAsync("[data-testid=save-last-metal]", "[data-ladle-state=Held]");
+    }
+
+    /// <summary>Releases the castings of the ladle with the password.</summary>
+    public static async Task ReleaseAsync(this IPage page)
+    {
+        await page.PressUntilAsync("[data-testid=release]", "[data-testid=release-yes]");
+        await page.EnterAsync("[data-testid=decision] [data-field=password] input", Demo.Password);
+        await page.PressUntilAsync("[data-testid=release-yes]", "[data-ladle-state=Released]");
     }
 }

@@ -1,3 +1,4 @@
+using MeltShop.Browser.Tests.Heats;
 using MeltShop.Browser.Tests.Looking;
 using MeltShop.Browser.Tests.Running;
 using Microsoft.Playwright;
@@ -20,12 +21,10 @@ public sealed class OtherRoutesTests(RunningApp app, Chromium chromium) : IClass
         await using var context = await chromium.TabletAsync(app.Address);
         var page = await context.SignInAsync("henning");
         var heat = await page.StartHeatAsync("furnace-1", 5000, "EN-GJL-250");
-        await page.EnterAsync("[data-testid=weigh-form] input", "2500");
-        await page.TapAsync("[data-testid=weigh-form] button[type=submit]");
-        await page.OpenSampleAsync(heat);
+        await page.WeighInAsync("2500");
+        await page.OpenSampleAsync();
         await FillAsync(page, "sample-form", Bath);
-        await page.TapAsync("[data-testid=sample-form] button[type=submit]");
-        await page.WaitForSelectorAsync("[data-testid=sample] .limit");
+        await page.PressUntilAsync("[data-testid=sample-form] button[type=submit]", "[data-testid=sample] .limit");
 
         await page.OpenAsync(heat + "/ladle");
         await Assertions.Expect(page.Locator("[data-testid=no-wedge]")).ToBeVisibleAsync();
@@ -34,24 +33,18 @@ public sealed class OtherRoutesTests(RunningApp app, Chromium chromium) : IClass
         await page.WaitForSelectorAsync("[data-testid=stop-weight]");
         await Assertions.Expect(page.Locator("[data-testid=alloy-kg], [data-field=targetMgPercent]")).ToHaveCountAsync(0);
         foreach (var check in await page.Locator("[data-check]").AllAsync()) await check.CheckAsync();
-        await page.TapAsync("[data-testid=load-pocket]");
+        await page.PressUntilAsync("[data-testid=load-pocket]", "[data-testid=tap-form]");
         await page.EnterAsync("[data-testid=tap-form] [data-field=kg] input", "805");
-        await page.TapAsync("[data-testid=tap-form] button[type=submit]");
-        await page.WaitForSelectorAsync("[data-ladle-state=Pouring]"); // there is no reaction to wait for
+        await page.PressUntilAsync("[data-testid=tap-form] button[type=submit]", "[data-ladle-state=Pouring]"); // there is no reaction to wait for
         await Assertions.Expect(page.Locator("[data-limit=Magnesium], [data-testid=reaction-ended]")).ToHaveCountAsync(0);
         await page.KeepStateAsync("ladle-grey-pouring");
 
         await page.EnterAsync("[data-testid=mould-form] [data-field=kg] input", "120");
         await page.EnterAsync("[data-testid=mould-form] [data-field=pourSeconds] input", "15");
-        await page.TapAsync("[data-testid=mould-poured]");
-        await page.WaitForSelectorAsync("[data-mould='1']");
+        await page.PressUntilAsync("[data-testid=mould-poured]", "[data-mould='1']");
         await FillAsync(page, "last-metal-form", LastMetal);
-        await page.TapAsync("[data-testid=save-last-metal]");
-        await page.WaitForSelectorAsync("[data-ladle-state=Held]");
-        await page.TapAsync("[data-testid=release]");
-        await page.EnterAsync("[data-testid=decision] [data-field=password] input", Demo.Password);
-        await page.TapAsync("[data-testid=release-yes]");
-        await page.WaitForSelectorAsync("[data-ladle-state=Released]");
+        await page.PressUntilAsync("[data-testid=save-last-metal]", "[data-ladle-state=Held]");
+        await page.ReleaseAsync();
     }
 
     [Fact]
@@ -60,8 +53,8 @@ public sealed class OtherRoutesTests(RunningApp app, Chromium chromium) : IClass
         await using var context = await chromium.TabletAsync(app.Address);
         var page = await context.SignInAsync("henning");
         await page.OpenAsync("/joint-pour");
-        await page.TapAsync("[data-testid=add-joint-ladle]");
-        await page.TapAsync("[data-testid=add-joint-ladle]");
+        await page.PressUntilAsync("[data-testid=add-joint-ladle]", "[data-field='ladles[2].kg']");
+        await page.PressUntilAsync("[data-testid=add-joint-ladle]", "[data-field='ladles[3].kg']");
         string[] magnesium = ["0.050", "0.048", "0.046", "0.041"];
         for (var n = 0; n < 4; n++)
         {
@@ -83,6 +76,7 @@ public sealed class OtherRoutesTests(RunningApp app, Chromium chromium) : IClass
 
     private static async Task FillAsync(IPage page, string form, Dictionary<string, string> analysis)
     {
+        await page.WaitForSelectorAsync($"[data-testid={form}] [data-cell]");
         foreach (var cell in await page.Locator($"[data-testid={form}] [data-cell^='0.']:visible").AllAsync())
         {
             var element = (await cell.GetAttributeAsync("data-cell"))!.Split('.')[1];

@@ -13,7 +13,6 @@ public sealed class PouringFurnaceStoryTests(RunningApp app, Chromium chromium) 
     public async Task PouringFurnace_ToppedUpFromALadleThatComesBackLow_HoldsWhatWasPouredWithItsIron()
     {
         await using var context = await chromium.TabletAsync(app.Address);
-        context.SetDefaultTimeout(60_000);
         var page = await context.SignInAsync("henning");
         await AddFurnaceAsync(page);
         var heat = await page.SampledHeatAsync();
@@ -44,7 +43,7 @@ public sealed class PouringFurnaceStoryTests(RunningApp app, Chromium chromium) 
         Assert.True(await page.EvaluateAsync<bool>("document.documentElement.scrollWidth <= innerWidth"));
 
         await page.LastMetalAsync("0.042"); // the mixture's own last metal is good, and does not speak for what came in low
-        await page.TapAsync("[data-testid=release]");
+        await page.PressUntilAsync("[data-testid=release]", "[data-testid=release-yes]");
         await page.EnterAsync("[data-testid=decision] [data-field=password] input", Demo.Password);
         await page.TapAsync("[data-testid=release-yes]");
         await Assertions.Expect(page.Locator("[data-testid=decision]")).ToContainTextAsync("whose sample read 0.021 %");
@@ -54,13 +53,12 @@ public sealed class PouringFurnaceStoryTests(RunningApp app, Chromium chromium) 
     private static async Task AddFurnaceAsync(IPage page)
     {
         await page.OpenAsync("/equipment");
-        await page.TapAsync("[data-testid=add-ladle]");
+        await page.OpenFormAsync("[data-testid=add-ladle]", "[data-testid=ladle-form]");
         foreach (var (field, text) in new[] { ("code", "pf-1"), ("name", "Pouring furnace 1") }) await page.EnterAsync($"[data-testid=ladle-form] [data-field={field}] input", text);
         await page.SelectOptionAsync("[data-testid=ladle-form] [data-field=process] select", "pouringFurnace");
         foreach (var (field, text) in new[] { ("fillLimitKg", "2000"), ("mgFadePercentPerMinute", "0.0002"), ("heatLossKPerMinute", "0.5"), ("figuresSource", "invented for a test") })
             await page.EnterAsync($"[data-testid=ladle-form] [data-field={field}] input", text);
-        await page.TapAsync("[data-testid=ladle-form] button[type=submit]");
-        await page.WaitForSelectorAsync("[data-ladle=pf-1]");
+        await page.PressUntilAsync("[data-testid=ladle-form] button[type=submit]", "[data-ladle=pf-1]");
     }
 
     /// <summary>From the page of a ladle over into the one vessel there is.</summary>
@@ -72,7 +70,7 @@ public sealed class PouringFurnaceStoryTests(RunningApp app, Chromium chromium) 
         await choice.SelectOptionAsync(option!);
         await page.EnterAsync("[data-testid=rest-form] [data-field=kg] input", kg);
         await page.TapAsync("[data-testid=save-rest]");
-        await Assertions.Expect(page.Locator("[data-testid=rest] li").First).ToContainTextAsync($"{kg} kg", new() { Timeout = 60_000 });
+        await Assertions.Expect(page.Locator("[data-testid=rest] li").First).ToContainTextAsync($"{kg} kg");
     }
 
     private async Task<long> NewestAsync() => (long)(await app.ReadAsync("SELECT Id FROM TreatedLadles ORDER BY Id DESC LIMIT 1"))[0][0];

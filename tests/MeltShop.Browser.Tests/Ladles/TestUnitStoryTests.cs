@@ -10,7 +10,6 @@ public sealed class TestUnitStoryTests(RunningApp app, Chromium chromium) : ICla
     public async Task TestUnit_HeldApart_StaysHeldWhenItsLadleIsReleasedUntilItIsReleasedApart()
     {
         await using var context = await chromium.TabletAsync(app.Address);
-        context.SetDefaultTimeout(60_000);
         var page = await context.SignInAsync("henning");
         var heat = await page.SampledHeatAsync();
         await page.PrepareLadleAsync(heat);
@@ -25,10 +24,7 @@ public sealed class TestUnitStoryTests(RunningApp app, Chromium chromium) : ICla
         await PieceAsync(page, "KB-2", "covers", "2");
         await ApartAsync(page, "covers", "Hold", "a crack was seen");
         await page.OpenAsync($"/ladles/{ladle}");
-        await page.TapAsync("[data-testid=release]");
-        await page.EnterAsync("[data-testid=decision] [data-field=password] input", Demo.Password);
-        await page.TapAsync("[data-testid=release-yes]");
-        await page.WaitForSelectorAsync("[data-ladle-state=Released]");
+        await page.ReleaseAsync();
 
         await page.OpenAsync($"/ladles/{ladle}/castings");
         await Assertions.Expect(page.Locator("[data-unit=covers]")).ToHaveAttributeAsync("data-apart", "Hold");
@@ -49,20 +45,17 @@ public sealed class TestUnitStoryTests(RunningApp app, Chromium chromium) : ICla
         await page.EnterAsync("[data-testid=piece-form] [data-field=wallMm] input", "25");
         await page.EnterAsync("[data-testid=piece-form] [data-field=testUnit] input", unit);
         await page.CheckAsync($"[data-testid=piece-form] [data-unit-mould='{mould}']");
-        await page.TapAsync("[data-testid=piece-form] button[type=submit]");
-        await page.WaitForSelectorAsync($"[data-unit={unit}]");
+        await page.PressUntilAsync("[data-testid=piece-form] button[type=submit]", $"[data-unit={unit}]");
     }
 
     /// <summary>Decides about a unit apart; a release is signed with the password.</summary>
     private static async Task ApartAsync(IPage page, string unit, string verdict, string reason)
     {
-        await page.TapAsync($"[data-unit={unit}] [data-testid=unit-open]");
         var form = $"[data-unit={unit}] [data-testid=unit-form]";
-        await page.HasFocusAsync(form);
+        await page.OpenFormAsync($"[data-unit={unit}] [data-testid=unit-open]", form);
         await page.SelectOptionAsync($"{form} [data-field=verdict] select", verdict);
         await page.EnterAsync($"{form} [data-field=reason] input", reason);
         if (verdict == "Release") await page.EnterAsync($"{form} [data-field=password] input", Demo.Password);
-        await page.TapAsync($"{form} [data-testid=unit-yes]");
-        await page.WaitForSelectorAsync($"[data-unit={unit}][data-apart={verdict}]");
+        await page.PressUntilAsync($"{form} [data-testid=unit-yes]", $"[data-unit={unit}][data-apart={verdict}]");
     }
 }

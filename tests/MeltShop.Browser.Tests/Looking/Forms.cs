@@ -1,3 +1,4 @@
+using MeltShop.Browser.Tests.Running;
 using Microsoft.Playwright;
 
 namespace MeltShop.Browser.Tests.Looking;
@@ -26,8 +27,7 @@ internal static class Forms
         {
             var press = page.Locator($"main [data-opens={form}]:enabled:visible").First;
             isAsked = await press.GetAttributeAsync("data-asks") is not null;
-            await press.TapAsync();
-            await page.WaitForSelectorAsync($"main [data-testid={form}]");
+            await page.PressUntilAsync($"main [data-opens={form}]:enabled:visible", $"main [data-testid={form}]");
         }
         catch (TimeoutException late)
         {

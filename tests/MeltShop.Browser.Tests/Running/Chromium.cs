@@ -6,7 +6,7 @@ namespace MeltShop.Browser.Tests.Running;
 public sealed class Chromium : IAsyncLifetime
 {
     /// <summary>Milliseconds: a busy machine draws later, and is not at fault.</summary>
-    private const float Patience = 90_000;
+    private const float Patience = 180_000;
 
     private IPlaywright? playwright;
     private IBrowser? browser;
@@ -18,6 +18,7 @@ public sealed class Chromium : IAsyncLifetime
         browser = await playwright.Chromium.LaunchAsync(new()
         {
             ExecutablePath = Environment.GetEnvironmentVariable("MELTSHOP_TEST_CHROMIUM") ?? "/usr/bin/chromium",
+            Timeout = Patience,
             Args =
             [
                 "--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking",
@@ -53,6 +54,7 @@ public sealed class Chromium : IAsyncLifetime
         });
         context.SetDefaultTimeout(Patience);
         SignedIn.At(address, context);
+        await LateCircuit.OfAsync(context);
         return context;
     }
 }

@@ -8,11 +8,6 @@ internal static class Demo
 {
     public const string Password = "ottersfehn-demo";
 
-    /// <summary>Milliseconds after which a press is made again.</summary>
-    private const float Again = 15_000;
-
-    private const int MostPresses = 6;
-
     /// <summary>A page of this person, who has signed in. It is the page after the form, or a blank one where they went through the form before.</summary>
     public static async Task<IPage> SignInAsync(this IBrowserContext context, string name, bool isShared = false)
     {
@@ -69,44 +64,18 @@ internal static class Demo
     {
         await page.PressUntilAsync("[data-opens=start-ask]", "[data-testid=start-ask]");
         await page.PressUntilAsync("[data-testid=start-ask] .press-primary", "[data-testid=weigh-form]");
+        await page.IsAtAsync("/heats/#");
     }
 
-    /// <summary>
-    /// Presses until something comes: a button that is shut while a plan is drawn anew, for what was recorded a moment ago, takes no touch that
-    /// had begun before. A person presses again, too.
-    /// </summary>
-    private static async Task PressUntilAsync(this IPage page, string press, string comes)
-    {
-        for (var presses = 1; ; presses++)
-        {
-            await page.WaitForSelectorAsync($"{press}:enabled, {comes}");
-            if (await page.Locator(comes).CountAsync() > 0) return;
-            try
-            {
-                await page.TapAsync(press, new() { Timeout = Again });
-                await page.WaitForSelectorAsync(comes, new() { Timeout = Again });
-                return;
-            }
-            catch (TimeoutException) when (presses < MostPresses)
-            {
-                // once more
-            }
-        }
-    }
-
-    /// <summary>Opens the entry of a coin on the page of a heat.</summary>
+    /// <summary>Opens the page of a heat and there the entry of a coin.</summary>
     public static async Task OpenSampleAsync(this IPage page, string heat)
     {
         await page.OpenAsync(heat);
-        await page.Locator("[data-testid=samples] [data-opens=sample-form]").First.TapAsync();
-        await page.HasFocusAsync("[data-testid=sample-form]");
+        await page.OpenSampleAsync();
     }
 
-    /// <summary>
-    /// Waits until a form that a press opened has given the keyboard to its first field: the program sends that after the form, and what is
-    /// typed elsewhere in that moment would go there.
-    /// </summary>
-    public static Task HasFocusAsync(this IPage page, string form) => page.WaitForSelectorAsync($"{form} :focus");
+    /// <summary>Opens the entry of a coin on the page of a heat that is open.</summary>
+    public static Task OpenSampleAsync(this IPage page) => page.OpenFormAsync("[data-testid=samples] [data-opens=sample-form]", "[data-testid=sample-form]");
 
     /// <summary>Types into a cell or field and leaves it.</summary>
     public static async Task EnterAsync(this IPage page, string selector, string text)

@@ -10,6 +10,7 @@ namespace MeltShop.Browser.Tests.Running;
 public sealed class RunningApp : IAsyncLifetime
 {
     private static readonly TimeSpan StartLimit = TimeSpan.FromSeconds(300);
+    private static int lastPort = 20_000 + (Environment.ProcessId % 10_000);
     private readonly string dataFolder = Directory.CreateTempSubdirectory("meltshop-browser-").FullName;
     private readonly StringBuilder log = new();
     private Process? process;
@@ -17,7 +18,7 @@ public sealed class RunningApp : IAsyncLifetime
     /// <summary>Where the program's source lies.</summary>
     public static string WebFolder => Metadata("WebFolder");
 
-    public Uri Address { get; } = new($"http://127.0.0.1:{FreePort()}");
+    public Uri Address { get; } = new($"http://127.0.0.1:{OwnPort()}");
 
     /// <summary>What the program has printed, for the message of a failed test.</summary>
     public string Log
@@ -96,7 +97,7 @@ public sealed class RunningApp : IAsyncLifetime
 
     private async Task WaitUntilReadyAsync(Process running)
     {
-        using var client = new HttpClient();
+        using var client = new HttpClient { Timeout = Timeout.InfiniteTimeSpan }; // the limit is below
         using var limit = new CancellationTokenSource(StartLimit);
         while (true)
         {
@@ -124,11 +125,23 @@ public sealed class RunningApp : IAsyncLifetime
         lock (log) log.AppendLine(line);
     }
 
-    private static int FreePort()
+    /// <summary>Below those that the system gives to whoever asks for any: while a program is down, nobody else gets the one that it comes back to.</summary>
+    private static int OwnPort()
     {
-        using var listener = new TcpListener(IPAddress.Loopback, 0);
-        listener.Start();
-        return ((IPEndPoint)listener.LocalEndpoint).Port;
+        while (true)
+        {
+            var port = Interlocked.Increment(ref lastPort);
+            using var listener = new TcpListener(IPAddress.Loopback, port);
+            try
+            {
+                listener.Start();
+                return port;
+            }
+            catch (SocketException)
+            {
+                // somebody else's
+            }
+        }
     }
 
     private static string Metadata(string key) =>

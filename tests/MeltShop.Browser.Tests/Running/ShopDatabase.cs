@@ -32,7 +32,8 @@ internal sealed class ShopDatabase : IAsyncDisposable
     {
         var name = $"browser_{Guid.NewGuid():N}";
         await OnServerAsync($"CREATE DATABASE {name}");
-        var connection = new NpgsqlConnectionStringBuilder(Server) { Database = name }.ConnectionString;
+        // A page that waits for its records does so for as long as it is looked at: of itself it gives up later than any machine is slow.
+        var connection = new NpgsqlConnectionStringBuilder(Server) { Database = name, CommandTimeout = 600 }.ConnectionString;
         return new(
             () => new NpgsqlConnection(new NpgsqlConnectionStringBuilder(connection) { Pooling = false }.ConnectionString), name,
             ("MeltShop__Database", "postgres"), ("ConnectionStrings__MeltShop", connection));

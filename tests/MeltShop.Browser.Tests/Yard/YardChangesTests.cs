@@ -12,10 +12,9 @@ public sealed class YardChangesTests(Chromium chromium, RunningApp app)
     {
         await using var context = await chromium.TabletAsync(app.Address);
         var page = await MaterialAsync(context);
-        await page.Locator("button", new() { HasText = "Change the price" }).TapAsync();
+        await page.OpenFormAsync("button:has-text('Change the price')", "[data-testid=price-form]");
         await page.FillAsync("[data-testid=price-form] input", "-12,5");
-        await page.TapAsync("[data-testid=price-form] button[type=submit]");
-        await Assertions.Expect(page.Locator("[data-testid=price-form]")).ToHaveCountAsync(0);
+        await page.PressUntilGoneAsync("[data-testid=price-form] button[type=submit]", "[data-testid=price-form]");
 
         await page.ReloadAsync();
         await Assertions.Expect(page.Locator("[data-testid=price]")).ToContainTextAsync("\u221212.50");
@@ -26,11 +25,10 @@ public sealed class YardChangesTests(Chromium chromium, RunningApp app)
     {
         await using var context = await chromium.TabletAsync(app.Address);
         var page = await MaterialAsync(context);
-        await page.Locator("section.analysis button.press").TapAsync();
+        await page.PressUntilAsync("section.analysis button.press", "[data-testid=analysis-form]");
         await page.FillAsync("[data-testid=analysis-form] [data-row=Mn] [data-field$='.percent'] input", "0,777");
         await page.FillAsync("[data-testid=analysis-form] [data-field=reason] input", "certificate of the last delivery");
-        await page.TapAsync("[data-testid=analysis-form] button[type=submit]");
-        await Assertions.Expect(page.Locator("[data-testid=analysis-form]")).ToHaveCountAsync(0);
+        await page.PressUntilGoneAsync("[data-testid=analysis-form] button[type=submit]", "[data-testid=analysis-form]");
 
         await page.ReloadAsync();
         await Assertions.Expect(page.Locator("[data-testid=analysis] tr", new() { HasText = "Mn" })).ToContainTextAsync("0.777");
@@ -41,8 +39,7 @@ public sealed class YardChangesTests(Chromium chromium, RunningApp app)
     {
         var page = await context.SignInAsync("henning");
         await page.OpenAsync("/yard");
-        await page.Locator("[data-material=plate-offcuts] a").First.ClickAsync();
-        await page.WaitForSelectorAsync("[data-testid=analysis]");
+        await page.PressUntilAsync("[data-material=plate-offcuts] a", "[data-testid=analysis]");
         return page;
     }
 }
