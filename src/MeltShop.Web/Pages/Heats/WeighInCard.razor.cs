@@ -72,6 +72,10 @@ public sealed partial class WeighInCard : IDisposable
 
     private string? Left => Current is { IsOpen: true } row ? Text["StillTo", MassText.Show(row.LeftKg)].Value : null;
 
+    /// <summary>What is for the charge alone would go into the bath as the form stands: it stays chosen, since it may be the minutes that are missing.</summary>
+    private string? OnlyCharged =>
+        !IsOfCharge && Screen.Yard.FirstOrDefault(item => Id(item.Id) == entry.Material.Value) is { } item && !item.Uses.HasFlag(MaterialUses.BathAddition) ? Text["OnlyCharged"].Value : null;
+
     public void Dispose() => Stop();
 
     protected override async Task OnParametersSetAsync()

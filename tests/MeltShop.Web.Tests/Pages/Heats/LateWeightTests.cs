@@ -55,11 +55,19 @@ public sealed class LateWeightTests : HeatTest
 
         page.Find("[data-testid=weigh-form] select").Change($"{id}");
         Type(page, "weigh-form", "kg", "50");
+        Assert.Equal("", Note());
+        Type(page, "weigh-form", "observedAt", "");
+        Assert.Equal("! Meant for the charge alone. If it went in before the sample, say how long ago it was weighed.", Note());
+        Assert.Equal(("Add to the bath", $"{id}", "50"), (Button(), Field(page, "weigh-form", "materialId").QuerySelector("select")!.GetAttribute("value"), Field(page, "weigh-form", "kg").QuerySelector("input")!.GetAttribute("value")));
+        Type(page, "weigh-form", "observedAt", "40");
+        Assert.Equal(("", "Weigh in"), (Note(), Button()));
         await page.Find("[data-testid=weigh-form]").SubmitAsync();
         page.WaitForState(() => page.FindAll("[data-testid=weighed]").Count > 0, Patience);
         Assert.Equal(("turnings", false), ((await Heat()).Weighings[^1].MaterialCode, (await Heat()).Weighings[^1].IntoBath));
         Assert.Equal("✓ 50.0\u00a0kg of Test turnings weighed in", page.Find("[data-testid=weighed]").TextContent.Trim());
 
+        string Note() => Field(page, "weigh-form", "materialId").QuerySelector(".field-note")!.TextContent;
+        string Button() => page.Find("[data-testid=weigh-form] button[type=submit]").TextContent.Trim();
         bool IsListed() => page.FindAll($"[data-testid=weigh-form] option[value=\"{id}\"]").Count > 0;
     }
 
