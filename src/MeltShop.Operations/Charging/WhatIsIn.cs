@@ -24,7 +24,7 @@ internal static class WhatIsIn
 
     private static ChargeEvaluation Judged(ChargeProblem problem)
     {
-        var made = ChargeCheck.Of(problem, problem.WeighedKg);
+        var made = BathMasses.Together(ChargeCheck.Of(problem, problem.WeighedKg));
         return made with { Misses = [.. made.Misses.Where(miss => miss.Kind is MissKind.Quantity or MissKind.LiquidKg || miss.By > Math.Abs(miss.Asked) * RestQuestion.NearPercent / 100)] };
     }
 }

@@ -2,11 +2,13 @@ using MeltShop.Operations.Charging;
 using MeltShop.Operations.Correcting;
 using MeltShop.Operations.Heats;
 using MeltShop.Operations.Tests.Shops;
+using MeltShop.Operations.Yard;
 using MeltShop.Records;
 using MeltShop.Records.Heats;
 using MeltShop.Records.Laboratory;
 using MeltShop.Records.Reading.Heats;
 using MeltShop.Records.Reading.Yard;
+using MeltShop.Records.Yard;
 
 namespace MeltShop.Operations.Tests.Heats;
 
@@ -33,6 +35,30 @@ public sealed class MovedCoinTests
 
         Assert.Equal(HeatState.Charging, view.Heat.State);
         Assert.Equal(2500, rest.Lines!.Single(line => line.Code == "pig").Kg, 6);
+    }
+
+    /// <summary>The rest is planned from what the ledger says is there: of 10 kg of a carburiser 7.55 kg arrive late, and 9.02 kg with the charge.</summary>
+    [Fact]
+    public async Task Rest_OfAHeatThatIsChargingAgain_HasOfWhatWentIntoTheBathWhatTheLedgerHas()
+    {
+        await using var shop = await Shop.Open(RecordsProvider.Sqlite);
+        var closed = await shop.Bath();
+        await shop.Close(closed, await shop.InFurnace());
+        var coke = (await Shop.Do(shop.Get<AddMaterial>(), shop.Metallurgist, new(
+            Guid.NewGuid(), shop.Now, "coke", "coke", MaterialKind.Carburiser, MaterialUses.Charge | MaterialUses.BathAddition, 700, 100, [new("C", 98, null, 90, 75)], "invented for a test", "memory"))).Value;
+        var heat = await shop.StartHeat();
+        await shop.WeighIn(heat, shop.SteelId, 200);
+        shop.Clock.Advance(60);
+        var coin = await shop.Sample(heat, SampleKind.Bath, ("C", 3.65), ("Si", 1.5));
+        await shop.WeighIn(heat, coke, 10, intoBath: true);
+        await MoveAway(shop, coin, closed);
+
+        var view = (await shop.Get<HeatPage>().Load(heat.Id, Soon))!;
+        var rest = RestQuestion.Answer(view, (await shop.Get<YardPage>().Load(null, Soon)).Materials, Soon)!;
+
+        Assert.Equal(194 + 7.55, view.Heat.LiquidKg, 6);
+        Assert.Equal(view.Heat.LiquidKg, rest.AsItIs!.LiquidKg!.Value, 6);
+        Assert.Equal(10, rest.Lines!.Single(line => line.Code == "coke").Kg, 6);
     }
 
     [Fact]
