@@ -12,6 +12,9 @@ public sealed record Origin(
     long FactId, string Person, DateTimeOffset ObservedAt, DateTimeOffset EnteredAt, long? CorrectsId, string? Reason, bool IsCorrected,
     CorrectionNote? CorrectedBy = null)
 {
+    /// <summary>It had been entered by that time, and nobody had corrected it yet.</summary>
+    public bool WasKnown(DateTimeOffset time) => EnteredAt <= time && !(CorrectedBy?.EnteredAt <= time);
+
     /// <summary>The heat that it stood on before it was moved to this one.</summary>
     public HeatLink? MovedFrom { get; init; }
 

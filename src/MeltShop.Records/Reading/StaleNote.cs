@@ -14,6 +14,9 @@ public enum StaleKind
 
     /// <summary>A weighing that was not known then: it came late, or from another heat.</summary>
     MissedWeighing,
+
+    /// <summary>A dip, or iron that was pigged out or poured back.</summary>
+    Metal,
     Tap,
 
     /// <summary>The analysis of a material.</summary>

@@ -17,14 +17,12 @@ internal static class Staleness
     /// <summary>Marks the plan, the corrections, the cards and the decisions of a heat: five statements at most.</summary>
     public static async Task<HeatView> Mark(RecordsContext db, HeatView view, CancellationToken ct)
     {
-        var evidence = new Evidence(view.Samples, view.Weighings, view.BurnDecisions, view.OfItself);
+        var evidence = new Evidence(view.Samples, view.Weighings, view.BurnDecisions, view.OfItself, new(view.Metal));
         var analyses = await Analyses(db, [.. view.Corrections.SelectMany(c => UsedIds.Of(c.Versions).AllAnalyses)], view.KnownAt, ct);
-        // Its line is written anew for a weight that comes in from before it, and it said the level all the same.
-        List<Origin> dips = [.. view.Metal.Where(m => m.Kind is FurnaceMetalKind.Dipped).Select(m => m.Origin)];
         return view with
         {
             Plan = view.Plan with { Stale = [.. await OfPlan(db, view.Plan, view.KnownAt, ct), .. evidence.OfTheHeatItself(view.Plan.Origin.EnteredAt)] },
-            Corrections = [.. view.Corrections.Select(c => c with { Stale = OfCorrection(c, evidence, dips, analyses) })],
+            Corrections = [.. view.Corrections.Select(c => c with { Stale = OfCorrection(c, evidence, analyses) })],
             Ladles = await Mark(db, view.Ladles, evidence, view.KnownAt, ct),
         };
     }
@@ -48,11 +46,11 @@ internal static class Staleness
         ];
     }
 
-    private static List<StaleNote> OfCorrection(BathCorrectionView correction, Evidence evidence, IReadOnlyList<Origin> dips, ILookup<long, StaleNote> analyses) =>
+    private static List<StaleNote> OfCorrection(BathCorrectionView correction, Evidence evidence, ILookup<long, StaleNote> analyses) =>
     [
         .. evidence.OfSample(correction.SampleId, correction.Origin.EnteredAt),
         .. evidence.OfAdditions(correction.SampleId, correction.Origin.EnteredAt),
-        .. evidence.OfCharge(correction.SampleId, correction.Origin.EnteredAt, dips),
+        .. evidence.OfMass(correction.SampleId, correction.Origin.EnteredAt),
         .. evidence.OfTheHeatItself(correction.Origin.EnteredAt),
         .. UsedIds.Of(correction.Versions).AllAnalyses.SelectMany(id => analyses[id]).Where(n => n.At > correction.Origin.EnteredAt),
     ];
@@ -64,6 +62,7 @@ internal static class Staleness
         [
             .. evidence.OfSample(used.BathSample, card.Origin.EnteredAt),
             .. evidence.OfAdditions(used.BathSample, card.Origin.EnteredAt),
+            .. evidence.OfMixing(used.BathSample, card.Origin.EnteredAt),
             .. evidence.OfTheHeatItself(card.Origin.EnteredAt),
             .. used.AllAnalyses.SelectMany(id => alloys[id]).Where(n => n.At > card.Origin.EnteredAt),
         ];
@@ -111,7 +110,7 @@ internal static class Staleness
 }
 
 /// <summary>The facts of a heat that a card or a decision may have used.</summary>
-internal sealed record Evidence(IReadOnlyList<SampleView> Samples, IReadOnlyList<WeighingView> Weighings, IReadOnlyList<BurnDecisionView> Burns, IReadOnlyList<HeatCorrectionView> OfTheHeat)
+internal sealed record Evidence(IReadOnlyList<SampleView> Samples, IReadOnlyList<WeighingView> Weighings, IReadOnlyList<BurnDecisionView> Burns, IReadOnlyList<HeatCorrectionView> OfTheHeat, MetalEvidence Metal)
 {
     public static StaleNote Note(StaleKind kind, Origin origin) => new(kind, origin.CorrectedBy!.Person, origin.CorrectedBy.EnteredAt, origin.CorrectedBy.Reason);
 
@@ -137,13 +136,21 @@ internal sealed record Evidence(IReadOnlyList<SampleView> Samples, IReadOnlyList
     }
 
     /// <summary>
-    /// The same of what was weighed before the sample: its analysis stays what it is, and the mass of the bath is another one. Not where a dip that was known
-    /// when it was made, and not yet taken back, said that mass.
+    /// The same of all that says what mass the bath had: of what was weighed before the sample, whose analysis stays what it is, and of dips, pig-outs and pour-backs. Not where a dip
+    /// that was known when it was made, and not yet taken back, said that mass.
     /// </summary>
-    public IEnumerable<StaleNote> OfCharge(long? sampleId, DateTimeOffset madeAt, IReadOnlyList<Origin> dips)
+    public IEnumerable<StaleNote> OfMass(long? sampleId, DateTimeOffset madeAt)
     {
         if (Samples.FirstOrDefault(s => s.Id == sampleId) is not { } sample) return [];
-        return Weighed(o => o.ObservedAt <= sample.Origin.ObservedAt && !dips.Any(dip => dip.ObservedAt > o.ObservedAt && dip.EnteredAt <= madeAt && !(dip.CorrectedBy?.EnteredAt <= madeAt)), madeAt);
+        return Weighed(o => o.ObservedAt <= sample.Origin.ObservedAt && !Metal.IsDippedAfter(o.ObservedAt, madeAt), madeAt).Concat(Metal.Corrected(sample.Origin.ObservedAt, madeAt));
+    }
+
+    /// <summary>The same for whoever uses the bath's analysis alone: it depends on the mass where something was mixed into the bath after the sample.</summary>
+    public IEnumerable<StaleNote> OfMixing(long? sampleId, DateTimeOffset madeAt)
+    {
+        if (Samples.FirstOrDefault(s => s.Id == sampleId)?.Origin.ObservedAt is not { } sampledAt) return [];
+        var isMixed = Weighings.Select(w => w.Origin).Concat(Metal.PouredBack).Any(o => o.ObservedAt > sampledAt && o.WasKnown(madeAt));
+        return isMixed ? OfMass(sampleId, madeAt) : [];
     }
 
     private IEnumerable<StaleNote> Weighed(Func<Origin, bool> concerns, DateTimeOffset madeAt)

@@ -237,7 +237,7 @@ public sealed class AcceptCorrectionTests
     }
 
     /// <summary>What the page of the correction shows for a bath of 1450 °C.</summary>
-    private static async Task<SeenCorrection> Seen(Shop shop, Heat heat)
+    internal static async Task<SeenCorrection> Seen(Shop shop, Heat heat)
     {
         var facts = (await shop.Get<CorrectionForecast>().Facts(heat.Id, Soon))!;
         return SeenCorrection.Of(CorrectionProposal.For(facts, new(1450), CorrectionQuestion.Build(facts, new(1450)).Problem!, Soon));

@@ -58,7 +58,7 @@ public sealed class LadlePage
         {
             var evidence = new Evidence(
                 await HeatFacts.Samples(db, heatId, null, ct), await HeatFacts.Weighings(db, heatId, null, ct), await HeatFacts.BurnDecisions(db, heatId, null, ct),
-                await HeatFacts.OfItself(db, heatId, null, ct));
+                await HeatFacts.OfItself(db, heatId, null, ct), new(await HeatFacts.Metal(db, heatId, null, ct)));
             treated = (await Staleness.Mark(db, [treated], evidence, null, ct))[0];
         }
 
