@@ -19,13 +19,16 @@ public sealed partial class WeighingSheet
     private YardPage Yard { get; set; } = null!;
 
     [Inject]
+    private ILogger<WeighingSheet> Log { get; set; } = null!;
+
+    [Inject]
     private IJSRuntime Browser { get; set; } = null!;
 
     protected override async Task<WeighingSheetView?> Read(CancellationToken ct)
     {
         if (await Page.Load(HeatId, ct) is not { } heat) return null;
         var yard = await Yard.All(ct);
-        return await Task.Run(() => WeighingSheetView.Of(heat, yard, ct), ct);
+        return await Task.Run(() => WeighingSheetView.Of(heat, yard, Log, ct), ct);
     }
 
     protected override bool Concerns(ChangeNotice change) => HeatChanges.Concern(View?.Heat, HeatId, change);

@@ -1,11 +1,14 @@
 using Bunit;
 using MeltShop.Charging.Plans;
+using MeltShop.Charging.Problems;
 using MeltShop.Operations.Storing;
+using MeltShop.Records;
 using MeltShop.Records.People;
 using MeltShop.Web.Components.Weighing;
 using MeltShop.Web.Pages.Heats;
 using MeltShop.Web.Tests.Texts;
 using MeltShop.Web.Texts;
+using Microsoft.EntityFrameworkCore;
 
 namespace MeltShop.Web.Tests.Pages.Heats;
 
@@ -45,6 +48,29 @@ public sealed class WeighingSheetTests : HeatTest
         Assert.Equal("Short", sheet.Find("tr[data-material=steel]").GetAttribute("data-standing"));
         Assert.Matches(@"– \d+\u00a0kg less", sheet.Find("tr[data-material=steel]").TextContent);
         Assert.Empty(sheet.FindAll("[data-standing=Next], [data-standing=Later], [data-testid=loading-now]"));
+    }
+
+    /// <summary>Whoever loads sees what is in, whatever keeps the rest from being planned: here a price in the kept plan that no program takes.</summary>
+    [Theory]
+    [InlineData("steel", "You may go on with them; tell the metallurgist.", false)]
+    [InlineData("copper", "Stop, and ask the metallurgist", true)]
+    public async Task Sheet_OfARestThatCannotBePlanned_SaysSoAndWhetherTheFirstPlanStays(string code, string words, bool isStopped)
+    {
+        await WeighIn(code, 20);
+        await using (var db = await The<IDbContextFactory<RecordsContext>>().CreateDbContextAsync(Cancellation))
+        {
+            await db.Database.ExecuteSqlAsync($"""DROP TRIGGER "Plans_unchanged" """, Cancellation);
+            var asked = StoredJson.Value<ChargeProblem>((await Heat()).Plan.Problem);
+            await db.Plans.ExecuteUpdateAsync(set => set.SetProperty(plan => plan.Problem, StoredJson.Text(asked with { SlagCostPerTonne = -1 })), Cancellation);
+        }
+
+        var sheet = OpenSheet();
+
+        Assert.Contains("The rest could not be planned anew.", sheet.Find("[data-testid=rest-failed]").TextContent, StringComparison.Ordinal);
+        Assert.Contains(words, sheet.Find("[data-testid=rest-failed]").TextContent, StringComparison.Ordinal);
+        Assert.Equal(isStopped, sheet.FindAll("[data-testid=loading-closed]").Count > 0);
+        Assert.Equal(isStopped, sheet.FindAll("[data-standing=Next]").Count == 0);
+        Assert.EndsWith("20.0", sheet.Find($"tr[data-material={code}]").TextContent.Trim(), StringComparison.Ordinal);
     }
 
     [Fact]
