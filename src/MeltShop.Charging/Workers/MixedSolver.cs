@@ -17,9 +17,15 @@ internal static class MixedSolver
     public static MixedAnswer Solve(MixedQuestion question, CancellationToken cancellation)
     {
         var budget = new Budget(TimeSpan.FromMilliseconds(question.Milliseconds), cancellation);
-        var answer = Solve(question, NativeProgram.Pieces, budget);
+        return Solve(question, engine => Solve(question, engine, budget));
+    }
+
+    /// <summary>The same, asking each solver by its name.</summary>
+    internal static MixedAnswer Solve(MixedQuestion question, Func<string, MixedAnswer> ask)
+    {
+        var answer = ask(NativeProgram.Pieces);
         if (answer.Status is not null && Keeps(question, answer)) return answer;
-        answer = Solve(question, NativeProgram.OtherPieces, budget);
+        answer = ask(NativeProgram.OtherPieces);
         return Keeps(question, answer) ? answer : MixedAnswer.Without(SearchEnd.Undecided) with { Status = null };
     }
 
