@@ -31,6 +31,17 @@ public class CoverTests
         Assert.Equal(3.5652, MagnesiumTreatment.After(problem, 0, 1000).AtStart.Percent(Element.C), 3);
     }
 
+    /// <summary>By hand: 100 kg at 3.6 % and 1 kg at 0.05 % are 360.05 / 101 = 3.565 %; at 4.0 % they are 3.961 %.</summary>
+    [Theory]
+    [InlineData(3.6)]
+    [InlineData(4.0)]
+    public void OnePercentOfCover_TakesAboutSoMuchCarbonAway(double carbon)
+    {
+        var covered = Metal.Of(100, Analysis.Of((Element.C, carbon))).Plus(Arrival.PerKilogram(new() { Analysis = Analysis.Of((Element.C, 0.05)) }), 1);
+
+        Assert.Equal(TreatmentCover.CarbonTakenPercent, carbon - covered.Percent(Element.C), 2);
+    }
+
     [Fact]
     public void LargestIronKg_WithCover_IsWhereTheFloorIsMet()
     {

@@ -1,4 +1,5 @@
 using System.Globalization;
+using MeltShop.Metallurgy.Treatment;
 using MeltShop.Operations.Charging;
 using MeltShop.Records.Grades;
 using MeltShop.Records.Reading.Charge;
@@ -47,7 +48,7 @@ public sealed partial class ChargeBasics
     private string TargetWords => !Draft.IsPoured ? Text["TargetHelp"]
         : !IsTreated ? Text["TargetPouredHelp"]
         : Draft.GradeIn(View)?.Recipe is { CoverCode: { } code, CoverRatePercent: { } rate } ? Text["TargetPouredCovered", UnitText.Percent(NumberText.Show(rate)), Named(code)]
-        : Text["TargetPouredUncovered"];
+        : Text["TargetPouredUncovered", UnitText.Percent(NumberText.Show(TreatmentCover.CarbonTakenPercent))];
 
     /// <summary>The only ladle there is need not be chosen; it is put into the field, where it can be seen.</summary>
     private Task TargetChosen()

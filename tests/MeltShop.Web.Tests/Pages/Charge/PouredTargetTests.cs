@@ -56,7 +56,8 @@ public sealed class PouredTargetTests : ChargeTest
         Choose(page, "target", "Poured");
         page.WaitForAssertion(() => Assert.Contains("with 1.5\u00a0% of cover steel: Test punchings", Field(page, "target").TextContent, StringComparison.Ordinal), Patience);
         Choose(page, "gradeId", "EN-GJS-600-3");
-        page.WaitForAssertion(() => Assert.Contains("it names no cover steel and none is reckoned with", Field(page, "target").TextContent, StringComparison.Ordinal), Patience);
+        page.WaitForAssertion(() => Assert.Contains(
+            "it names no cover steel and none is reckoned with: 1\u00a0% of it takes about 0.04\u00a0% of carbon away", Field(page, "target").TextContent, StringComparison.Ordinal), Patience);
     }
 
     [Fact]

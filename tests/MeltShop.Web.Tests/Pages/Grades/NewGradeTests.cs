@@ -94,6 +94,17 @@ public sealed class NewGradeTests : GradeTest
     }
 
     [Fact]
+    public void Recipe_InAnotherLanguage_HasItsDecimalSignInTheHelpToo()
+    {
+        Speak("de-DE");
+        SignIn(Role.Metallurgist);
+        var page = Render<GradeDetail>(parameters => parameters.Add(p => p.Id, DuctileId));
+        page.WaitForElement("[data-testid=set-recipe]", Patience).Click();
+
+        Assert.EndsWith("1\u00a0% takes about 0,04\u00a0% of carbon away", page.Find("[data-field='recipe.coverRatePercent'] .field-note").TextContent.Trim(), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void NewGrade_ForAMelter_IsNotOffered()
     {
         SignIn(Role.Melter);
