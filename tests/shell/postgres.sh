@@ -25,9 +25,10 @@ postgres_start() {
   for attempt in 1 2 3 4 5 6 7 8 9 10; do
     port=$((20000 + RANDOM % 12000))
     port_is_free "$port" || continue
-    # Nothing here has to survive a power cut, so the disk is not waited for.
-    if postgres_as "$programs/pg_ctl" --pgdata "$home/data" --wait --silent --log "$home/log" start --options \
-      "-p $port -c listen_addresses=127.0.0.1 -c unix_socket_directories=$home -c max_connections=300 -c fsync=off -c synchronous_commit=off -c full_page_writes=off" \
+    # Nothing here has to survive a power cut, so the disk is not waited for. Nothing is vacuumed or analyzed behind the tests' back either: how a
+    # statement is answered would depend on how long the tests before it took.
+    if postgres_as "$programs/pg_ctl" --pgdata "$home/data" --wait --timeout 600 --silent --log "$home/log" start --options \
+      "-p $port -c listen_addresses=127.0.0.1 -c unix_socket_directories=$home -c max_connections=300 -c fsync=off -c synchronous_commit=off -c full_page_writes=off -c autovacuum=off" \
       >/dev/null 2>&1; then
       postgres_data="$home/data"
       postgres_connection="Host=127.0.0.1;Port=$port;Username=postgres;Database=postgres"

@@ -32,7 +32,7 @@ internal static class MeltPlanner
         seats.Wait(cancellation);
         try
         {
-            return solve(new MeltFormulation(melt), new Budget((hasPieces ? PieceWorkers.MostTime : null) ?? MostTime, cancellation));
+            return solve(new MeltFormulation(melt), new Budget(hasPieces ? PieceWorkers.MostTime : MostTime, cancellation));
         }
         finally
         {

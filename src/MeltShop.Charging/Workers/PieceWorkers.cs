@@ -11,6 +11,7 @@ namespace MeltShop.Charging.Workers;
 public static class PieceWorkers
 {
     private static readonly ConcurrentBag<WorkerProcess> Idle = [];
+    private static readonly TimeSpan InThisProcess = TimeSpan.FromMinutes(10);
     private static WorkerCommand? command;
 
     /// <summary>Has pieces solved by workers from now on. Without this call they are solved in this process, which is for tools and tests that may die.</summary>
@@ -21,8 +22,8 @@ public static class PieceWorkers
         while (Idle.TryTake(out var idle)) idle.Dispose();
     }
 
-    /// <summary>What a plan with whole pieces may take where workers solve them; null where this process does.</summary>
-    internal static TimeSpan? MostTime => command?.MostTime;
+    /// <summary>What a plan with whole pieces may take. Where this process solves it nobody at a furnace waits, and the machine may be a busy one.</summary>
+    internal static TimeSpan MostTime => command?.MostTime ?? InThisProcess;
 
     /// <summary>Solves, or says how the search ended without an answer. Nothing that a worker does is a fault of this process.</summary>
     /// <exception cref="OperationCanceledException">The caller wished to stop; the worker is gone.</exception>

@@ -47,7 +47,7 @@ internal static class Glpk
         {
             var (model, answer) = (Path.Combine(folder.FullName, "yard.lp"), Path.Combine(folder.FullName, "answer"));
             await File.WriteAllTextAsync(model, Model(problem, wish), cancellation);
-            string[] arguments = ["--lp", model, "-w", answer, "--nopresol", "--mipgap", "1e-9", "--tmlim", "60", .. relaxed ? ["--nomip"] : Array.Empty<string>()];
+            string[] arguments = ["--lp", model, "-w", answer, "--nopresol", "--mipgap", "1e-9", "--tmlim", "900", .. relaxed ? ["--nomip"] : Array.Empty<string>()];
             using var process = Process.Start(new ProcessStartInfo("glpsol", arguments) { RedirectStandardOutput = true })!;
             var log = await process.StandardOutput.ReadToEndAsync(cancellation);
             await process.WaitForExitAsync(cancellation);

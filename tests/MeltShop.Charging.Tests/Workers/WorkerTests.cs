@@ -197,10 +197,15 @@ public sealed class WorkerTests : IDisposable
         var yard = RandomYard.Charge(2, pieces: true);
         var program = new MeltFormulation(ChargeOptimiser.MeltOf(yard with { Materials = [.. Enumerable.Range(0, 40).SelectMany(k => yard.Materials.Select(m => m with { Code = $"{m.Code} {k}" }))] })).Whole();
 
-        var solution = PieceSolver.Solve(program, new Budget(TimeSpan.FromSeconds(1), TestContext.Current.CancellationToken));
+        var clock = new ForwardClock();
+        var solving = Task.Run(() => PieceSolver.Solve(program, new Budget(TimeSpan.FromHours(1), TestContext.Current.CancellationToken, clock)));
+        var pid = await Started();
+        Assert.False(solving.IsCompleted);
+        clock.Put(TimeSpan.FromHours(1) + TimeSpan.FromSeconds(10)); // with what it takes beyond the solve
 
+        var solution = await solving;
         Assert.Equal((PlanStatus.TimeLimit, SearchEnd.OutOfTime), (solution.Status, solution.End));
-        await Gone(int.Parse(File.ReadAllLines(PidFile)[0], System.Globalization.CultureInfo.InvariantCulture));
+        await Gone(pid);
     }
 
     [Fact]
@@ -226,8 +231,8 @@ public sealed class WorkerTests : IDisposable
 
     private WorkerCommand Real() => Shell($"exec dotnet '{Self}' solve");
 
-    /// <summary>A worker made of a shell script, which first writes down its process number.</summary>
-    private WorkerCommand Shell(string script) => new("/bin/sh", "-c", $"echo $$ >> '{PidFile}'; {script}");
+    /// <summary>A worker made of a shell script, which first writes down its process number; a busy machine may take longer than a search may in a shop.</summary>
+    private WorkerCommand Shell(string script) => new("/bin/sh", "-c", $"echo $$ >> '{PidFile}'; {script}") { MostTime = TimeSpan.FromHours(1) };
 
     private async Task<int> Started()
     {
@@ -251,6 +256,16 @@ public sealed class WorkerTests : IDisposable
         {
             return false;
         }
+    }
+
+    /// <summary>A clock that goes with the time and can be put forward.</summary>
+    private sealed class ForwardClock : TimeProvider
+    {
+        private long ahead;
+
+        public void Put(TimeSpan time) => Interlocked.Add(ref ahead, (long)(time.TotalSeconds * TimestampFrequency));
+
+        public override long GetTimestamp() => base.GetTimestamp() + Interlocked.Read(ref ahead);
     }
 
     private static Task Pause() => Task.Delay(20, TestContext.Current.CancellationToken);

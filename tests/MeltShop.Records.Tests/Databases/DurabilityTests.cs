@@ -50,11 +50,23 @@ public sealed class DurabilityTests
         await killed.OpenAsync(Ct);
         await using (var hold = new NpgsqlCommand("SELECT pg_advisory_lock(hashtext('MeltShop migration'))", killed)) await hold.ExecuteNonQueryAsync(Ct);
         var next = RecordsDatabase.MigrateAsync(database.Options, Ct);
-        await Task.Delay(300, Ct);
-        Assert.False(next.IsCompleted); // one at a time
+        await Waits(database, next); // one at a time
 
         await PostgresDatabase.OnServer($"SELECT pg_terminate_backend({killed.ProcessID})");
 
-        await next.WaitAsync(TimeSpan.FromSeconds(60), Ct);
+        await next.WaitAsync(TimeSpan.FromMinutes(5), Ct);
+    }
+
+    /// <summary>Returns once a connection to this database waits for a lock; it would fail if the migration went through without.</summary>
+    private static async Task Waits(PostgresDatabase database, Task migration)
+    {
+        await using var looking = new NpgsqlConnection(database.Options.ConnectionString + ";Pooling=False");
+        await looking.OpenAsync(Ct);
+        await using var look = new NpgsqlCommand("SELECT COUNT(*) FROM pg_stat_activity WHERE datname = current_database() AND wait_event_type = 'Lock'", looking);
+        while ((long)(await look.ExecuteScalarAsync(Ct))! == 0)
+        {
+            Assert.False(migration.IsCompleted);
+            await Task.Delay(20, Ct);
+        }
     }
 }

@@ -69,7 +69,7 @@ public sealed class MigrationTestsOnSqlite(SqliteDatabase database) : MigrationT
             Assert.Equal(1, await db.Send("""INSERT INTO "__EFMigrationsLock" ("Id", "Timestamp") VALUES (1, '2026-01-01 00:00:00')"""));
 
         using var patience = CancellationTokenSource.CreateLinkedTokenSource(Ct);
-        patience.CancelAfter(TimeSpan.FromSeconds(60)); // without the care taken it would wait for ever
+        patience.CancelAfter(TimeSpan.FromMinutes(5)); // without the care taken it would wait for ever
         await RecordsDatabase.MigrateAsync(options, patience.Token);
     }
 

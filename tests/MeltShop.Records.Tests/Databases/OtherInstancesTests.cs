@@ -9,7 +9,7 @@ namespace MeltShop.Records.Tests.Databases;
 /// <summary>Two instances of the program on one database hear of each other's changes. (PostgreSQL only: SQLite has one.)</summary>
 public sealed class OtherInstancesTests : IAsyncLifetime
 {
-    private static readonly TimeSpan Patience = TimeSpan.FromSeconds(60);
+    private static readonly TimeSpan Patience = TimeSpan.FromMinutes(5);
 
     private readonly PostgresDatabase database = new();
 

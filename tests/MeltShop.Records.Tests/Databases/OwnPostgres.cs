@@ -1,6 +1,5 @@
 using System.Diagnostics;
-using System.Net;
-using System.Net.Sockets;
+using System.Security.Cryptography;
 using Npgsql;
 
 namespace MeltShop.Records.Tests.Databases;
@@ -9,14 +8,14 @@ namespace MeltShop.Records.Tests.Databases;
 public sealed class OwnPostgres : IAsyncDisposable
 {
     private readonly DirectoryInfo folder = Directory.CreateTempSubdirectory("meltshop-own-postgres-");
-    private readonly int port = FreePort();
+    private int port;
 
     private string Data => Path.Combine(folder.FullName, "data");
 
     public RecordsOptions Options => new()
     {
         Provider = RecordsProvider.Postgres,
-        ConnectionString = $"Host=127.0.0.1;Port={port};Username=postgres;Database=shop;Timeout=5;Maximum Pool Size=40",
+        ConnectionString = $"Host=127.0.0.1;Port={port};Username=postgres;Database=shop;Timeout=300;Command Timeout=600;Maximum Pool Size=40",
     };
 
     public static async Task<OwnPostgres> Make()
@@ -25,18 +24,32 @@ public sealed class OwnPostgres : IAsyncDisposable
         await Run("chmod", "711", server.folder.FullName);
         if (IsRoot) await Run("chown", "postgres", server.folder.FullName);
         await AsServer("initdb", "--pgdata", server.Data, "--auth", "trust", "--username", "postgres", "--encoding", "UTF8", "--locale", "C.UTF-8", "--no-sync");
-        await server.Start();
-        return server;
+        for (var attempt = 1; ; attempt++)
+        {
+            // Below those that the system hands out to whoever connects: such a one could be taken while the server is down.
+            server.port = RandomNumberGenerator.GetInt32(20_000, 32_000);
+            try
+            {
+                await server.Start();
+                return server;
+            }
+            catch (InvalidOperationException) when (attempt < 10)
+            {
+                // somebody else's
+            }
+        }
     }
 
     public Task Start() => AsServer(
-        "pg_ctl", "--pgdata", Data, "--wait", "--silent", "--log", Path.Combine(folder.FullName, "log"), "start", "--options",
+        "pg_ctl", "--pgdata", Data, "--wait", "--timeout", "600", "--silent", "--log", Path.Combine(folder.FullName, "log"), "start", "--options",
         $"-p {port} -c listen_addresses=127.0.0.1 -c unix_socket_directories={folder.FullName} -c max_connections=60");
 
     /// <summary>As a power cut would: the server and all its processes at once.</summary>
     public async Task Kill()
     {
         var server = int.Parse((await File.ReadAllLinesAsync(Path.Combine(Data, "postmaster.pid")))[0], System.Globalization.CultureInfo.InvariantCulture);
+        await Run("kill", "-STOP", $"{server}");
+        while (await State(server) != 'T') await Task.Delay(10); // stopped, it starts no process that would be overlooked
         var children = await File.ReadAllTextAsync($"/proc/{server}/task/{server}/children");
         string[] all = [$"{server}", .. children.Split(' ', StringSplitOptions.RemoveEmptyEntries)];
         await Run("kill", ["-9", .. all]);
@@ -75,10 +88,6 @@ public sealed class OwnPostgres : IAsyncDisposable
         if (process.ExitCode != 0 && program != "kill") throw new InvalidOperationException($"{program} {string.Join(' ', arguments)} ended with {process.ExitCode}.");
     }
 
-    private static int FreePort()
-    {
-        using var listener = new TcpListener(IPAddress.Loopback, 0);
-        listener.Start();
-        return ((IPEndPoint)listener.LocalEndpoint).Port;
-    }
+    /// <summary>What the system says of a process: behind its number and its name in brackets.</summary>
+    private static async Task<char> State(int process) => (await File.ReadAllTextAsync($"/proc/{process}/stat")) is var text ? text[text.LastIndexOf(')') + 2] : default;
 }

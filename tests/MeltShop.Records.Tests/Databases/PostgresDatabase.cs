@@ -6,6 +6,7 @@ public sealed class PostgresDatabase : Database
 {
     private static readonly Lazy<Task<string>> Migrated = new(Migrate);
     private static readonly SemaphoreSlim OneCopyAtATime = new(1);
+    private const int Attempts = 60;
 
     private readonly string name = $"records_{Guid.NewGuid():N}";
     private readonly Func<Task<string>> template;
@@ -19,7 +20,7 @@ public sealed class PostgresDatabase : Database
 
     private static string Server =>
         Environment.GetEnvironmentVariable("MELTSHOP_TEST_POSTGRES") is { Length: > 0 } connection
-            ? connection
+            ? new NpgsqlConnectionStringBuilder(connection) { Timeout = 300, CommandTimeout = 600 }.ConnectionString // a busy machine is not at fault
             : throw new InvalidOperationException(
                 "MELTSHOP_TEST_POSTGRES holds no connection string of a PostgreSQL server where databases may be created. tests/run starts one.");
 
@@ -68,7 +69,18 @@ public sealed class PostgresDatabase : Database
         await using var connection = new NpgsqlConnection(new NpgsqlConnectionStringBuilder(Server) { Pooling = false }.ConnectionString);
         await connection.OpenAsync();
         await using var command = new NpgsqlCommand(statement, connection);
-        await command.ExecuteNonQueryAsync();
+        for (var attempt = 1; ; attempt++)
+        {
+            try
+            {
+                await command.ExecuteNonQueryAsync();
+                return;
+            }
+            catch (PostgresException taken) when (taken.SqlState == PostgresErrorCodes.ObjectInUse && attempt < Attempts)
+            {
+                // Of a connection that was closed the server's end goes a little later; the server waits five seconds for it, a busy machine may need more.
+            }
+        }
     }
 
     private static async Task<string> Migrate()

@@ -47,7 +47,8 @@ public sealed class SqliteDatabase : Database
         SqliteConnection.ClearPool(connection);
     }
 
-    public static RecordsOptions OptionsFor(string file) => new() { Provider = RecordsProvider.Sqlite, ConnectionString = $"Data Source={file}" };
+    /// <summary>A writer waits for the others as long as a busy machine takes.</summary>
+    public static RecordsOptions OptionsFor(string file) => new() { Provider = RecordsProvider.Sqlite, ConnectionString = $"Data Source={file};Default Timeout=600" };
 
     private static async Task<byte[]> Migrate()
     {

@@ -53,7 +53,7 @@ public sealed class ChangeNoticesTests
         var next = listener.MoveNextAsync();
 
         notices.Publish(new ChangeNotice(ChangeKind.Heat, 1));
-        Assert.Equal(ChangeNotices.Gathering, await clock.Asked.WaitAsync(TimeSpan.FromSeconds(60), Ct));
+        Assert.Equal(ChangeNotices.Gathering, await clock.Asked.WaitAsync(TimeSpan.FromMinutes(5), Ct));
         notices.Publish(new ChangeNotice(ChangeKind.Heat, 2));
         clock.GoOn();
 

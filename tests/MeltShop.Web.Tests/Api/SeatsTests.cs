@@ -28,7 +28,7 @@ public sealed class SeatsTests(WebApp app) : IClassFixture<WebApp>, IDisposable
     {
         using var machine = await app.CreateMachineAsync();
         // A worker that takes its question and thinks; the app itself, which says at its start what its workers are, is there.
-        PieceWorkers.Use(new("/bin/sh", "-c", $"echo $$ >> {Started}; read line; exec sleep 600") { MostTime = TimeSpan.FromSeconds(60) });
+        PieceWorkers.Use(new("/bin/sh", "-c", $"echo $$ >> {Started}; read line; exec sleep 3600") { MostTime = TimeSpan.FromHours(1) });
         using var stop = CancellationTokenSource.CreateLinkedTokenSource(TestContext.Current.CancellationToken);
         var hard = Enumerable.Range(0, Environment.ProcessorCount + 2).Select(_ => SendAsync(machine, stop.Token)).ToList();
         await Workers(1);

@@ -1,3 +1,4 @@
+using MeltShop.Records;
 using MeltShop.Records.Backups;
 using MeltShop.Web.Tests.Running;
 using Npgsql;
@@ -37,7 +38,7 @@ public sealed class PostgresTests : IAsyncLifetime
     [Fact]
     public async Task Backup_MadeWhileKeysAreAdded_IsRestoredIntoAnEmptyDatabaseAndPassesThroughItsHead()
     {
-        Assert.Equal(0, (await AsOwner(database, "migrate")).ExitCode);
+        await RecordsDatabase.MigrateAsync(new() { Provider = RecordsProvider.Postgres, ConnectionString = Connection(Role), OwnerConnection = Connection(null) });
         Assert.Equal(0, (await AsApp("api-key", "add", "scale")).ExitCode);
         var file = Path.Combine(folder, "monday");
         var other = $"{database}_restored";
@@ -68,6 +69,7 @@ public sealed class PostgresTests : IAsyncLifetime
     public async Task Shop_MovedFromItsFile_IsThereWithItsTrailAndIsNotMovedTwice()
     {
         var file = Path.Combine(folder, "meltshop.db");
+        await File.WriteAllBytesAsync(file, await EmptyRecords.Bytes, TestContext.Current.CancellationToken);
         var added = await Shell.RunAsync(folder, "api-key", "add", "scale");
         var before = await Shell.RunAsync(folder, "verify");
         Assert.True(added.ExitCode == 0, added.Error);

@@ -1,6 +1,7 @@
 using System.Diagnostics;
 using System.Net;
 using System.Text.Json;
+using MeltShop.Charging.Workers;
 using MeltShop.Web.Composition;
 using MeltShop.Web.Tests.Api;
 using MeltShop.Web.Tests.Running;
@@ -21,6 +22,7 @@ public sealed class SolveCommandTests(WebApp app) : IClassFixture<WebApp>
     public async Task Charge_WithPieces_IsSolvedByTheWorkerToAProof()
     {
         using var client = await app.CreateMachineAsync();
+        PieceWorkers.Use(Solvers.Command with { MostTime = TimeSpan.FromMinutes(10) }); // a busy machine starts the worker later
 
         using var response = await client.SendJsonAsync("charge", Bodies.With(Bodies.With(Bodies.Charge, "materials[0].pieceKg", "25"), "meltToleranceKg", "50"));
         using var answer = JsonDocument.Parse(await response.Content.ReadAsStringAsync(TestContext.Current.CancellationToken));

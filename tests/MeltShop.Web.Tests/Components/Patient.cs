@@ -16,7 +16,7 @@ namespace MeltShop.Web.Tests;
 internal static class Patient
 {
     /// <summary>A busy machine draws later, and is not at fault.</summary>
-    public static readonly TimeSpan Patience = TimeSpan.FromSeconds(60);
+    public static readonly TimeSpan Patience = TimeSpan.FromMinutes(5);
 
     /// <summary>How long the library, which looks only when something is drawn, is left alone: a file, a process or an address changes without a drawing.</summary>
     private static readonly TimeSpan Look = TimeSpan.FromMilliseconds(500);

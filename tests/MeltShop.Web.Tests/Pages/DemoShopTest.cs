@@ -1,5 +1,4 @@
 using MeltShop.Web.Demo;
-using Microsoft.Extensions.DependencyInjection;
 
 namespace MeltShop.Web.Tests.Pages;
 
@@ -8,26 +7,9 @@ public abstract class DemoShopTest : ShopTest
 {
     protected const string DemoHeatNumber = "OTF-2026-0001";
 
-    private static readonly SemaphoreSlim Turn = new(1, 1);
-    private static byte[]? demo;
-
-    protected override async Task Prepare()
+    protected override Task Prepare() => Once("demo", async () =>
     {
-        await Turn.WaitAsync(Cancellation);
-        try
-        {
-            if (demo is null)
-            {
-                await new DemoFoundry(Services, The<Microsoft.EntityFrameworkCore.IDbContextFactory<Records.RecordsContext>>(), The<TimeProvider>()).SeedAsync(Cancellation);
-                demo = await File.ReadAllBytesAsync(DatabaseFile, Cancellation);
-                return;
-            }
-        }
-        finally
-        {
-            Turn.Release();
-        }
-
-        await File.WriteAllBytesAsync(DatabaseFile, demo, Cancellation);
-    }
+        await new DemoFoundry(Services, The<Microsoft.EntityFrameworkCore.IDbContextFactory<Records.RecordsContext>>(), The<TimeProvider>()).SeedAsync(Cancellation);
+        return DemoHeatNumber;
+    });
 }

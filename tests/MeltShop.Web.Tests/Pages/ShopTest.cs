@@ -9,6 +9,7 @@ using MeltShop.Web.Components.Fields;
 using MeltShop.Web.Components.Reading;
 using MeltShop.Web.SignIn;
 using MeltShop.Web.Tests.Components;
+using MeltShop.Web.Tests.Running;
 using Microsoft.AspNetCore.Identity;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.Extensions.DependencyInjection;
@@ -18,9 +19,6 @@ namespace MeltShop.Web.Tests.Pages;
 /// <summary>Draws pages over a real database with the real operations: what a page shows after a press is what was recorded.</summary>
 public abstract class ShopTest : ComponentTest, IAsyncLifetime
 {
-    private static readonly SemaphoreSlim Turn = new(1, 1);
-    private static byte[]? empty;
-
     /// <summary>Of whoever is signed in.</summary>
     protected const string Password = "a long test password";
 
@@ -72,10 +70,7 @@ public abstract class ShopTest : ComponentTest, IAsyncLifetime
 
     public async ValueTask InitializeAsync()
     {
-        await File.WriteAllBytesAsync(DatabaseFile, await Empty());
-        await using var db = await The<IDbContextFactory<RecordsContext>>().CreateDbContextAsync();
-        db.Users.Add(new Person { Id = Founder.PersonId, UserName = "founder", DisplayName = Founder.PersonName, PasswordHash = Hash });
-        await db.SaveChangesAsync();
+        await Once("founder", Found);
         await Prepare();
     }
 
@@ -88,22 +83,39 @@ public abstract class ShopTest : ComponentTest, IAsyncLifetime
         foreach (var part in Directory.EnumerateFiles(Path.GetTempPath(), Path.GetFileName(DatabaseFile) + "*")) File.Delete(part);
     }
 
-    /// <summary>A migrated database without a row, made once.</summary>
-    private static async Task<byte[]> Empty()
+    /// <summary>Lays what many tests begin with, once; each of them has a copy of its own, and goes on by the clock as it stood then.</summary>
+    /// <param name="what">A name that nothing else has.</param>
+    /// <param name="lay">Writes records and nothing else. What it answers is changed by nobody.</param>
+    protected async Task<T> Once<T>(string what, Func<Task<T>> lay)
+        where T : notnull
     {
-        await Turn.WaitAsync();
+        var laid = Laid.Of(what);
+        await laid.Turn.WaitAsync(Cancellation);
         try
         {
-            if (empty is not null) return empty;
-            var template = Path.Combine(Path.GetTempPath(), $"meltshop-template-{Guid.NewGuid():N}.db");
-            await RecordsDatabase.MigrateAsync(new() { Provider = RecordsProvider.Sqlite, ConnectionString = $"Data Source={template};Pooling=False" });
-            empty = await File.ReadAllBytesAsync(template);
-            foreach (var part in Directory.EnumerateFiles(Path.GetTempPath(), Path.GetFileName(template) + "*")) File.Delete(part);
-            return empty;
+            if (laid.Kept is null)
+            {
+                var answer = await lay();
+                laid.Kept = (await File.ReadAllBytesAsync(DatabaseFile, Cancellation), Clock.GetUtcNow(), answer);
+                return answer;
+            }
         }
         finally
         {
-            Turn.Release();
+            laid.Turn.Release();
         }
+
+        await File.WriteAllBytesAsync(DatabaseFile, laid.Kept.Value.Records, Cancellation);
+        Clock.GoOnFrom(laid.Kept.Value.Clock);
+        return (T)laid.Kept.Value.Answer;
+    }
+
+    private async Task<long> Found()
+    {
+        await File.WriteAllBytesAsync(DatabaseFile, await EmptyRecords.Bytes, Cancellation);
+        await using var db = await The<IDbContextFactory<RecordsContext>>().CreateDbContextAsync(Cancellation);
+        db.Users.Add(new Person { Id = Founder.PersonId, UserName = "founder", DisplayName = Founder.PersonName, PasswordHash = Hash });
+        await db.SaveChangesAsync(Cancellation);
+        return Founder.PersonId;
     }
 }

@@ -8,7 +8,7 @@ using Microsoft.Extensions.DependencyInjection;
 
 namespace MeltShop.Web.Tests.Running;
 
-/// <summary>The whole app as a first start in earnest would have it: an empty data folder of its own, no demo.</summary>
+/// <summary>The whole app as a start in earnest would have it: a data folder of its own with nobody in it, no demo.</summary>
 public class WebApp : WebApplicationFactory<Program>
 {
     /// <summary>Of every person that a test adds.</summary>
@@ -17,6 +17,9 @@ public class WebApp : WebApplicationFactory<Program>
     private static DateTimeOffset Now => TimeProvider.System.GetUtcNow();
 
     public string DataFolder { get; } = Directory.CreateTempSubdirectory("meltshop-web-").FullName;
+
+    /// <summary>Whether this is the first start: the data folder is empty then. Else the records are there, migrated and without a row.</summary>
+    public bool IsFirstStart { get; init; }
 
     /// <summary>A client that sends a valid key.</summary>
     public async Task<HttpClient> CreateMachineAsync(bool readsRecords = false)
@@ -59,6 +62,7 @@ public class WebApp : WebApplicationFactory<Program>
     {
         builder.UseEnvironment("Production");
         builder.UseSetting("MeltShop:DataFolder", DataFolder);
+        if (!IsFirstStart) File.WriteAllBytes(Path.Combine(DataFolder, "meltshop.db"), EmptyRecords.Bytes.GetAwaiter().GetResult());
     }
 
     protected override void Dispose(bool disposing)

@@ -9,7 +9,7 @@ public sealed class FirstAdministratorTests
     [Fact]
     public async Task FirstAdministrator_RightCode_IsMadeOnceAndMaySignIn()
     {
-        await using var app = new WebApp();
+        await using var app = new WebApp { IsFirstStart = true };
         using var browser = new Browser(app);
         var code = app.Services.GetRequiredService<FirstAdministrator>().Code!;
 

@@ -19,14 +19,20 @@ public abstract class MeltingShop : ShopTest
 
     protected override async Task Prepare()
     {
+        (FurnaceId, GradeId, var materials) = await Once("melting shop", Lay);
+        foreach (var (code, id) in materials) MaterialIds[code] = id;
+    }
+
+    private async Task<(long Furnace, long Grade, IReadOnlyDictionary<string, long> Materials)> Lay()
+    {
         await The<SetUpSite>().Run(Founder, new(Guid.NewGuid(), Now, "T", "Test foundry", "Europe/Berlin", "EUR"));
-        FurnaceId = (await The<AddFurnace>().Run(Founder, new(Guid.NewGuid(), Now, "F1", "Furnace 1", 3000, 1800, 1560))).Value;
+        var furnace = (await The<AddFurnace>().Run(Founder, new(Guid.NewGuid(), Now, "F1", "Furnace 1", 3000, 1800, 1560))).Value;
         await Add("pig", MaterialKind.PigIron, 420, 98, new("C", 4.2), new("Si", 1.0), new("Mn", 0.1), new("S", 0.01));
         await Add("steel", MaterialKind.SteelScrap, 300, 97, new("C", 0.1), new("Si", 0.2), new("Mn", 0.6, 0.1), new("S", 0.02));
         await Add("carbon", MaterialKind.Carburiser, 600, 100, new MaterialPercentInput("C", 98, null, 90));
         await Add("fesi", MaterialKind.FerroAlloy, 1600, 100, new MaterialPercentInput("Si", 75, null, 92));
         await Add("copper", MaterialKind.FerroAlloy, 9000, 100, new MaterialPercentInput("Cu", 99));
-        GradeId = (await The<AddGrade>().Run(Founder, new(
+        var grade = (await The<AddGrade>().Run(Founder, new(
             Guid.NewGuid(), Now, "EN-GJS-500-7", IronFamily.Ductile, "Test figures",
             [
                 new(WindowStage.Furnace, "C", 3.5, 3.65, 3.8, 0.02), new(WindowStage.Furnace, "Si", 1.3, 1.5, 1.8, 0.02),
@@ -34,6 +40,7 @@ public abstract class MeltingShop : ShopTest
                 new(WindowStage.Poured, "C", 3.4, 3.6, 3.8),
             ],
             new(0.04, 0.03, 0.006, null, null, 0.4, 8)))).Value;
+        return (furnace, grade, new Dictionary<string, long>(MaterialIds));
     }
 
     /// <summary>Takes a table away, as a failing disk would.</summary>

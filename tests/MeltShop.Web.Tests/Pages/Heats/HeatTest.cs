@@ -20,12 +20,17 @@ public abstract class HeatTest : MeltingShop
     protected override async Task Prepare()
     {
         await base.Prepare();
-        await Furnish();
-        var plan = await The<PlanCharge>().Run(Founder, new(Guid.NewGuid(), Now, new ChargeChoice(FurnaceId, GradeId, 2000)), Cancellation);
-        HeatId = (await The<StartHeat>().Run(Founder, new(Guid.NewGuid(), Now, plan.Value.PlanId), Cancellation)).Value.HeatId;
+        HeatId = await Once($"heat of {GetType()}", Start);
     }
 
-    /// <summary>What else lies in the yard before the plan is made.</summary>
+    private async Task<long> Start()
+    {
+        await Furnish();
+        var plan = await The<PlanCharge>().Run(Founder, new(Guid.NewGuid(), Now, new ChargeChoice(FurnaceId, GradeId, 2000)), Cancellation);
+        return (await The<StartHeat>().Run(Founder, new(Guid.NewGuid(), Now, plan.Value.PlanId), Cancellation)).Value.HeatId;
+    }
+
+    /// <summary>What else lies in the yard before the plan is made; it is laid once for all tests of a class.</summary>
     protected virtual Task Furnish() => Task.CompletedTask;
 
     protected async Task<HeatView> Heat() => (await The<HeatPage>().Load(HeatId, Cancellation))!;

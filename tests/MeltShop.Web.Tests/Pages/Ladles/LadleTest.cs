@@ -18,15 +18,18 @@ public abstract class LadleTest : DemoShopTest
 
     protected long HeatId { get; private set; }
 
-    protected override async Task Prepare()
+    protected override async Task Prepare() => HeatId = await Once($"heat of {GradeCode}", Start);
+
+    private async Task<long> Start()
     {
         await base.Prepare();
         var view = await The<ChargePage>().Load(Cancellation);
         var plan = await The<PlanCharge>().Run(
             Founder, new(Guid.NewGuid(), Now, new(view.Furnaces.Single(f => f.Code == "furnace-1").Id, view.Grades.Single(g => g.Code == GradeCode).Id, 3000)), Cancellation);
-        HeatId = (await The<StartHeat>().Run(Founder, new(Guid.NewGuid(), Now, plan.Value.PlanId), Cancellation)).Value.HeatId;
+        var heat = (await The<StartHeat>().Run(Founder, new(Guid.NewGuid(), Now, plan.Value.PlanId), Cancellation)).Value.HeatId;
         var material = view.Materials.First(m => m.Code == "pig-iron-nodular" || m.StockKg > 3000);
-        await The<WeighIn>().Run(Founder, new(Guid.NewGuid(), Now, HeatId, material.Id, 2500, false), Cancellation);
+        await The<WeighIn>().Run(Founder, new(Guid.NewGuid(), Now, heat, material.Id, 2500, false), Cancellation);
+        return heat;
     }
 
     protected async Task BathSample(params (string Element, double Percent)[] besides) => Assert.True((await The<RecordSample>().Run(Founder, new(
