@@ -198,7 +198,7 @@ public sealed class WorkerTests : IDisposable
         var program = new MeltFormulation(ChargeOptimiser.MeltOf(yard with { Materials = [.. Enumerable.Range(0, 40).SelectMany(k => yard.Materials.Select(m => m with { Code = $"{m.Code} {k}" }))] })).Whole();
 
         var clock = new ForwardClock();
-        var solving = Task.Run(() => PieceSolver.Solve(program, new Budget(TimeSpan.FromHours(1), TestContext.Current.CancellationToken, clock)));
+        var solving = Task.Run(() => PieceSolver.Solve(program, new Budget(TimeSpan.FromHours(1), TestContext.Current.CancellationToken, clock)), TestContext.Current.CancellationToken);
         var pid = await Started();
         Assert.False(solving.IsCompleted);
         clock.Put(TimeSpan.FromHours(1) + TimeSpan.FromSeconds(10)); // with what it takes beyond the solve

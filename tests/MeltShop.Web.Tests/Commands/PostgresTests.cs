@@ -38,7 +38,7 @@ public sealed class PostgresTests : IAsyncLifetime
     [Fact]
     public async Task Backup_MadeWhileKeysAreAdded_IsRestoredIntoAnEmptyDatabaseAndPassesThroughItsHead()
     {
-        await RecordsDatabase.MigrateAsync(new() { Provider = RecordsProvider.Postgres, ConnectionString = Connection(Role), OwnerConnection = Connection(null) });
+        await RecordsDatabase.MigrateAsync(new() { Provider = RecordsProvider.Postgres, ConnectionString = Connection(Role), OwnerConnection = Connection(null) }, TestContext.Current.CancellationToken);
         Assert.Equal(0, (await AsApp("api-key", "add", "scale")).ExitCode);
         var file = Path.Combine(folder, "monday");
         var other = $"{database}_restored";

@@ -45,6 +45,13 @@ internal static class Patient
     /// <summary>Changes what a field holds, and goes on when the page has taken it in.</summary>
     public static void Change<TValue>(this IElement field, TValue value) => End(field, one => one.ChangeAsync(value));
 
+    /// <summary>
+    /// Looks for something and presses or changes it in one go, on the page's own thread, and goes on when all that began has ended: between the two nothing
+    /// is drawn anew. What <see cref="Find"/> answers can be found again in a new drawing; one of many, or what lies in it, cannot.
+    /// </summary>
+    public static void Do<TComponent>(this IRenderedComponent<TComponent> page, Func<Task> act)
+        where TComponent : IComponent => Wait(page.InvokeAsync(act));
+
     /// <inheritdoc cref="RenderedComponentWaitForHelperExtensions.WaitForState"/>
     public static void WaitForState<TComponent>(this IRenderedComponent<TComponent> page, Func<bool> holds, TimeSpan? patience = null)
         where TComponent : IComponent =>
@@ -87,8 +94,16 @@ internal static class Patient
         }
     }
 
-    // A press that a test holds open on purpose is gone on from after the patience; so is one whose page is left behind. One that met a page
-    // which was drawn anew in that moment did nothing, and is made again: a browser knows both drawings until the new one is shown.
+    // A press that a test holds open on purpose is gone on from after the patience; so is one whose page is left behind.
+    private static void Wait(Task press)
+    {
+        if (MayWait && !press.IsCompleted)
+            Task.WaitAny([press], Patience);
+        if (press.IsFaulted)
+            press.GetAwaiter().GetResult();
+    }
+
+    // A press that met a page which was drawn anew in that moment did nothing, and is made again: a browser knows both drawings until the new one is shown.
     private static void End(IElement element, Func<IElement, Task> press)
     {
         Looks.TryGetValue(element, out var look);
@@ -96,11 +111,7 @@ internal static class Patient
         {
             try
             {
-                var pressed = press(element);
-                if (MayWait && !pressed.IsCompleted)
-                    Task.WaitAny([pressed], Patience);
-                if (pressed.IsFaulted)
-                    pressed.GetAwaiter().GetResult();
+                Wait(press(element));
                 return;
             }
             catch (UnknownEventHandlerIdException) when (look is not null)

@@ -14,5 +14,6 @@ public sealed class SignInRateTests
         var entered = await Task.WhenAll(Enumerable.Range(0, 40).Select(i => browser.PostAsync("/sign-in/enter", ("name", $"somebody{i}"), ("password", "guess"))));
 
         Assert.Equal([("/sign-in?problem=busy", 10), ("/sign-in?problem=old", 30)], entered.CountBy(answer => answer.Headers.Location!.ToString()).Select(place => (place.Key, place.Value)).Order());
+        foreach (var answer in entered) answer.Dispose();
     }
 }

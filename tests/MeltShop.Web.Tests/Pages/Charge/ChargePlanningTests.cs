@@ -131,9 +131,8 @@ public sealed class ChargePlanningTests : ChargeTest
         for (var i = 0; i < 9; i++) await Add($"nickel-{i}", MaterialKind.FerroAlloy, 15000 + i, 100, new MaterialPercentInput("Ni", 99));
         var page = OpenPlanned();
         var shown = page.FindAll("[data-testid=left-out] tr[data-material]").Count;
-        var more = page.FindAll("button").Single(button => button.TextContent.StartsWith("Show ", StringComparison.Ordinal));
         Assert.Equal(6, shown);
-        more.Click();
+        page.Do(() => page.FindAll("button").Single(button => button.TextContent.StartsWith("Show ", StringComparison.Ordinal)).ClickAsync());
 
         Assert.Equal(14, InPlan(page).Count() + page.FindAll("[data-testid=left-out] tr[data-material]").Count);
     }

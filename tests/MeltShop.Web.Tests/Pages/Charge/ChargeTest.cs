@@ -45,7 +45,7 @@ public abstract class ChargeTest : MeltingShop
     protected static void Press(IRenderedComponent<ChargePlanning> page, string words)
     {
         page.WaitForState(() => page.FindAll("button").Any(button => button.TextContent.Trim() == words), Patience);
-        page.FindAll("button").Single(button => button.TextContent.Trim() == words).Click();
+        page.Do(() => page.FindAll("button").Single(button => button.TextContent.Trim() == words).ClickAsync());
     }
 
     /// <summary>Opens what can be changed about a material or a limit.</summary>

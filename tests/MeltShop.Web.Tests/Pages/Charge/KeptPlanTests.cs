@@ -97,10 +97,10 @@ public sealed class KeptPlanTests : MeltingShop
     {
         var id = await Keep();
         var page = Open(id);
-        page.FindAll("button").Single(button => button.TextContent == "Start the heat").Click();
+        page.Do(() => page.FindAll("button").Single(button => button.TextContent == "Start the heat").ClickAsync());
         Assert.Empty(page.FindAll("[data-testid=start-out-of-date]"));
         Assert.Contains("EN-GJS-500-7, 2000\u00A0kg in Furnace 1", page.Find("[data-testid=start-ask]").TextContent, StringComparison.Ordinal);
-        page.FindAll("button").Single(button => button.TextContent == "Yes, start the heat").Click();
+        page.Do(() => page.FindAll("button").Single(button => button.TextContent == "Yes, start the heat").ClickAsync());
 
         page.WaitForAssertion(() => Assert.Contains("/heats/", Services.GetRequiredService<NavigationManager>().Uri, StringComparison.Ordinal), Patience);
         var heat = Assert.Single((await The<ChargePage>().Plan(id, Cancellation))!.Heats);
@@ -126,7 +126,7 @@ public sealed class KeptPlanTests : MeltingShop
         Assert.Empty(Open(id).FindAll("[data-testid=stale]"));
         await ChangeTheYard();
         var page = Open(id);
-        page.FindAll("button").Single(button => button.TextContent == "Start the heat").Click();
+        page.Do(() => page.FindAll("button").Single(button => button.TextContent == "Start the heat").ClickAsync());
 
         Assert.Contains("out of date", page.Find("[data-testid=start-out-of-date]").TextContent, StringComparison.Ordinal);
         Assert.Contains("another delivery", page.Find("[data-stale=Analysis]").TextContent, StringComparison.Ordinal);

@@ -56,7 +56,7 @@ public sealed class StopTests : ChargeTest
         PieceWorkers.Use(null);
         var page = OpenPlanned(Role.Metallurgist);
         PieceWorkers.Use(new("/bin/sh", "-c", "while read line; do :; done") { MostTime = 10 * Patience });
-        _ = page.FindAll("[data-testid=what-ifs] button").Single(button => button.TextContent.StartsWith("What if Test ", StringComparison.Ordinal)).ClickAsync(); // held open
+        _ = page.InvokeAsync(() => page.FindAll("[data-testid=what-ifs] button").Single(button => button.TextContent.StartsWith("What if Test ", StringComparison.Ordinal)).ClickAsync()); // held open
         page.WaitForElement("[data-testid=what-ifs] [data-testid=stop]", Patience).Click();
 
         page.WaitForState(() => page.FindAll("[data-testid=what-ifs] [data-testid=stop], [data-testid=run-out]").Count == 0, Patience);

@@ -60,7 +60,7 @@ public sealed class UnprovenTests : ChargeTest
     {
         Lose();
         var page = OpenPlanned(Role.Metallurgist);
-        page.FindAll("[data-testid=what-ifs] button").Single(button => button.TextContent.StartsWith("What if Test ", StringComparison.Ordinal)).Click();
+        page.Do(() => page.FindAll("[data-testid=what-ifs] button").Single(button => button.TextContent.StartsWith("What if Test ", StringComparison.Ordinal)).ClickAsync());
 
         Assert.EndsWith("Not both charges are proven to be the cheapest.", page.WaitForElement("[data-testid=run-out] p", Patience).TextContent, StringComparison.Ordinal);
     }

@@ -311,7 +311,7 @@ public sealed class CorrectionPlanningTests : CorrectionTest
         var page = OpenCorrection();
         Temperature(page, "1450");
         Assert.Empty(page.FindAll("[data-testid=additions] tr[data-material=carbon]"));
-        page.FindAll("[data-testid=correction-form] button").Single(button => button.TextContent.EndsWith("after all", StringComparison.Ordinal)).Click();
+        page.Do(() => page.FindAll("[data-testid=correction-form] button").Single(button => button.TextContent.EndsWith("after all", StringComparison.Ordinal)).ClickAsync());
         page.WaitForState(() => page.FindAll("[data-testid=additions] tr[data-material=carbon]").Count > 0, Patience);
         var said = JSInterop.Invocations["say"][^1].Arguments;
         Assert.Equal(("without", "/heats/1/correction"), (said[0], said[2]));

@@ -99,7 +99,7 @@ public sealed class GradeDetailTests : GradeTest
     public async Task Quantity_Added_IsChosenAndStandsWithItsNameAndUnit()
     {
         var page = Open(Role.Metallurgist);
-        page.FindAll("[data-stage=Furnace] button").Single(button => button.TextContent == "Another quantity").Click();
+        page.Do(() => page.FindAll("[data-stage=Furnace] button").Single(button => button.TextContent == "Another quantity").ClickAsync());
         Type(page, "most", "1210");
         await page.Find("[data-testid=window-form]").SubmitAsync();
         Assert.Equal("choice.missing", page.Find("[data-field='window.quantity'] .field-error").GetAttribute("data-code"));

@@ -129,7 +129,7 @@ public sealed class NewGradeTests : GradeTest
     private static void Row(IRenderedComponent<NewGrade> page, WindowStage stage, int row, params (string Field, string Text)[] fields)
     {
         foreach (var (field, text) in fields)
-            page.FindAll($"[data-stage={stage}] .window-row")[row].QuerySelector($"[data-field$='.{field}'] :is(input, select)")!.Change(text);
+            page.Do(() => page.FindAll($"[data-stage={stage}] .window-row")[row].QuerySelector($"[data-field$='.{field}'] :is(input, select)")!.ChangeAsync(text));
     }
 
     private static void Type(IRenderedComponent<GradeDetail> page, string field, string text) => page.Find($"[data-field='recipe.{field}'] input").Change(text);

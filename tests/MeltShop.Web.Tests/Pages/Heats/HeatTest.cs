@@ -70,7 +70,7 @@ public abstract class HeatTest : MeltingShop
     protected static void Press(IRenderedComponent<HeatDetail> page, string words)
     {
         page.WaitForState(() => page.FindAll("button").Any(button => button.TextContent.Trim() == words), Patience);
-        page.FindAll("button").Single(button => button.TextContent.Trim() == words).Click();
+        page.Do(() => page.FindAll("button").Single(button => button.TextContent.Trim() == words).ClickAsync());
     }
 
     protected static string? Error(IRenderedComponent<HeatDetail> page, string form, string path) =>

@@ -43,7 +43,7 @@ public sealed class HistoryListTests : DemoShopTest
     public void History_FilterChosen_GoesIntoTheAddressAndLeavesThePlace()
     {
         var page = Open("/history?after=1-1");
-        page.FindAll("select")[2].Change("Closed");
+        page.Do(() => page.FindAll("select")[2].ChangeAsync("Closed"));
 
         Assert.Equal("?state=Closed", new Uri(The<NavigationManager>().Uri).Query);
     }

@@ -44,7 +44,7 @@ public sealed class AbandonTests : LadleTest
     private static void Press(IRenderedComponent<LadleDetail> page, string words)
     {
         page.WaitForState(() => page.FindAll("button").Any(button => button.TextContent.Trim() == words), Patience);
-        page.FindAll("button").Single(button => button.TextContent.Trim() == words).Click();
+        page.Do(() => page.FindAll("button").Single(button => button.TextContent.Trim() == words).ClickAsync());
     }
 
     private IRenderedComponent<LadleDetail> Open(long id)

@@ -110,7 +110,7 @@ public sealed class LadlePreparationTests : LadleTest
         var page = Open();
         Type(page, "temperatureC", "1480");
         Type(page, "plannedKg", "800");
-        page.FindAll("[data-check]")[0].Change(true);
+        page.Do(() => page.FindAll("[data-check]")[0].ChangeAsync(true));
         page.Find("[data-testid=pocket-form]").Submit();
 
         Assert.NotNull(page.Find("[data-code=\"checks.open\"]"));

@@ -72,8 +72,8 @@ public sealed class AnalysisFormTests : YardTest
     public async Task Element_AddedAndRemoved_IsSavedAsShown()
     {
         var page = Open();
-        page.FindAll("button").Single(button => button.TextContent == "Remove Mo").Click();
-        page.FindAll("button").Single(button => button.TextContent == "Another element").Click();
+        page.Do(() => page.FindAll("button").Single(button => button.TextContent == "Remove Mo").ClickAsync());
+        page.Do(() => page.FindAll("button").Single(button => button.TextContent == "Another element").ClickAsync());
         Type(page, "", 1, "0.08");
         Type(page, "", 0, "Cu");
         Reason(page, "test");
@@ -87,7 +87,7 @@ public sealed class AnalysisFormTests : YardTest
         page.FindAll($"[data-row=\"{row}\"] .field")[place];
 
     private static void Type(IRenderedComponent<MaterialDetail> page, string row, int place, string text) =>
-        Field(page, row, place).QuerySelector("input")!.Change(text);
+        page.Do(() => Field(page, row, place).QuerySelector("input")!.ChangeAsync(text));
 
     private static void Reason(IRenderedComponent<MaterialDetail> page, string text) => page.Find("[data-field=reason] input").Change(text);
 
@@ -96,7 +96,7 @@ public sealed class AnalysisFormTests : YardTest
         SignIn(Role.Metallurgist);
         var page = Render<MaterialDetail>(parameters => parameters.Add(p => p.Id, PlateId));
         page.WaitForState(() => page.FindAll("[data-state=ready]").Count > 0);
-        page.FindAll("button").Single(button => button.TextContent == "Correct the analysis").Click();
+        page.Do(() => page.FindAll("button").Single(button => button.TextContent == "Correct the analysis").ClickAsync());
         return page;
     }
 

@@ -138,7 +138,7 @@ public sealed class MaterialDetailTests : YardTest
         Assert.Equal(["Its castings", "Move"], page.FindAll("[data-lot='S 1'] > .presses > .press").Select(press => press.TextContent.Trim())); // apart from the words
         page.Find("[data-lot='S 1'] [data-testid=move]").Click();
         page.WaitForState(() => page.FindAll("[data-testid=move-form] button").Any(button => button.TextContent.Trim() == "7"), Patience);
-        page.FindAll("[data-testid=move-form] button").Single(button => button.TextContent.Trim() == "7").Click();
+        page.Do(() => page.FindAll("[data-testid=move-form] button").Single(button => button.TextContent.Trim() == "7").ClickAsync());
         await page.Find("[data-testid=move-form]").SubmitAsync();
 
         page.WaitForAssertion(() => Assert.Equal(", bin 7", page.Find("[data-lot='S 1'] [data-testid=bin]").TextContent), Patience);
@@ -148,7 +148,7 @@ public sealed class MaterialDetailTests : YardTest
     private IRenderedComponent<MaterialDetail> OpenPriceForm()
     {
         var page = Open(Role.Supervisor);
-        page.FindAll("button").Single(button => button.TextContent == "Change the price").Click();
+        page.Do(() => page.FindAll("button").Single(button => button.TextContent == "Change the price").ClickAsync());
         return page;
     }
 

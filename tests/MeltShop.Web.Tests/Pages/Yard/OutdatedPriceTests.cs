@@ -14,7 +14,7 @@ public sealed class OutdatedPriceTests : YardTest
         SignIn(Role.Supervisor);
         var page = Render<MaterialDetail>(parameters => parameters.Add(p => p.Id, PlateId));
         page.WaitForState(() => page.FindAll("button").Any(button => button.TextContent == "Change the price"));
-        page.FindAll("button").Single(button => button.TextContent == "Change the price").Click();
+        page.Do(() => page.FindAll("button").Single(button => button.TextContent == "Change the price").ClickAsync());
         page.WaitForElement("[data-field=pricePerTonne] input").Change("360");
         await Change(Founder with { PersonName = "Ida Anders" }, 350);
         await Change(Founder with { PersonName = "Jan Berg" }, 355.5m);

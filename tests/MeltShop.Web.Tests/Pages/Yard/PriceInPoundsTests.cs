@@ -33,7 +33,7 @@ public sealed class PriceInPoundsTests : YardTest
         var page = Render<MaterialDetail>(parameters => parameters.Add(p => p.Id, PlateId));
         page.WaitForState(() => page.FindAll("button").Any(button => button.TextContent == "Change the price"));
         Assert.Equal("299.37\u00a0EUR/sh tn", page.Find("[data-testid=price]").TextContent);
-        page.FindAll("button").Single(button => button.TextContent == "Change the price").Click();
+        page.Do(() => page.FindAll("button").Single(button => button.TextContent == "Change the price").ClickAsync());
         page.WaitForElement("[data-field=pricePerTonne] input").Change("450.1250");
         await page.Find("[data-testid=price-form]").SubmitAsync();
         page.WaitForElement("[data-field=pricePerTonne] .field-error[data-code='money.decimals']");
