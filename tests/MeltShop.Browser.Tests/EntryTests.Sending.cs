@@ -1,4 +1,5 @@
 using System.Globalization;
+using System.Text.Json.Nodes;
 using MeltShop.Browser.Tests.Running;
 using Microsoft.Playwright;
 
@@ -191,9 +192,23 @@ public sealed partial class EntryTests
         var page = await context.SignInAsync("henning");
         var heat = await app.HeatAsync(page);
         await page.OpenAsync(heat);
+
+        // What is told to a page that is open when its sign-in ends soon; then it is over.
+        await page.RouteAsync("**/api/v1/entries/ticket", async route =>
+        {
+            var ticket = JsonNode.Parse((await route.FetchAsync()).Body)!;
+            ticket["until"] = (long)ticket["now"]! + 600_000;
+            await route.FulfillAsync(new() { ContentType = "application/json", Body = ticket.ToJsonString() });
+        });
+        await page.EvaluateAsync("import('/entry/sending.js').then((sending) => sending.fetchTicket())");
+        await Assertions.Expect(page.Locator("[data-testid=sign-in-ends]")).ToContainTextAsync("Your sign-in here ends at");
+        await page.UnrouteAllAsync();
         await context.ClearCookiesAsync();
         await page.EnterAsync(Degrees, "1448");
         await page.TapAsync(SaveDegrees);
+        await Assertions.Expect(page.Locator(Degrees)).ToHaveValueAsync("");
+        await page.EnterAsync(Degrees, "1450"); // and not handed in
+        await Assertions.Expect(page.Locator("[data-testid=sign-in-ends]")).ToBeHiddenAsync();
         await page.PressUntilAsync("[data-testid=sign-in-again] a", "input[name=password]");
 
         await page.FillAsync("input[name=name]", "henning");
@@ -203,6 +218,7 @@ public sealed partial class EntryTests
 
         await page.GetByText("1448 °C").First.WaitForAsync();
         await Assertions.Expect(page.Locator("[data-testid=sign-in-again]")).ToBeHiddenAsync();
+        await Assertions.Expect(page.Locator(Degrees)).ToHaveValueAsync("1450");
         Assert.Single(await app.Running.ReadAsync("SELECT 1 FROM Temperatures WHERE TemperatureC = 1448"));
     }
 }

@@ -26,9 +26,18 @@ internal static class SignInCookie
         options.ExpireTimeSpan = TimeSpan.FromHours(12);
         options.SlidingExpiration = true;
         options.Events.OnValidatePrincipal = ValidateAsync;
-        options.Events.OnRedirectToLogin = context => Redirect(context, StatusCodes.Status401Unauthorized, "You are not signed in.", "");
-        options.Events.OnRedirectToAccessDenied = context => Redirect(context, StatusCodes.Status403Forbidden, "You may not do that.", "&problem=right");
+        options.Events.OnRedirectToLogin = async context => await Redirect(context, StatusCodes.Status401Unauthorized, "You are not signed in.", await ToSignInAsync(context));
+        options.Events.OnRedirectToAccessDenied = context => Redirect(context, StatusCodes.Status403Forbidden, "You may not do that.", context.RedirectUri + "&problem=right");
     }
+
+    /// <summary>
+    /// When the sign-in of this request ends; null where it says nothing of it. That of a shared station is fixed; on a device of one's own each
+    /// request gives it a new term, to within the minute for which the check of the security stamp is good.
+    /// </summary>
+    public static DateTimeOffset? EndOf(HttpContext http, TimeProvider clock) =>
+        http.Features.Get<IAuthenticateResultFeature>()?.AuthenticateResult?.Properties is { IssuedUtc: { } issued, ExpiresUtc: { } end }
+            ? http.User.IsShared() ? end : clock.GetUtcNow() + (end - issued)
+            : null;
 
     /// <summary>A new cookie after a check of the security stamp keeps the station, which no database knows.</summary>
     public static Task KeepStationAsync(SecurityStampRefreshingPrincipalContext context)
@@ -47,12 +56,20 @@ internal static class SignInCookie
         if (context is { ShouldRenew: true, Properties.AllowRefresh: false }) context.Properties.IssuedUtc = context.Options.TimeProvider!.GetUtcNow();
     }
 
+    /// <summary>A form that was sent after its sign-in had ended goes on to the page that it names, for nobody can open its own address.</summary>
+    private static async Task<string> ToSignInAsync(RedirectContext<CookieAuthenticationOptions> context)
+    {
+        if (HttpMethods.IsGet(context.Request.Method) || !context.Request.HasFormContentType) return context.RedirectUri;
+        var form = await context.Request.ReadFormAsync(context.HttpContext.RequestAborted);
+        return SignInPaths.Page + QueryString.Create(SignInPaths.ReturnTo, SignInPaths.Local(form[SignInPaths.ReturnTo]));
+    }
+
     /// <summary>A browser goes to the sign-in page, which says why; a script gets an answer that it can read.</summary>
-    private static Task Redirect(RedirectContext<CookieAuthenticationOptions> context, int status, string title, string why)
+    private static Task Redirect(RedirectContext<CookieAuthenticationOptions> context, int status, string title, string page)
     {
         if (context.Request.Path.StartsWithSegments(Api))
             return ProblemAnswers.Refuse(status, title, "Sign in, and send the cookie.").ExecuteAsync(context.HttpContext);
-        context.Response.Redirect(context.RedirectUri + why);
+        context.Response.Redirect(page);
         return Task.CompletedTask;
     }
 }

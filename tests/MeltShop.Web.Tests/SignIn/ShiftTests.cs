@@ -1,4 +1,5 @@
 using System.Net;
+using System.Text.Json;
 using MeltShop.Records.People;
 using MeltShop.Web.Tests.Running;
 using Microsoft.AspNetCore.Hosting;
@@ -38,7 +39,10 @@ public sealed class ShiftTests(ShiftTests.SteppedApp app) : IClassFixture<ShiftT
         using var tablet = new Browser(app);
         using var entered = await tablet.PostAsync("/sign-in", "/sign-in/enter", ("name", "sina"), ("password", WebApp.Password), ("station", "Floor tablet"), ("shared", "yes"));
 
+        var end = await End(tablet);
         Assert.Equal(HttpStatusCode.OK, await Work(tablet, 11));
+        Assert.Equal(end, await End(tablet));
+        Assert.InRange(end - app.Clock.GetUtcNow(), TimeSpan.FromMinutes(50), TimeSpan.FromHours(1)); // the page says so a quarter of an hour before
         Assert.Equal(HttpStatusCode.Redirect, await Work(tablet, 2));
     }
 
@@ -50,6 +54,14 @@ public sealed class ShiftTests(ShiftTests.SteppedApp app) : IClassFixture<ShiftT
         using var entered = await desk.SignInAsync("tomke", WebApp.Password);
 
         Assert.Equal(HttpStatusCode.OK, await Work(desk, 24));
+        Assert.InRange(await End(desk) - app.Clock.GetUtcNow(), TimeSpan.FromHours(11.9), TimeSpan.FromHours(12));
+    }
+
+    /// <summary>When a page of this browser says that its sign-in ends.</summary>
+    private static async Task<DateTimeOffset> End(Browser browser)
+    {
+        using var ticket = JsonDocument.Parse(await browser.ReadAsync("/api/v1/entries/ticket"));
+        return DateTimeOffset.FromUnixTimeMilliseconds(ticket.RootElement.GetProperty("until").GetInt64());
     }
 
     /// <summary>Opens a page every hour; answers what the last was answered.</summary>

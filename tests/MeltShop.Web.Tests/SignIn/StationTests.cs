@@ -33,10 +33,10 @@ public sealed class StationTests(WebApp app) : IClassFixture<WebApp>
         await Hire("uwe", Role.Melter);
         using var stranger = new Browser(app);
 
-        using var changed = await stranger.PostAsync("/sign-in", "/station/person", ("name", "uwe"), ("pin", Pin));
+        using var changed = await stranger.PostAsync("/sign-in", "/station/person", ("name", "uwe"), ("pin", Pin), ("returnTo", "/yard?kind=PigIron"));
         using var after = await stranger.OpenAsync("/yard");
 
-        Assert.StartsWith("/sign-in", changed.Headers.Location!.AbsolutePath, StringComparison.Ordinal);
+        Assert.Equal("/sign-in?returnTo=%2Fyard%3Fkind%3DPigIron", changed.Headers.Location!.ToString()); // and not to where a PIN is sent, which is no page
         Assert.Equal(HttpStatusCode.Redirect, after.StatusCode);
     }
 

@@ -24,7 +24,7 @@ internal static class FloorLadles
         var rows = await which.Take(Most + 1).Select(l => new
         {
             l.Id, l.HeatId, l.Ordinal, l.State, l.ReactionEndedAt,
-            Ladle = db.Ladles.Single(x => x.Id == l.LadleId).Code,
+            Ladle = db.Ladles.Single(x => x.Id == l.LadleId).Name,
             HeatNumber = db.Heats.Single(h => h.Id == l.HeatId).Number,
             HeatStartedAt = db.Heats.Single(h => h.Id == l.HeatId).StartedAt,
             Grade = db.Grades.Single(g => g.Id == db.Heats.Single(h => h.Id == l.HeatId).GradeId).Code,

@@ -38,7 +38,7 @@ public sealed record FloorTemperature(double TemperatureC, DateTimeOffset Observ
 /// <param name="MgAfterTreatmentPercent">Predicted at the end of the reaction.</param>
 /// <param name="MinutesToFloor">Minute after it at which the floor is reached.</param>
 public sealed record FloorLadle(
-    long Id, long HeatId, string HeatNumber, int Ordinal, string LadleCode, string GradeCode, TreatedLadleState State,
+    long Id, long HeatId, string HeatNumber, int Ordinal, string LadleName, string GradeCode, TreatedLadleState State,
     DateTimeOffset? ReactionEndedAt, double? Kg, double? MgAfterTreatmentPercent, double? MinutesToFloor)
 {
     /// <summary>When the last thing was done to it.</summary>

@@ -22,7 +22,7 @@ internal static class EntryEndpoints
         entries.MapPost("", TakeAsync).AddEndpointFilter(RefuseForeign);
     }
 
-    /// <summary>What a browser needs to hand entries in: the token against forged posts, who is signed in, and the time and zone here.</summary>
+    /// <summary>What a browser needs to hand entries in: the token against forged posts, who is signed in, and the time and zone here, and when the sign-in ends.</summary>
     private static async Task<IResult> Ticket(HttpContext http, IAntiforgery antiforgery, ActingPerson person, ShopSite site, TimeProvider clock, CancellationToken cancellation)
     {
         var acting = await person.GetAsync();
@@ -36,6 +36,7 @@ internal static class EntryEndpoints
             roles = acting.Roles,
             zone = site.Zone,
             now = clock.GetUtcNow().ToUnixTimeMilliseconds(),
+            until = SignInCookie.EndOf(http, clock)?.ToUnixTimeMilliseconds(),
         });
     }
 

@@ -1,3 +1,4 @@
+using MeltShop.Records.Heats;
 using MeltShop.Records.Reading.Heats;
 using MeltShop.Web.Components.Reading;
 using Microsoft.AspNetCore.Components;
@@ -12,6 +13,9 @@ public sealed partial class HeatFigures
 
     [Inject]
     private ShopSite Site { get; set; } = null!;
+
+    /// <summary>The furnace may hold the iron of another heat by now.</summary>
+    private bool IsOver => Heat is { KnownAt: null, Heat.State: HeatState.Closed or HeatState.Cancelled };
 
     private double Weighed => Heat.Weighings.Where(weighing => !weighing.Origin.IsCorrected).Sum(weighing => weighing.Kg);
 

@@ -32,6 +32,9 @@ public sealed partial class MetalCard
     [Inject]
     private ShopSite Site { get; set; } = null!;
 
+    /// <summary>The furnace may hold the iron of another heat by now.</summary>
+    private bool IsOver => Heat is { KnownAt: null, Heat.State: HeatState.Closed or HeatState.Cancelled };
+
     private double PlusMinus => FurnaceLedger.PlusMinusKg(Heat.Ledger);
 
     private IEnumerable<(FurnaceMetalKind Kind, double Kg)> Sums => Heat.Metal.Where(line => !line.Origin.IsCorrected)

@@ -1,11 +1,10 @@
 // Says how much is not yet at the server, and what of it was refused and needs a hand.
 import * as queue from "./queue.js";
-import { needsSignIn, person, sendAgain, zone } from "./sending.js";
+import { person, sendAgain, zone } from "./sending.js";
 
 const patience = 400; // what is answered at once need not be said
 const box = document.getElementById("entry-queue"); // plain documents, such as the sign-in page, have none
 const words = box?.dataset;
-const signIn = document.getElementById("sign-in-again");
 const said = (text, ...values) => values.reduce((so, value, index) => so.replace(`{${index}}`, value), text);
 
 function row(entry) {
@@ -32,8 +31,6 @@ function show() {
   const waiting = all.filter((entry) => !entry.refused).length;
   const refused = all.length - waiting;
   box.hidden = all.length === 0;
-  signIn.hidden = waiting === 0 || !needsSignIn();
-  signIn.querySelector("a").href = `sign-in?returnTo=${encodeURIComponent(location.pathname + location.search)}`;
   box.dataset.count = waiting;
   box.querySelector("summary").textContent = [
     waiting > 0 && said(waiting === 1 ? words.one : words.many, waiting),

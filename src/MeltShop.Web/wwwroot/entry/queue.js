@@ -85,7 +85,16 @@ export const waiting = () => all().filter((entry) => !entry.refused);
 export const age = (entry) => Math.abs(Date.now() - entry.since);
 
 // What this tab sends.
-export const mine = () => waiting().filter((entry) => entry.tab === tab || age(entry) > adoptedAfter);
+export const isMine = (entry) => entry.tab === tab || age(entry) > adoptedAfter;
+export const mine = () => waiting().filter(isMine);
 
-addEventListener("storage", (event) => event.key?.startsWith(prefix) && changed());
+// What is done once another tab's entries have changed.
+let elsewhere = () => {};
+export const whenElsewhere = (act) => (elsewhere = act);
+
+addEventListener("storage", (event) => {
+  if (!event.key?.startsWith(prefix)) return;
+  changed();
+  elsewhere();
+});
 addEventListener("beforeunload", (event) => isKept() || event.preventDefault());

@@ -1,4 +1,5 @@
-// Sends the queue in its order, one after the other: the next only once the server has answered for the one before.
+// Sends the queue in its order, one after the other: the next only once the server has answered for the one before. The tabs of one browser keep
+// one order: none goes past what another has entered before and sends itself. (A lock of the browser would do it too, but is only offered with TLS.)
 import * as clock from "./clock.js";
 import * as queue from "./queue.js";
 
@@ -9,6 +10,7 @@ const answers = new Map();
 const failures = new Map();
 let ticket = null;
 let isSignedOut = false;
+let end = null;
 let isSending = false;
 let isWanted = false;
 let another = () => {};
@@ -25,6 +27,9 @@ export const zone = () => ticket?.zone ?? undefined;
 
 // True where the server says that nobody is signed in here any more: a shift has ended, or somebody signed out elsewhere.
 export const needsSignIn = () => isSignedOut;
+
+// When the sign-in here ends, by the server's clock in milliseconds since 1970, as it was last told; null before that.
+export const until = () => end;
 
 // Queues an entry and sends it when its turn comes; told(findings) once the server has answered, and never where it does not.
 export function deliver(entry, told) {
@@ -51,9 +56,10 @@ export async function send() {
 async function sendAll() {
   if (!ticket && queue.mine().length > 0 && !(await fetchTicket())) return;
   const passed = new Set();
-  for (let entry; (entry = queue.mine().find((one) => !passed.has(one.place))); ) {
+  const isNext = ({ place, personId }) => !passed.has(place) && personId === ticket?.personId; // what is another's waits for its person
+  for (let entry; (entry = queue.waiting().find(isNext)); ) {
+    if (!queue.isMine(entry)) return;
     passed.add(entry.place);
-    if (entry.personId !== ticket.personId) continue; // waits for its person
     if (!(await post(entry))) return;
   }
 }
@@ -103,6 +109,7 @@ export async function fetchTicket() {
   if (isSignedOut !== was) queue.changed(); // only then: a finger may be on a press of the notice, which is drawn anew
   if (!answer?.ok) return false;
   ticket = await answer.json();
+  end = ticket.until;
   clock.measured(ticket.now);
   if (person() !== null && ticket.personId !== person()) another();
   return true;
@@ -118,4 +125,5 @@ async function reach(address, request) {
 }
 
 addEventListener("online", send);
+queue.whenElsewhere(send);
 setInterval(() => queue.mine().length > 0 && send(), again);

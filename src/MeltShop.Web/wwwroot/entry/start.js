@@ -5,6 +5,7 @@ import "./person.js";
 import "./sheets.js";
 import "./drafts.js";
 import "./notice.js";
+import "./term.js";
 import "./idle.js";
 import "./back.js";
 import "./opened.js";

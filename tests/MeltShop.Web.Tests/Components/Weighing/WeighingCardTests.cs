@@ -19,6 +19,7 @@ public sealed class WeighingCardTests : ComponentTest
         var cells = Draw(new WeighingStep("pig", "Pig iron", target, actual, standing)).FindAll("tr[data-material] td");
 
         Assert.Equal(["1", target > 0 ? "1000" : "no target", left, said], cells.Select(cell => cell.TextContent.Trim()));
+        Assert.Equal(target > 0, !cells[1].ClassList.Contains("loading-none")); // a word, and no figure that is read from two metres
     }
 
     [Fact]

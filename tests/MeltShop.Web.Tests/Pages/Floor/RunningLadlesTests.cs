@@ -19,6 +19,7 @@ public sealed class RunningLadlesTests : LadleTest
         await Tap(id, 790);
 
         Assert.False(await FurnacesFirst());
+        Assert.Contains("in Ladle 1, 1000 kg; EN-GJS-500-7", Render<ShopFloor>().Find("[data-testid=open-ladle]").TextContent, StringComparison.Ordinal); // its name, not its code
     }
 
     [Theory]

@@ -14,6 +14,7 @@ public sealed class EndTests : HeatTest
         await WeighAll();
         await GoodSample();
         var page = Open();
+        Assert.DoesNotContain("of whatever heat", page.Markup, StringComparison.Ordinal);
         Press(page, "Close the heat");
         Type(page, "close-form", "piggedKg", "1500");
         Assert.Matches("[45][0-9]{2}\u00a0kg stay as the heel", page.Find("[data-testid=heel-left]").TextContent);
@@ -23,6 +24,7 @@ public sealed class EndTests : HeatTest
         page.WaitForAssertion(() => Assert.Equal("Closed", page.Find("[data-testid=steps]").GetAttribute("data-state")), Patience);
         Assert.Equal(HeatState.Closed, (await Heat()).Heat.State);
         Assert.Empty(page.FindAll("[data-testid=end]"));
+        foreach (var figure in new[] { "figures", "metal" }) Assert.Contains("n the furnace now, of whatever heat", page.Find($"[data-testid={figure}]").TextContent, StringComparison.Ordinal); // soon the next one's
     }
 
     [Fact]

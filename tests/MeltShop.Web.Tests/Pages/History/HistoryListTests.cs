@@ -16,6 +16,7 @@ public sealed class HistoryListTests : DemoShopTest
 
         Assert.Contains("EN-GJS-500-7", row.TextContent, StringComparison.Ordinal);
         Assert.Contains("Furnace 1", row.QuerySelector("[data-heading=Furnace]")!.TextContent, StringComparison.Ordinal); // its name, not its code
+        Assert.Equal(2, row.QuerySelectorAll(".designation").Length); // its number and its grade, which are not torn apart
         Assert.Contains("3 released", row.TextContent, StringComparison.Ordinal);
         Assert.Contains("1 held", row.QuerySelector(".tag-watch")!.TextContent, StringComparison.Ordinal);
         Assert.StartsWith("/heats/", row.QuerySelector("a")!.GetAttribute("href"), StringComparison.Ordinal);
