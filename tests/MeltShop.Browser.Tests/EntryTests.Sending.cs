@@ -196,7 +196,7 @@ public sealed partial class EntryTests
         // What is told to a page that is open when its sign-in ends soon; then it is over.
         await page.RouteAsync("**/api/v1/entries/ticket", async route =>
         {
-            var ticket = JsonNode.Parse((await route.FetchAsync()).Body)!;
+            var ticket = JsonNode.Parse(await (await route.FetchAsync()).TextAsync())!;
             ticket["until"] = (long)ticket["now"]! + 600_000;
             await route.FulfillAsync(new() { ContentType = "application/json", Body = ticket.ToJsonString() });
         });
