@@ -22,7 +22,7 @@ public sealed partial class EntryTests
             async () => {
               const { load } = await import("/entry/circuit.js");
               document.documentElement.dataset.before = "";
-              document.querySelector("{{SaveDegrees}}").click();
+              document.querySelector("{{DegreesForm}} button[type=submit]").click();
               load();
             }
             """);
@@ -69,7 +69,7 @@ public sealed partial class EntryTests
             await route.AbortAsync(); // and the browser never hears of it
         });
         await page.EnterAsync(Degrees, "1445");
-        await page.TapAsync(SaveDegrees);
+        await page.HandInAsync(DegreesForm);
         await page.OpenQueueAsync();
         await Assertions.Expect(page.Locator("#entry-queue li")).ToContainTextAsync("leave this page open");
         Assert.False(await IsKeptAsync());
@@ -88,7 +88,7 @@ public sealed partial class EntryTests
         await page.AddInitScriptAsync("for (const name of ['localStorage', 'sessionStorage']) Object.defineProperty(window, name, { get() { throw new DOMException('denied', 'SecurityError'); } });");
         await page.OpenAsync(heat);
         await page.EnterAsync(Degrees, "1449");
-        await page.TapAsync(SaveDegrees);
+        await page.HandInAsync(DegreesForm);
         await page.GetByText("1449 °C").First.WaitForAsync();
         await Assertions.Expect(page.Locator("#entry-queue")).ToBeHiddenAsync();
 
@@ -104,6 +104,7 @@ public sealed partial class EntryTests
     public async Task Entries_AnsweredLate_AreToldToTheirForms()
     {
         await using var context = await chromium.TabletAsync(app.Running.Address);
+        await context.SilentAfterAsync(3);
         var page = await context.SignInAsync("henning");
         var circuit = await HeldCircuit.OfAsync(page);
         await page.OpenSampleAsync(await app.HeatAsync(page));
@@ -117,8 +118,8 @@ public sealed partial class EntryTests
         var first = await chosen.GetAttributeAsync("data-material");
         await page.EnterAsync("[data-cell='0.C']", "3.58");
         await page.EnterAsync(Kg, (await chosen.Locator("[data-heading=Target]").InnerTextAsync()).Split('\u00a0')[0]);
-        await page.TapAsync("[data-testid=weigh-form] button[type=submit]");
-        await page.TapAsync("[data-testid=sample-form] button[type=submit]");
+        await page.HandInAsync("[data-testid=weigh-form]");
+        await page.HandInAsync("[data-testid=sample-form]");
         await Assertions.Expect(page.Locator(Kg)).ToHaveValueAsync("");
         await Assertions.Expect(page.Locator("[data-cell='0.C']")).ToHaveValueAsync("");
 
@@ -137,8 +138,8 @@ public sealed partial class EntryTests
         circuit.Hold();
         await page.WaitForSelectorAsync("html[data-circuit=silent]", new() { State = WaitForSelectorState.Attached });
         await page.EnterAsync(Degrees, "9999");
-        await page.TapAsync(SaveDegrees);
-        await page.TapAsync("[data-testid=sample-form] button[type=submit]");
+        await page.HandInAsync(DegreesForm);
+        await page.HandInAsync("[data-testid=sample-form]");
         await Assertions.Expect(page.Locator("[data-cell='0.C']")).ToHaveValueAsync("");
         var refused = page.Locator("#entry-queue li[data-refused]");
         await Assertions.Expect(refused).ToHaveCountAsync(1);
@@ -166,7 +167,7 @@ public sealed partial class EntryTests
         foreach (var degrees in new[] { "1446", "1447" })
         {
             await page.EnterAsync(Degrees, degrees);
-            await page.TapAsync(SaveDegrees);
+            await page.HandInAsync(DegreesForm);
             await Assertions.Expect(page.Locator(Degrees)).ToHaveValueAsync("");
         }
 
@@ -205,7 +206,7 @@ public sealed partial class EntryTests
         await page.UnrouteAllAsync();
         await context.ClearCookiesAsync();
         await page.EnterAsync(Degrees, "1448");
-        await page.TapAsync(SaveDegrees);
+        await page.HandInAsync(DegreesForm);
         await Assertions.Expect(page.Locator(Degrees)).ToHaveValueAsync("");
         await page.EnterAsync(Degrees, "1450"); // and not handed in
         await Assertions.Expect(page.Locator("[data-testid=sign-in-ends]")).ToBeHiddenAsync();

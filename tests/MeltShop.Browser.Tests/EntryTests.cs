@@ -8,7 +8,7 @@ namespace MeltShop.Browser.Tests;
 public sealed partial class EntryTests(Chromium chromium, EntryTests.App app) : IClassFixture<EntryTests.App>
 {
     private const string Degrees = "[data-testid=temperature-form] [data-field=temperatureC] input";
-    private const string SaveDegrees = "[data-testid=temperature-form] button[type=submit]";
+    private const string DegreesForm = "[data-testid=temperature-form]";
     private const string Kg = "[data-testid=weigh-form] [data-field=kg] input";
     private const string Dip = "[data-testid=dip-form]";
 
@@ -50,7 +50,7 @@ public sealed partial class EntryTests(Chromium chromium, EntryTests.App app) : 
 
     private static readonly TimeSpan Outage = TimeSpan.FromSeconds(8);
 
-    /// <summary>One program for all of these, which gives up a lost circuit, a silence, or an idle person, after 3 s; each test has a furnace of its own.</summary>
+    /// <summary>One program for all of these, which gives up a lost circuit, or an idle person, after 3 s; each test has a furnace of its own.</summary>
     public sealed class App : IAsyncLifetime
     {
         private string? heat;
@@ -61,7 +61,7 @@ public sealed partial class EntryTests(Chromium chromium, EntryTests.App app) : 
         public async Task<string> HeatAsync(IPage page) => heat ??= await page.StartHeatAsync("furnace-2");
 
         public async ValueTask InitializeAsync() => await Running.StartAsync(
-            ("MeltShop__KeepCircuitSeconds", "3"), ("MeltShop__StepDownMinutes", "0.05"), ("MeltShop__SilentAfterSeconds", "3"));
+            ("MeltShop__KeepCircuitSeconds", "3"), ("MeltShop__StepDownMinutes", "0.05"));
 
         public ValueTask DisposeAsync() => Running.DisposeAsync();
     }
@@ -87,17 +87,17 @@ public sealed partial class EntryTests(Chromium chromium, EntryTests.App app) : 
         foreach (var degrees in new[] { "1431", "1432", "1433" })
         {
             await page.EnterAsync(Degrees, degrees);
-            await page.TapAsync(SaveDegrees);
+            await page.HandInAsync(DegreesForm);
             await Assertions.Expect(page.Locator(Degrees)).ToHaveValueAsync("");
             await page.EvaluateAsync("(() => { const now = Date.now; Date.now = () => now() - 3_600_000; })()"); // the tablet's clock is set back
         }
 
         await page.EnterAsync($"{Dip} [data-field=kg] input", "850.25");
         await page.EnterAsync($"{Dip} [data-field=reason] input", "load cell");
-        await page.TapAsync($"{Dip} button[type=submit]");
+        await page.HandInAsync(Dip);
         await page.EvaluateAsync("(() => { const now = Date.now; Date.now = () => now() + 7_200_000; })()"); // and forward, as if it had slept
         await page.EnterAsync(Degrees, "1434");
-        await page.TapAsync(SaveDegrees);
+        await page.HandInAsync(DegreesForm);
 
         await Assertions.Expect(page.Locator("#entry-queue")).ToHaveAttributeAsync("data-count", "6");
         Assert.Empty(await app.Running.ReadAsync($"SELECT 1 FROM Temperatures WHERE HeatId = {id}"));
@@ -163,7 +163,7 @@ public sealed partial class EntryTests(Chromium chromium, EntryTests.App app) : 
         await using var cable = new Cable(app.Running.Address);
         await using var context = await chromium.TabletAsync(cable.Address);
         await context.AddInitScriptAsync("globalThis.heard = 0; addEventListener('servertime', () => heard++);");
-        await context.AddInitScriptAsync("addEventListener('readystatechange', () => document.documentElement.dataset.silentAfter = 1.5, true);"); // as in a shop: here no press is lost by it
+        await context.SilentAfterAsync(1.5); // as in a shop: here no press is lost by it
         var page = await context.SignInAsync("henning");
         await OpenAskedAsync();
 
@@ -337,7 +337,7 @@ public sealed partial class EntryTests(Chromium chromium, EntryTests.App app) : 
         await other.OpenAsync("/yard");
         await page.BringToFrontAsync();
         await LooksAsync(1); // for clocks
-        await page.TapAsync(".rail-link[href='/charge']");
+        await page.PressUntilAsync(".rail-link[href='/charge']", ".rail-here[href='/charge']");
         await page.IsAtAsync("/charge");
         await page.EvaluateAsync("() => { clearInterval(running); document.querySelector('ladle-clock').remove(); }"); // as the floor's goes with its page, and runs on
         await LooksAsync(5);
@@ -352,7 +352,7 @@ public sealed partial class EntryTests(Chromium chromium, EntryTests.App app) : 
               setTimeout(seen, 1_500);
             })
             """);
-        await page.TapAsync(".rail-link[href='/']");
+        await page.PressUntilAsync(".rail-link[href='/']", ".rail-here[href='/']");
         await page.EvaluateAsync("""
             () => {
               document.querySelector("body > ladle-clock")?.remove();

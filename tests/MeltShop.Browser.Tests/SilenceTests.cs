@@ -40,7 +40,7 @@ public sealed class SilenceTests(Chromium chromium, RunningApp app)
     {
         var start = new DateTime(2026, 11, 26, 6, 0, 0, DateTimeKind.Utc);
         await using var context = await chromium.TabletAsync(app.Address);
-        await context.AddInitScriptAsync("addEventListener('readystatechange', () => document.documentElement.dataset.silentAfter = 1.5, true);"); // as in a shop
+        await context.SilentAfterAsync(1.5); // as in a shop
         var page = await context.NewPageAsync();
         await page.Clock.InstallAsync(new() { TimeDate = start });
         await page.GotoAsync("/look"); // a page without a circuit of its own

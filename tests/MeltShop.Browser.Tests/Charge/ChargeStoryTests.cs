@@ -20,7 +20,9 @@ public sealed class ChargeStoryTests(Chromium chromium) : IAsyncLifetime
     public async Task Charge_ChangedWeighedOverUnderAndFarOver_IsPlannedAnewUntilItIsSaidToBeOutOfReach()
     {
         await using var context = await chromium.TabletAsync(app.Address);
+        await context.SilentAfterAsync(600); // a line that is only slow
         var page = await context.SignInAsync("henning");
+        var circuit = await HeldCircuit.OfAsync(page);
         await page.OpenAsync("/charge?furnace=furnace-3&grade=EN-GJS-500-7&kg=1800");
         await Expect(page, "[data-testid=plan-age][data-current=true]").ToBeVisibleAsync();
         await page.EnterAsync("[data-field=meltKg] input", "1500");
@@ -38,13 +40,28 @@ public sealed class ChargeStoryTests(Chromium chromium) : IAsyncLifetime
         await WeighAsync(page, codes[1], Number(await page.TargetAsync(codes[1])) / 2);
         await Expect(page, "[data-testid=rest][data-standing=Kept]").ToBeVisibleAsync();
 
-        foreach (var kg in new[] { 1300, 1200 }) await WeighAsync(page, codes[0], kg);
+        await WeighAsync(page, codes[0], 1300);
+        await PressInBeforeItsRowIsHeardAsync(page, circuit, "1200");
         await Expect(page, "[data-testid=rest][data-standing=Missed] [data-missed]").Not.ToHaveCountAsync(0);
         await Expect(page, "[data-testid=overfull]").ToBeVisibleAsync();
         await page.KeepStateAsync("heat-out-of-reach");
     }
 
     private static ILocatorAssertions Expect(IPage page, string selector) => Assertions.Expect(page.Locator(selector));
+
+    /// <summary>Over a slow line: what is pressed in is of the row that was pressed before it, though the form does not show its material yet.</summary>
+    private static async Task PressInBeforeItsRowIsHeardAsync(IPage page, HeldCircuit circuit, string kg)
+    {
+        var code = await page.Locator("[data-testid=weighings] tr:not(.chosen):has(.row-press)").First.GetAttributeAsync("data-material");
+        var weighed = page.Locator($"tr[data-material='{code}'] td[data-heading=Weighed]");
+        var before = await weighed.InnerTextAsync();
+        circuit.Hold();
+        await page.TapAsync($"tr[data-material='{code}'] .row-press");
+        await page.EnterAsync("[data-testid=weigh-form] [data-field=kg] input", kg);
+        await page.TapAsync("[data-testid=weigh-form] button[type=submit]");
+        circuit.GoOn();
+        await Assertions.Expect(weighed).Not.ToHaveTextAsync(before);
+    }
 
     private static double Number(string text) => double.Parse(text, CultureInfo.InvariantCulture);
 

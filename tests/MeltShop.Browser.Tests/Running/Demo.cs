@@ -23,6 +23,10 @@ internal static class Demo
         return page;
     }
 
+    /// <summary>How long a page of this browser hears no answer of its circuit, s, before it believes no touch; before the page is opened.</summary>
+    public static Task SilentAfterAsync(this IBrowserContext context, double seconds) => context.AddInitScriptAsync(
+        FormattableString.Invariant($"addEventListener('readystatechange', () => document.documentElement.dataset.silentAfter = {seconds}, true);"));
+
     /// <summary>Gives the person of this page a PIN, so that a shared station can name them.</summary>
     public static async Task ChoosePinAsync(this IPage page, string pin)
     {

@@ -30,6 +30,10 @@ internal static class Presses
 
     public static Task HasFocusAsync(this IPage page, string form) => page.WaitForSelectorAsync($"{form} :focus");
 
+    /// <summary>Presses the press of an entry's form until it has taken what stands in it: that it says at once, whatever becomes of the entry.</summary>
+    public static Task HandInAsync(this IPage page, string form) =>
+        page.PressUntilAsync($"{form} button[type=submit]", $"{form}:is([data-waiting], [data-done], [data-freed])");
+
     /// <summary>Unfolds what is not yet at the server, which is drawn anew whenever something of it changes.</summary>
     public static Task OpenQueueAsync(this IPage page) => page.PressUntilAsync("#entry-queue summary", "#entry-queue[open] li");
 

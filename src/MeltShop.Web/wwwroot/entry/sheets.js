@@ -2,9 +2,12 @@
 // event "entryanswered". A press that is not answered soon leaves the form free for the next one: the queue shows it. What is accepted
 // later is told to the form all the same, with what was handed in: a form that stays open and says nothing invites to enter it again.
 import { emptied, isAlive, isQuiet, whenAlive } from "./circuit.js";
+import * as clock from "./clock.js";
 import { deliver } from "./sending.js";
+import { isWriting } from "./typed.js";
 
 const soon = 1_500;
+const settling = new WeakSet();
 let presses = 0;
 
 const isAside = (field) => field.closest("[data-aside]") !== null;
@@ -20,7 +23,17 @@ const fieldsOf = (form) => [...form.querySelectorAll("[data-field] input, [data-
 const wordsOf = (field) => (field instanceof HTMLSelectElement ? field.selectedOptions[0].text
   : [field.value, field.closest(".field-line")?.querySelector(".field-unit")?.textContent].filter(Boolean).join("\u00a0"));
 
-function handIn(form) {
+// Who has just pressed the row of a material hands in that one, also over a line on which the form still shows the one before.
+async function settle(form) {
+  if (settling.has(form)) return;
+  settling.add(form);
+  const observedAt = new Date(clock.serverNow()).toISOString();
+  while (isWriting() && isAlive()) await new Promise((next) => setTimeout(next, 20));
+  settling.delete(form);
+  handIn(form, { observedAt });
+}
+
+function handIn(form, observed) {
   if (form.dataset.waiting || form.dataset.done) return;
   const inputs = fieldsOf(form).filter((field) => field.value.trim() !== "");
   const fields = Object.fromEntries(inputs.map((field) => [pathOf(field), field.value]));
@@ -29,7 +42,7 @@ function handIn(form) {
   const isHere = () => form.isConnected && form.dataset.waiting === press && isAlive();
   form.dataset.waiting = press;
   deliver(
-    { operation: form.dataset.entry, about: JSON.parse(form.dataset.about), fields, said: inputs.map(wordsOf), title: form.dataset.title, address: location.pathname + location.search },
+    { operation: form.dataset.entry, about: JSON.parse(form.dataset.about), fields, said: inputs.map(wordsOf), title: form.dataset.title, address: location.pathname + location.search, ...observed },
     {
       accepted() {
         clearTimeout(release);
@@ -71,7 +84,8 @@ addEventListener("submit", (event) => {
   if (!event.target.matches?.("form[data-entry]")) return;
   event.preventDefault();
   event.stopImmediatePropagation();
-  handIn(event.target);
+  if (isWriting() && isAlive()) settle(event.target);
+  else handIn(event.target);
 }, true);
 
 for (const kind of ["input", "change"]) addEventListener(kind, ({ target }) => {

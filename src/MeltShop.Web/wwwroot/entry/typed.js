@@ -36,6 +36,9 @@ addEventListener("click", ({ target }) => {
   for (const field of document.querySelectorAll("main :is(input, select, textarea)")) if (!changes.has(field) && !presses.has(field)) presses.set(field, textOf(field));
 }, true);
 
+// Whether such a press is still on its way to the circuit: what it writes does not stand there yet.
+export const isWriting = () => pressedAt > 0 && !isOver(pressedAt);
+
 function pressed(asks) {
   for (const [field, before] of presses) if (field.isConnected && !changes.has(field) && textOf(field) !== before) changes.set(field, { before, asks, isHeard: true, isPressed: true });
   presses.clear();
