@@ -33,8 +33,7 @@ public sealed partial class UnitsTests(Chromium chromium) : IAsyncLifetime
         var page = await floor.SignInAsync("henning");
         var heat = await page.StartHeatAsync("furnace-1");
         await page.EnterAsync("[data-testid=temperature-form] [data-field=temperatureC] input", "2650.5");
-        await page.TapAsync("[data-testid=temperature-form] button[type=submit]");
-        await page.GetByText("2650.5 °F").First.WaitForAsync();
+        await page.PressUntilAsync("[data-testid=temperature-form] button[type=submit]", "[data-testid=timeline] li:has-text('2650.5 °F')");
         await page.WeighInAsync("1234.5");
         Assert.Equal((2650.5 - 32) * 5 / 9, (await app.ReadAsync("SELECT TemperatureC FROM Temperatures ORDER BY Id DESC LIMIT 1"))[0][0]);
         Assert.Equal(1234.5 * 0.45359237, (await app.ReadAsync("SELECT Kg FROM Weighings ORDER BY Id DESC LIMIT 1"))[0][0]);

@@ -18,7 +18,7 @@ public sealed class ChargeChangesTests(Chromium chromium, RunningApp app)
         var before = await PlanAsync(page);
         var greatest = await page.Locator("[data-testid=in-plan] tr[data-material]").First.GetAttributeAsync("data-material");
 
-        await page.Locator($"tr[data-material='{greatest}'] button").TapAsync();
+        await page.PressUntilAsync($"tr[data-material='{greatest}'] button", $"[data-field='materials.{greatest}.pricePerTonne']");
         await TypeAsync(page, $"materials.{greatest}.pricePerTonne", "9000");
         await Assertions.Expect(page.Locator($"[data-testid=left-out] tr[data-material='{greatest}']")).ToContainTextAsync("would come in at");
         Assert.NotEqual(before, await PlanAsync(page));
@@ -35,7 +35,7 @@ public sealed class ChargeChangesTests(Chromium chromium, RunningApp app)
         var page = await PlannedAsync(context);
         var before = await PlanAsync(page);
 
-        await page.Locator("[data-limit=Si] button.press").TapAsync();
+        await page.PressUntilAsync("[data-limit=Si] button.press", "[data-field='limits.Si.least']");
         await TypeAsync(page, "limits.Si.least", "1,45");
         await Assertions.Expect(page.Locator("[data-limit=Si][data-binding=Min]")).ToContainTextAsync("1.45");
         Assert.NotEqual(before, await PlanAsync(page));
@@ -48,7 +48,7 @@ public sealed class ChargeChangesTests(Chromium chromium, RunningApp app)
         var page = await PlannedAsync(context);
         var before = await PlanAsync(page);
 
-        await page.Locator("[data-limit=Si] button.press").TapAsync();
+        await page.PressUntilAsync("[data-limit=Si] button.press", "[data-field='limits.Si.least']");
         await TypeAsync(page, "limits.Si.least", "0");
         await TypeAsync(page, "limits.Si.most", "0.03");
         await Assertions.Expect(page.Locator("[data-testid=infeasible] [data-clash=Si]")).ToContainTextAsync("most 0.03 % and a margin of");
@@ -58,8 +58,7 @@ public sealed class ChargeChangesTests(Chromium chromium, RunningApp app)
         await Assertions.Expect(page.Locator("[data-testid=totals]")).ToHaveCountAsync(0);
         await Assertions.Expect(page.Locator("button", new() { HasText = "Start the heat" })).ToHaveCountAsync(0);
 
-        await page.Locator("button", new() { HasText = "Back to what the grade says" }).TapAsync();
-        await Assertions.Expect(page.Locator("[data-testid=infeasible]")).ToHaveCountAsync(0);
+        await page.PressUntilGoneAsync("button:has-text('Back to what the grade says')", "[data-testid=infeasible]");
         await Assertions.Expect(page.Locator(".limit-row[data-limit=Si][data-binding]")).ToBeVisibleAsync();
         Assert.Equal(before, await PlanAsync(page));
     }

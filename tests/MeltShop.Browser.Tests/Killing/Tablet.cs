@@ -8,7 +8,7 @@ namespace MeltShop.Browser.Tests.Killing;
 /// <summary>Hands entries in as the script of a page does: one after the other, each with a key of its own, again with the same key until it is answered.</summary>
 internal sealed class Tablet(Uri address, string cookies, long heatId, long materialId) : IDisposable
 {
-    private readonly HttpClient client = new(new SocketsHttpHandler { UseCookies = false }) { BaseAddress = address, Timeout = TimeSpan.FromSeconds(60) };
+    private readonly HttpClient client = new(new SocketsHttpHandler { UseCookies = false }) { BaseAddress = address, Timeout = TimeSpan.FromSeconds(300) };
     private JsonObject? waiting;
     private string? token;
     private long personId;

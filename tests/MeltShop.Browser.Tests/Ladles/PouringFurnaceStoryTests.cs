@@ -45,8 +45,7 @@ public sealed class PouringFurnaceStoryTests(RunningApp app, Chromium chromium) 
         await page.LastMetalAsync("0.042"); // the mixture's own last metal is good, and does not speak for what came in low
         await page.PressUntilAsync("[data-testid=release]", "[data-testid=release-yes]");
         await page.EnterAsync("[data-testid=decision] [data-field=password] input", Demo.Password);
-        await page.TapAsync("[data-testid=release-yes]");
-        await Assertions.Expect(page.Locator("[data-testid=decision]")).ToContainTextAsync("whose sample read 0.021 %");
+        await page.PressUntilAsync("[data-testid=release-yes]", "[data-testid=decision]:has-text('whose sample read 0.021 %')");
         Assert.Empty(await app.ReadAsync($"SELECT 1 FROM CastingDecisions WHERE TreatedLadleId = {bath}"));
     }
 
@@ -69,7 +68,7 @@ public sealed class PouringFurnaceStoryTests(RunningApp app, Chromium chromium) 
         var option = await choice.Locator("option", new() { HasText = "Pouring furnace 1" }).GetAttributeAsync("value");
         await choice.SelectOptionAsync(option!);
         await page.EnterAsync("[data-testid=rest-form] [data-field=kg] input", kg);
-        await page.TapAsync("[data-testid=save-rest]");
+        await page.PressUntilAsync("[data-testid=save-rest]", "[data-testid=rest] li");
         await Assertions.Expect(page.Locator("[data-testid=rest] li").First).ToContainTextAsync($"{kg} kg");
     }
 

@@ -153,8 +153,7 @@ public sealed class PouringStoryTests(Chromium chromium) : IAsyncLifetime
     {
         await Assertions.Expect(page.Locator("[data-testid=mould-form] [data-field=label] input")).ToHaveValueAsync("2");
         cable.Cut();
-        await page.TapAsync("[data-testid=mould-poured]");
-        await Assertions.Expect(page.Locator("#entry-queue")).ToHaveAttributeAsync("data-count", "1");
+        await page.PressUntilAsync("[data-testid=mould-poured]", "#entry-queue[data-count='1']");
         await Task.Delay(TimeSpan.FromSeconds(8), TestContext.Current.CancellationToken);
         cable.Mend();
         await Assertions.Expect(page.Locator("#entry-queue")).ToBeHiddenAsync();

@@ -88,6 +88,7 @@ public sealed class RunningApp : IAsyncLifetime
             {
                 ["ASPNETCORE_ENVIRONMENT"] = "Development", ["MeltShop__DataFolder"] = dataFolder,
                 ["EnableStaticAssetsDevelopmentCaching"] = "true", ["ReloadStaticAssetsAtRuntime"] = "false", // as a published one: a browser keeps styles and scripts
+                ["DOTNET_TC_CallCounting"] = "0", // it lives for a minute: no code gets hot enough to be worth compiling a second time
                 ["MeltShop__SilentAfterSeconds"] = "15", // a busy machine answers late: its touches would be dropped
             },
         };
