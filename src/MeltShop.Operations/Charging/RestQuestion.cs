@@ -108,7 +108,7 @@ public static class RestQuestion
     internal static HashSet<(MissKind Kind, string Name, bool IsMax)> Misses(ChargeEvaluation made) => [.. made.Misses.Select(miss => (miss.Kind, miss.Name, miss.IsMax))];
 
     private static ChargeProblem Begun(
-        ChargeProblem asked, double plannedKg, IReadOnlyDictionary<string, double> weighed, IReadOnlyList<MaterialView> yard, IEnumerable<MaterialView> extra,
+        ChargeProblem asked, double plannedKg, Dictionary<string, double> weighed, IReadOnlyList<MaterialView> yard, IEnumerable<MaterialView> extra,
         double? capacityKg) => asked with
     {
         MeltToleranceKg = Math.Max(asked.MeltToleranceKg, Math.Min(asked.MeltKg * NearPercent / 100, capacityKg - asked.MeltKg ?? double.PositiveInfinity)),
