@@ -16,7 +16,7 @@ public sealed class PageStateTests
     /// <summary>What has just happened or is being done: over with the page that said it.</summary>
     private static readonly HashSet<string> Passing =
     [
-        "hasFailed", "isSaved", "isKept", "isOutdated", "isStopped", "isChecking", "isUnknownMark", "isWorking", "isCurrent", "isLooking", "isReading", "isOffered", "isFilled",
+        "hasFailed", "isSaved", "isKept", "isOutdated", "isStopped", "isChecking", "isUnknownMark", "isWorking", "isCurrent", "isLooking", "isReading", "isOffered", "isFilled", "isStarting", "isTold",
     ];
 
     private static readonly HashSet<string> Kept =
@@ -28,7 +28,9 @@ public sealed class PageStateTests
         "WeighInCard.wasCharging", "WeighInCard.offered", "WeighInCard.before", // what the page has offered itself
         "WeighInCard.isAnswered", // of the rest, which is planned again
         "RestCard.entered", "LadleTemperatureCard.entered", "InoculationCard.entered", // how many rows there were
-        "ImportList.choice", "ImportList.name", // of the file, which is chosen again
+        "ImportList.choice", "ImportList.name", "ImportList.files", "ImportList.looks", // of the file, which is chosen again
+        "OrderEnd.answered", "CertificateCard.issued", "UnitCard.seenSampleId", "KeptPlan.openedId", // what of the records was shown
+        "ChargePlanning.saidKg", // by the address
         "MapMaking.shown", "EndCard.seen", "PriceForm.opened", // what of the records stands in the form
         "HandMasses.isAllShown", "PlanMaterials.isAllShown", "RefusedTable.Shown", "ColumnTable.part", // how much of a list: one press, in view, and nothing typed is hidden by it
     ];

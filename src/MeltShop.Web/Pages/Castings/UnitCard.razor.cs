@@ -14,6 +14,7 @@ public sealed partial class UnitCard
     private readonly TextEntry verdict;
     private readonly TextEntry reason;
     private readonly TextEntry password;
+    private long? seenSampleId;
     private bool isOpen;
 
     public UnitCard() => (verdict, reason, password) = (form.Choice("verdict", isRequired: true), form.Words("reason", isRequired: true), form.Words("password"));
@@ -49,18 +50,20 @@ public sealed partial class UnitCard
         isOpen = true;
         verdict.Showing(Unit.Apart == CastingVerdict.Hold ? null : nameof(CastingVerdict.Hold));
         seen.Open(View.Ladle.Treated!.Version);
+        seenSampleId = View.LastMetal?.Id;
         form.Open();
     }
 
     private async Task Save()
     {
         var outcome = await HandingIn.Send(form, made => Operation.Run(made.By, new(
-            made.Key, made.ObservedAt, View.Ladle.Treated!.Id, seen.Value, Unit.Name, Chosen!.Value, View.LastMetal?.Id, reason.Value)
+            made.Key, made.ObservedAt, View.Ladle.Treated!.Id, seen.Value, Unit.Name, Chosen!.Value, seenSampleId, reason.Value)
         {
             Password = Chosen == CastingVerdict.Release ? password.Text : null,
         }));
         password.Showing(null);
         if (outcome is null) return;
+        seenSampleId = View.LastMetal?.Id; // after a refusal the person looks at what stands there now
         if (outcome.IsStale()) seen.Outdated();
         else isOpen = !outcome.Succeeded;
     }

@@ -9,15 +9,26 @@ using Microsoft.AspNetCore.Components;
 
 namespace MeltShop.Web.Pages.Ladles;
 
-/// <summary>Release, hold or scrap. A release shows once more what was seen, asks for the password, and is never made from a prediction.</summary>
+/// <summary>
+/// Release, hold or scrap. A release shows once more what was seen, asks for the password, and is never made from a prediction. What is decided is decided
+/// on what was seen: a release on what stood there when it was asked for, the others on what was shown when they were pressed.
+/// </summary>
 public sealed partial class DecisionForm
 {
     private readonly EntryForm form = new();
     private readonly TextEntry reason;
     private readonly TextEntry password;
-    private bool isAsking;
+    private readonly Drawn<(Guid Version, long? SampleId)> release, hold, scrap;
+    private ((Guid Version, long? SampleId) Of, string Words)? asked;
+    private (CastingVerdict, (Guid, long?))? decided;
 
-    public DecisionForm() => (reason, password) = (form.Words("reason"), form.Words("password"));
+    public DecisionForm()
+    {
+        (reason, password) = (form.Words("reason"), form.Words("password"));
+        release = new(seen => Decide(CastingVerdict.Release, seen));
+        hold = new(seen => Decide(CastingVerdict.Hold, seen));
+        scrap = new(seen => Decide(CastingVerdict.Scrap, seen));
+    }
 
     [Parameter, EditorRequired]
     public LadleContent View { get; set; } = null!;
@@ -36,6 +47,8 @@ public sealed partial class DecisionForm
 
     private TreatedLadleView Treated => View.Ladle.Treated!;
 
+    private (Guid Version, long? SampleId) Now => (Treated.Version, View.LastMetal?.Id);
+
     private string Seen
     {
         get
@@ -45,13 +58,19 @@ public sealed partial class DecisionForm
         }
     }
 
-    private async Task Decide(CastingVerdict verdict)
+    private void Ask() => asked = (Now, Seen);
+
+    private async Task Decide(CastingVerdict verdict, (Guid Version, long? SampleId) seen)
     {
+        if (form.IsBusy || decided == (verdict, seen)) return; // one press, made twice
         if (form.IsAccepted) form.Open();
+        var signed = verdict == CastingVerdict.Release ? password.Text : null;
         var outcome = await HandingIn.Send(form, made => Operation.Run(made.By, new(
-            made.Key, made.ObservedAt, Treated.Id, Treated.Version, verdict, View.LastMetal?.Id, reason.Value) { Password = verdict == CastingVerdict.Release ? password.Text : null }));
+            made.Key, made.ObservedAt, Treated.Id, seen.Version, verdict, seen.SampleId, reason.Value) { Password = signed }));
         password.Showing(null);
-        isAsking = form.At("password") is not null; // anything else is answered elsewhere
-        if (outcome?.Succeeded == true) reason.Showing(null);
+        if (form.At("password") is null) asked = null; // anything else is answered elsewhere
+        if (outcome?.Succeeded != true) return;
+        decided = (verdict, seen);
+        reason.Showing(null);
     }
 }

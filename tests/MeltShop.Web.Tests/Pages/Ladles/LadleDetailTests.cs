@@ -120,6 +120,41 @@ public sealed class LadleDetailTests : LadleTest
         Assert.Empty(page.FindAll("[data-testid=rest], [data-testid=mould-form], [data-testid=inoculation-form]"));
     }
 
+    [Fact]
+    public async Task Release_AskedBeforeALaterSample_IsRefusedAndNothingIsReleasedOnASampleThatNobodySaw()
+    {
+        var id = await Poured(0.042);
+        var page = Open(id, Role.Inspector);
+        page.Find("[data-testid=decision] [data-field=reason] input").Change("checked");
+        page.Find("[data-testid=release]").Click();
+        page.Find("[data-field=password] input").Change(Password);
+        await LastMetal(id, 0.010);
+        page.WaitForAssertion(() => Assert.Contains("Seen now: outside the poured window: Mg", page.Find("[data-testid=release-outdated]").TextContent, StringComparison.Ordinal));
+        Assert.Contains("Seen: all inside the poured window", page.Find("[data-testid=release-ask]").TextContent, StringComparison.Ordinal);
+        page.Find("[data-testid=release-yes]").Click();
+
+        page.WaitForState(() => page.FindAll("[data-testid=decision] [data-testid=findings]").Count > 0);
+        Assert.Empty((await Treated(id)).Treated!.Decisions);
+        Assert.Empty(page.FindAll("[data-testid=release-ask]"));
+        Assert.Equal("checked", page.Find("[data-testid=decision] [data-field=reason] input").GetAttribute("value"));
+        page.Find("[data-testid=release]").Click();
+        Assert.Contains("Seen: outside the poured window: Mg", page.Find("[data-testid=release-ask]").TextContent, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Hold_PressedOnceMoreOnTheFormerDrawing_IsDecidedOnce()
+    {
+        var id = await Poured(0.042);
+        var page = Open(id, Role.Melter);
+        var former = page.FindAll("[data-testid=hold]").Single();
+        await former.ClickAsync();
+        page.WaitForState(() => page.FindAll("[data-verdict=Hold]").Count > 0);
+
+        await Assert.ThrowsAsync<Bunit.Rendering.UnknownEventHandlerIdException>(() => former.ClickAsync()); // a browser has it said, and it is known to be the same press
+        Assert.Single((await Treated(id)).Treated!.Decisions);
+        Assert.Empty(page.FindAll("[data-testid=decision] [data-testid=findings]"));
+    }
+
     [Theory]
     [InlineData(Role.Administrator, 0, 0)]
     [InlineData(Role.Supervisor, 1, 0)]
