@@ -1,3 +1,4 @@
+using System.Globalization;
 using MeltShop.Charging.Problems;
 using MeltShop.Operations.Charging;
 using MeltShop.Records.Reading.Charge;
@@ -42,6 +43,9 @@ public sealed partial class KeepPlan
     private bool IsKept => kept is { } last && ReferenceEquals(last.Problem, Planned.Problem);
 
     private string Furnace => Draft.FurnaceIn(View)?.Name ?? "";
+
+    private string Which => string.Join('|', Planned.Plan.Lines.Select(line => string.Create(CultureInfo.InvariantCulture, $"{line.Code} {line.Kg:0.###}"))
+        .Prepend(string.Create(CultureInfo.InvariantCulture, $"{Furnace} {Draft.Grade.Text} {Planned.Plan.LiquidKg:0.###}")));
 
     private async Task Keep() => await KeepOnce();
 

@@ -12,6 +12,7 @@ namespace MeltShop.Web.Pages.Charge;
 public sealed partial class KeptPlan
 {
     private PlanAgain? again;
+    private long openedId;
     private bool hasFailed;
     private IReadOnlyDictionary<string, string> names = new Dictionary<string, string>(); // a kept plan knows materials by code
 
@@ -45,8 +46,9 @@ public sealed partial class KeptPlan
     protected override async Task<PlanView?> Read(CancellationToken ct)
     {
         if (await Page.Plan(PlanId, ct) is not { } plan) return null;
-        if (again is null)
+        if (again is null || openedId != plan.Id)
         {
+            (again, hasFailed, openedId) = (null, false, plan.Id);
             names = await Page.MaterialNames(ct);
             await Open(plan, ct);
         }

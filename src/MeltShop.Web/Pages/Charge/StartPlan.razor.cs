@@ -1,3 +1,4 @@
+using MeltShop.Metallurgy;
 using MeltShop.Operations.Charging;
 using MeltShop.Web.Components.Fields;
 using Microsoft.AspNetCore.Components;
@@ -8,7 +9,14 @@ namespace MeltShop.Web.Pages.Charge;
 public sealed partial class StartPlan
 {
     private readonly EntryForm start = new();
-    private bool isAsking;
+    private readonly Drawn<string> yes;
+    private bool isAsking, isStarting;
+
+    public StartPlan() => yes = new(Start);
+
+    /// <summary>Which charge it is, the same as long as it stays the same: one that was drawn since is looked at first.</summary>
+    [Parameter, EditorRequired]
+    public string Plan { get; set; } = "";
 
     [Parameter, EditorRequired]
     public string Grade { get; set; } = "";
@@ -49,10 +57,27 @@ public sealed partial class StartPlan
 
     private void NotYet() => isAsking = false;
 
-    private async Task Start()
+    private async Task Start(string seen)
     {
-        if (await Kept() is not { } planId) return;
-        var outcome = await HandingIn.Send(start, made => Operation.Run(made.By, new(made.Key, made.ObservedAt, planId)));
-        if (outcome?.Succeeded == true) Addresses.NavigateTo($"/heats/{outcome.Value.HeatId}");
+        if (isStarting) return;
+        if (IsBarred || seen != Plan)
+        {
+            start.Find([new Finding("", Drawn<string>.Code)]);
+            return;
+        }
+
+        isStarting = true;
+        try
+        {
+            var place = new Uri(Addresses.Uri).AbsolutePath;
+            if (await Kept() is not { } planId) return;
+            var outcome = await HandingIn.Send(start, made => Operation.Run(made.By, new(made.Key, made.ObservedAt, planId)));
+            var isHere = new Uri(Addresses.Uri).AbsolutePath == place; // whoever has gone elsewhere is not called back
+            if (outcome?.Succeeded == true && isHere) Addresses.NavigateTo($"/heats/{outcome.Value.HeatId}");
+        }
+        finally
+        {
+            isStarting = false;
+        }
     }
 }
