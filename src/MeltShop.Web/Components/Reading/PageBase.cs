@@ -47,8 +47,10 @@ public abstract class PageBase<TView> : ComponentBase, IDisposable
     /// <summary>Who acts on this page.</summary>
     protected Acting Acting { get; private set; } = null!;
 
-    /// <summary>Cancelled when the person leaves the page.</summary>
-    protected CancellationToken Leaving => leaving.Token;
+    protected PageBase() => Leaving = leaving.Token;
+
+    /// <summary>Cancelled when the person leaves the page; can still be asked after that.</summary>
+    protected CancellationToken Leaving { get; }
 
     /// <summary>Whether the person holds one of an operation's roles; the operation itself checks again.</summary>
     protected bool May(IReadOnlyList<string> roles) => Acting?.HoldsAny(roles) == true;

@@ -20,6 +20,7 @@ public sealed partial class ChargePlanning
     private readonly ChargeDraft draft = new();
     private LivePlan live = null!;
     private (string?, string?, string?) taken;
+    private string? saidKg;
     private IReadOnlyList<string>? said;
     private bool hasFailed, isStopped;
     private IReadOnlyList<TargetRow> rows = [];
@@ -32,9 +33,6 @@ public sealed partial class ChargePlanning
 
     [Inject]
     private AddMaterial Adding { get; set; } = null!;
-
-    [Inject]
-    private NavigationManager Addresses { get; set; } = null!;
 
     [Inject]
     private ILogger<ChargePlanning> Log { get; set; } = null!;
@@ -100,6 +98,7 @@ public sealed partial class ChargePlanning
         taken = address;
         draft.Furnace.Showing(FurnaceInAddress);
         draft.Grade.Showing(GradeInAddress);
+        saidKg = KgInAddress;
         if (double.TryParse(KgInAddress, NumberStyles.Float, CultureInfo.InvariantCulture, out var kg)) draft.MeltKg.Showing(kg);
         else draft.MeltKg.Text = KgInAddress ?? "";
         if (draft.FurnaceIn(view) is not { } furnace) return;
@@ -107,15 +106,17 @@ public sealed partial class ChargePlanning
         draft.OfferAFullFurnace(furnace);
     }
 
+    /// <summary>What was typed, or what was said last while that cannot be read.</summary>
+    private string? Kg => draft.MeltKg.Value is { } kg ? NumberText.Unmistakable(kg, CultureInfo.InvariantCulture) : saidKg;
+
+    /// <summary>Without a navigation: one that is late on its line would pull back whoever has left meanwhile.</summary>
     private void Move()
     {
-        var kg = draft.MeltKg.Value is { } value ? NumberText.Unmistakable(value, CultureInfo.InvariantCulture) : KgInAddress;
-        taken = (draft.Furnace.Value, draft.Grade.Value, kg);
-        said = ChargeAddress.Write(draft);
-        Addresses.NavigateTo(
-            Addresses.GetUriWithQueryParameters(
-                new Dictionary<string, object?> { ["furnace"] = draft.Furnace.Value, ["grade"] = draft.Grade.Value, ["kg"] = kg, ["wish"] = said.ToArray() }),
-            replace: true);
+        saidKg = Kg;
+        foreach (var (name, value) in new[] { ("furnace", draft.Furnace.Value), ("grade", draft.Grade.Value), ("kg", saidKg) })
+        {
+            _ = Address.Say(name, value is null ? [] : [value]);
+        }
     }
 
     private void Say()

@@ -1,3 +1,4 @@
+using MeltShop.Web.Components.Reading;
 using Bunit;
 using MeltShop.Records.People;
 using MeltShop.Web.Components.Shell;
@@ -11,6 +12,8 @@ namespace MeltShop.Web.Tests.Components.Shell;
 
 public sealed class ShellTests : ComponentTest
 {
+    public ShellTests() => Services.AddScoped<QuietAddress>();
+
     [Fact]
     public void Navigation_SignedIn_NamesThePersonAndOffersEveryTask()
     {

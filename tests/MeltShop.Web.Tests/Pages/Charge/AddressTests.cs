@@ -2,6 +2,7 @@ using Bunit;
 using MeltShop.Operations.Yard;
 using MeltShop.Records.People;
 using MeltShop.Records.Reading.Yard;
+using MeltShop.Web.Components.Reading;
 
 namespace MeltShop.Web.Tests.Pages.Charge;
 
@@ -70,8 +71,10 @@ public sealed class AddressTests : ChargeTest
         page.Find("[data-testid=material-choices] input[type=checkbox]").Change(true);
         page.WaitForAssertion(() => Assert.Equal(["out@materials.pig", "1250.5@materials.pig.maxKg"], Said), Patience);
 
-        Type(page, "meltKg", "2800"); // moves the page, and takes them along
-        page.WaitForAssertion(() => Assert.EndsWith("&wish=out%40materials.pig&wish=1250.5%40materials.pig.maxKg", Addresses.Uri, StringComparison.Ordinal), Patience);
+        Type(page, "meltKg", "2800"); // and they stay
+        page.WaitForAssertion(() => Assert.EndsWith("&kg=2800&wish=out%40materials.pig&wish=1250.5%40materials.pig.maxKg", The<QuietAddress>().Here, StringComparison.Ordinal), Patience);
+        Assert.EndsWith(Chosen, Addresses.Uri, StringComparison.Ordinal); // no navigation, which would pull back whoever has left meanwhile
+        Assert.Equal(Uri.EscapeDataString(The<QuietAddress>().Here), page.Find("[data-testid=add-material]").GetAttribute("href")!.Split("back=")[1]);
         Type(page, "materials.pig.maxKg", "");
         page.WaitForAssertion(() => Assert.Equal(["out@materials.pig"], Said), Patience);
     }
@@ -97,7 +100,7 @@ public sealed class AddressTests : ChargeTest
         Assert.NotNull(page.Find("[data-price-asked=steel]")); // another price is asked about anew
     }
 
-    private IEnumerable<string> Said => (IReadOnlyList<string>)JSInterop.Invocations["say"][^1].Arguments[1]!;
+    private IEnumerable<string> Said => (IReadOnlyList<string>)JSInterop.Invocations["say"].Last(said => said.Arguments[0] is "wish").Arguments[1]!;
 
     private static string? Value(IRenderedComponent<MeltShop.Web.Pages.Charge.ChargePlanning> page, string path) => Field(page, path).QuerySelector("input")!.GetAttribute("value") ?? "";
 }
