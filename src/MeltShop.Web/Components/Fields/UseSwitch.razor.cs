@@ -7,6 +7,9 @@ namespace MeltShop.Web.Components.Fields;
 public sealed partial class UseSwitch
 {
     private readonly EntryForm form = new();
+    private readonly Drawn<bool> turn;
+
+    public UseSwitch() => turn = new(Save);
 
     [Parameter, EditorRequired]
     public bool IsActive { get; set; }
@@ -21,10 +24,11 @@ public sealed partial class UseSwitch
     [Inject]
     private HandingIn HandingIn { get; set; } = null!;
 
-    private async Task Save()
+    private async Task Save(bool wasActive)
     {
-        var outcome = await HandingIn.Send(form, made => Say(made, !IsActive));
-        if (outcome?.Succeeded == true) form.Open();
+        if (wasActive != IsActive) return; // pressed once more before the answer was shown
+        var outcome = await HandingIn.Send(form, made => Say(made, !wasActive));
         if (outcome?.Succeeded == true || outcome?.IsStale() == true) await Changed.InvokeAsync();
+        if (outcome?.Succeeded == true) form.Open();
     }
 }

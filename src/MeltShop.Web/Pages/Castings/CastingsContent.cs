@@ -14,6 +14,10 @@ namespace MeltShop.Web.Pages.Castings;
 public sealed record CastingsContent(
     LadleView Ladle, string SiteName, GradeProperties? Asked, SampleView? LastMetal, IReadOnlyList<WindowVerdict> Verdicts, CastingsBoard.View Board)
 {
+    /// <summary>Which facts are shown: the same as long as nobody adds, corrects or decides anything.</summary>
+    public string Facts => string.Join(' ', new object?[] { Ladle.Treated!.Version, LastMetal?.Id, Board.GradeCode, Board.Certificates.Count }
+        .Concat(Board.Pieces.SelectMany(piece => piece.Results.Select(result => (object?)result.Id).Prepend(piece.Piece.Id))));
+
     private bool IsLadleReleased => Ladle.Treated!.State == TreatedLadleState.Released;
 
     /// <summary>Its ladle is released, or one of its test units apart.</summary>

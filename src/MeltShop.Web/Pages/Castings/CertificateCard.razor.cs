@@ -1,3 +1,4 @@
+using MeltShop.Metallurgy;
 using MeltShop.Metallurgy.Elements;
 using MeltShop.Metallurgy.Formulas;
 using MeltShop.Metallurgy.Treatment;
@@ -18,11 +19,14 @@ public sealed partial class CertificateCard
     private readonly TextEntry order;
     private readonly TextEntry castings;
     private readonly TextEntry reason;
+    private readonly Drawn<string> issue;
+    private string? issued;
 
     public CertificateCard()
     {
         (buyer, order, castings) = (form.Words("buyer", isRequired: true), form.Words("order", isRequired: true), form.Words("castings", isRequired: true));
         reason = form.Words("reason");
+        issue = new(Issue);
     }
 
     [Parameter, EditorRequired]
@@ -51,14 +55,23 @@ public sealed partial class CertificateCard
         .. QuantityFormulas.Of(View.Verdicts.Select(verdict => verdict.Quantity)),
     ];
 
-    private async Task Issue()
+    private async Task Issue(string seen)
     {
+        if (form.IsBusy || seen == issued) return; // one press, made twice
+        if (seen != View.Facts)
+        {
+            form.Find([new Finding("", Drawn<string>.Code)]);
+            return;
+        }
+
         if (form.IsAccepted) form.Open();
         var treated = View.Ladle.Treated!;
         var (number, revision) = ($"{View.Ladle.Heat.Number}/{treated.Ordinal}", View.Board.Certificates.Count + 1);
         var outcome = await HandingIn.Send(form, made => Operation.Run(made.By, new(
             made.Key, made.ObservedAt, treated.Id, treated.Version, number, revision, View.Board.TrailHead,
             new CertificateSheet(Text, LimitText, Shop).Draw(View, new(buyer.Text, order.Text, castings.Text), number, revision, made.ObservedAt, Acting.PersonName), reason.Value)));
-        if (outcome?.Succeeded == true) reason.Showing(null);
+        if (outcome?.Succeeded != true) return;
+        issued = seen;
+        reason.Showing(null);
     }
 }

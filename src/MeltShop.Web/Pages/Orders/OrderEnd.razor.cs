@@ -1,3 +1,4 @@
+using MeltShop.Operations;
 using MeltShop.Operations.Orders;
 using MeltShop.Records.Orders;
 using MeltShop.Records.Reading.Orders;
@@ -10,6 +11,15 @@ namespace MeltShop.Web.Pages.Orders;
 public sealed partial class OrderEnd
 {
     private readonly EntryForm form = new();
+    private readonly Drawn<Guid> done, withdrawn, again;
+    private Guid answered;
+
+    public OrderEnd()
+    {
+        done = new(version => Close(OrderState.Done, version));
+        withdrawn = new(version => Close(OrderState.Withdrawn, version));
+        again = new(OpenAgain);
+    }
 
     [Parameter, EditorRequired]
     public OrderView Order { get; set; } = null!;
@@ -26,17 +36,18 @@ public sealed partial class OrderEnd
     [Inject]
     private HandingIn HandingIn { get; set; } = null!;
 
-    private async Task Close(OrderState state)
-    {
-        form.Open();
-        await HandingIn.Send(form, made => Closing.Run(made.By, new(made.Key, made.ObservedAt, Order.Id, Order.Version, state)));
-        await Saved.InvokeAsync();
-    }
+    private Task Close(OrderState state, Guid version) =>
+        Save(version, made => Closing.Run(made.By, new(made.Key, made.ObservedAt, Order.Id, version, state)));
 
-    private async Task OpenAgain()
+    private Task OpenAgain(Guid version) =>
+        Save(version, made => Reopening.Run(made.By, new(made.Key, made.ObservedAt, Order.Id, version)));
+
+    private async Task Save<TResult>(Guid version, Func<EntryMade, Task<Outcome<TResult>>> run)
     {
+        if (form.IsBusy || version == answered) return; // pressed once more before the answer was shown
         form.Open();
-        await HandingIn.Send(form, made => Reopening.Run(made.By, new(made.Key, made.ObservedAt, Order.Id, Order.Version)));
+        var outcome = await HandingIn.Send(form, run);
+        if (outcome?.Succeeded == true) answered = version;
         await Saved.InvokeAsync();
     }
 }

@@ -43,6 +43,21 @@ public sealed class CastingsDetailTests : DemoShopTest
     }
 
     [Fact]
+    public async Task Certificate_PressedForOnTheDrawingBeforeAResultCame_IsNotIssued()
+    {
+        var page = await Open(TreatedLadleState.Released, Role.Inspector);
+        await Add(page);
+        Type(page, "certificate-form", ("buyer", "Otto Demo Pumps"), ("order", "4711"), ("castings", "12 pump housings"));
+        var former = page.FindAll("[data-testid=certificate-form]").Single();
+        await Fill(page, ("values.TensileMPa", "512"));
+        page.WaitForAssertion(() => Assert.Equal("Meets", page.Find("[data-property=TensileMPa]").GetAttribute("data-standing")));
+
+        await Assert.ThrowsAsync<Bunit.Rendering.UnknownEventHandlerIdException>(() => former.SubmitAsync()); // a browser has it said, and is told that something came
+        await using var db = await The<IDbContextFactory<RecordsContext>>().CreateDbContextAsync(Cancellation);
+        Assert.False(await db.Certificates.AnyAsync(certificate => certificate.Number.StartsWith(DemoHeatNumber + "/1"), Cancellation));
+    }
+
+    [Fact]
     public async Task Castings_NotReleased_GetNoCertificate()
     {
         var page = await Open(TreatedLadleState.Held, Role.Inspector);

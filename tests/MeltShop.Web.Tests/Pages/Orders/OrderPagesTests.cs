@@ -135,6 +135,20 @@ public sealed class OrderPagesTests : ShopTest
     }
 
     [Fact]
+    public async Task Order_ClosedByTwoPressesOnOneDrawing_IsClosedOnceAndNothingIsRefused()
+    {
+        var id = await Take("4711");
+        SignIn(Role.Supervisor);
+        var order = (await The<OrdersPage>().Order(id, Cancellation))!.Order;
+        var card = Render<OrderEnd>(p => p.Add(x => x.Order, order)); // and is not drawn anew
+        card.Find("[data-testid=close-done]").Click();
+        card.Find("[data-testid=close-done]").Click();
+
+        Assert.Empty(card.FindAll("[data-testid=findings]"));
+        Assert.Equal(OrderState.Done, (await The<OrdersPage>().Order(id, Cancellation))!.Order.State);
+    }
+
+    [Fact]
     public async Task Order_ChangedBySomebodyElseMeanwhile_IsToldAndTheSecondSaveCounts()
     {
         var id = await Take("4711");
