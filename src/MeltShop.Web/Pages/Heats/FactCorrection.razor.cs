@@ -12,13 +12,18 @@ using Microsoft.AspNetCore.Components;
 
 namespace MeltShop.Web.Pages.Heats;
 
-/// <summary>Puts a fact right or moves it to the heat that it belongs to. What was typed stays where it is refused.</summary>
+/// <summary>
+/// Puts a fact right or moves it to the heat that it belongs to. What was typed stays where it is refused; where somebody else was faster that is said
+/// first, and what is saved then corrects theirs.
+/// </summary>
 public sealed partial class FactCorrection
 {
     private IReadOnlyList<NearbyHeat> heats = [];
     private IReadOnlyList<MaterialView> yard = [];
     private IReadOnlyList<InstrumentView> instruments = [];
     private CorrectionDraft? draft;
+    private TimelineRow seen = null!;
+    private bool isTold;
 
     [Parameter, EditorRequired]
     public HeatView Heat { get; set; } = null!;
@@ -47,7 +52,7 @@ public sealed partial class FactCorrection
 
     private CorrectionDraft? Draft => draft;
 
-    private bool IsDip => Row.Kind == TimelineKind.Metal && Draft?.PlusMinus is not null;
+    private bool IsDip => seen.Kind == TimelineKind.Metal && Draft?.PlusMinus is not null;
 
     private IEnumerable<Choice> HeatChoices => heats.Select(heat => new Choice(CorrectionDraft.Id(heat.Id), $"{heat.Number}, {heat.FurnaceName}"));
 
@@ -71,6 +76,13 @@ public sealed partial class FactCorrection
     private IEnumerable<Choice> VerdictChoices => Enum.GetValues<CastingVerdict>()
         .Where(verdict => verdict != CastingVerdict.Downgrade).Select(verdict => new Choice(verdict.ToString(), Text["Verdict." + verdict]));
 
+    protected override void OnInitialized() => seen = Row;
+
+    protected override void OnParametersSet()
+    {
+        if (isTold && Row.Origin.FactId != seen.Origin.FactId) (seen, isTold) = (Row, false);
+    }
+
     protected override async Task OnInitializedAsync()
     {
         var begun = CorrectionDraft.Of(Heat, Row);
@@ -91,13 +103,15 @@ public sealed partial class FactCorrection
     {
         var outcome = await HandingIn.Send(Draft!.Form, made => Run(made, Draft!), Draft.Burns is { } burns ? burns.Check : null);
         if (outcome?.Succeeded == true) await Done.InvokeAsync();
+        isTold = outcome?.Findings.Any(finding => finding.Code == "fact.corrected") == true;
+        OnParametersSet();
     }
 
     private Task<Outcome<long>> Run(EntryMade made, CorrectionDraft with)
     {
-        var (id, reason) = (Row.Origin.FactId, with.Reason.Value!);
-        DateTimeOffset? at = with.Earlier?.Value is { } minutes and not 0 ? Row.Origin.ObservedAt.AddMinutes(-minutes) : null;
-        return Row.Kind switch
+        var (id, reason) = (seen.Origin.FactId, with.Reason.Value!);
+        DateTimeOffset? at = with.Earlier?.Value is { } minutes and not 0 ? seen.Origin.ObservedAt.AddMinutes(-minutes) : null;
+        return seen.Kind switch
         {
             TimelineKind.Weighing => The<CorrectWeighing>().Run(made.By, new(
                 made.Key, made.ObservedAt, id, Id(with.Heat)!.Value, Id(with.Material)!.Value, with.Kg!.Needed, bool.Parse(with.IntoBath!.Value!), reason, at)
@@ -108,7 +122,7 @@ public sealed partial class FactCorrection
                 made.Key, made.ObservedAt, id, Id(with.Heat)!.Value, Id(with.Ladle), with.Degrees!.Needed, reason, at)),
             TimelineKind.Sample => The<CorrectSample>().Run(made.By, new(
                 made.Key, made.ObservedAt, id, Id(with.Heat)!.Value, Id(with.Ladle), Enum.Parse<SampleKind>(with.SampleKind!.Value!), with.Burns?.Changed(),
-                with.Coin!.Value, with.Remarks!.Value, reason, at, with.Fracture?.Value is { } fracture ? bool.Parse(fracture) : null, with.ChangedFigures(Heat.Samples.First(sample => sample.Origin == Row.Origin)), Id(with.Instrument))),
+                with.Coin!.Value, with.Remarks!.Value, reason, at, with.Fracture?.Value is { } fracture ? bool.Parse(fracture) : null, with.ChangedFigures(Heat.Samples.First(sample => sample.Origin.FactId == seen.Origin.FactId)), Id(with.Instrument))),
             TimelineKind.Tap => The<CorrectTap>().Run(made.By, new(made.Key, made.ObservedAt, id, with.Kg!.Needed, with.Degrees!.Value, reason, at)),
             TimelineKind.Metal => The<CorrectMetal>().Run(made.By, new(made.Key, made.ObservedAt, id, with.Kg!.Needed, with.PlusMinus?.Value, reason, at)),
             _ => The<CorrectDecision>().Run(made.By, new(made.Key, made.ObservedAt, id, Enum.Parse<CastingVerdict>(with.Verdict!.Value!), Seen(), reason) { Password = with.Password!.Value }),
@@ -118,7 +132,7 @@ public sealed partial class FactCorrection
     /// <summary>The last sample of the ladle's last metal: a release is made by it.</summary>
     private long? Seen()
     {
-        var ladle = Heat.Ladles.First(of => of.Decisions.Any(decision => decision.Origin == Row.Origin));
+        var ladle = Heat.Ladles.First(of => of.Decisions.Any(decision => decision.Origin.FactId == seen.Origin.FactId));
         return Heat.Samples.Where(sample => sample.TreatedLadleId == ladle.Id && sample.Kind == SampleKind.LastMetal && !sample.Origin.IsCorrected)
             .MaxBy(sample => (sample.Origin.ObservedAt, sample.Id))?.Id;
     }

@@ -38,7 +38,7 @@ public sealed partial class HeatTimeline
     /// <summary>02:35 of the next day stands above 19:45, and would seem to be before it.</summary>
     private bool IsOfAnotherDay(Origin origin) => Site.Day(origin.ObservedAt) != Site.Day(Heat.Heat.StartedAt);
 
-    private void Toggle(TimelineRow row) => opened = opened == (row.Kind, row.Origin.FactId) ? null : (row.Kind, row.Origin.FactId);
+    private void Toggle(TimelineEntry entry) => opened = opened == (entry.Row.Kind, entry.FirstId) ? null : (entry.Row.Kind, entry.FirstId);
 
     private void Close() => opened = null;
 

@@ -9,6 +9,9 @@ public sealed record TimelineEntry(TimelineRow Row, IReadOnlyList<TimelineRow> E
 {
     public Origin Origin => Row.Origin;
 
+    /// <summary>What stays the same when it is corrected: the fact that stood there first.</summary>
+    public long FirstId => (Earlier.Count > 0 ? Earlier[^1] : Row).Origin.FactId;
+
     /// <summary>The entries of a heat, the newest first; a fact that was corrected on the same heat stands under its correction.</summary>
     public static IReadOnlyList<TimelineEntry> Of(HeatView heat)
     {

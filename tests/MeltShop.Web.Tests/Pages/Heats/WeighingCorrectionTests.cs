@@ -1,4 +1,5 @@
 using Bunit;
+using MeltShop.Operations.Correcting;
 using MeltShop.Operations.Heats;
 using MeltShop.Operations.Yard;
 using MeltShop.Records.Yard;
@@ -31,5 +32,27 @@ public sealed class WeighingCorrectionTests : HeatTest
         Assert.Contains("lot A 17", page.Find("[data-testid=earlier]").TextContent, StringComparison.Ordinal);
         Assert.Equal(["A 17", "B 3"], (await Heat()).Weighings.Select(w => w.Lot));
         Assert.Equal(code, (await Heat()).Weighings[^1].MaterialCode);
+    }
+
+    [Fact]
+    public async Task Correction_InHandWhenAnotherCorrectsTheSameFact_StaysIsToldAndCorrectsThatOne()
+    {
+        await WeighIn("steel", 120);
+        var page = Open();
+        page.Find("[data-testid=timeline] [data-kind=Weighing] .timeline-side button").Click();
+        Type(page, "fact-correction", "kg", "130");
+        Type(page, "fact-correction", "reason", "read again");
+        var wrong = Assert.Single((await Heat()).Weighings);
+        Assert.True((await The<CorrectWeighing>().Run(Founder, new(Guid.NewGuid(), Now, wrong.Origin.FactId, HeatId, wrong.MaterialId, 125, false, "slipped"), Cancellation)).Succeeded);
+        page.WaitForState(() => page.FindAll("[data-testid=earlier]").Count > 0);
+        Assert.Equal("read again", Field(page, "fact-correction", "reason").QuerySelector("input")!.GetAttribute("value"));
+
+        page.Find("[data-testid=fact-correction]").Submit();
+        page.WaitForState(() => page.FindAll("[data-testid=fact-correction] [data-code='fact.corrected']").Count > 0);
+        Assert.Equal("130", Field(page, "fact-correction", "kg").QuerySelector("input")!.GetAttribute("value"));
+        page.Find("[data-testid=fact-correction]").Submit();
+
+        page.WaitForState(() => page.FindAll("[data-testid=fact-correction]").Count == 0);
+        Assert.Equal([120, 125, 130], (await Heat()).Weighings.Select(w => w.Kg));
     }
 }
