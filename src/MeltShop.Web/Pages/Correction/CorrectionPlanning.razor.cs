@@ -12,6 +12,7 @@ namespace MeltShop.Web.Pages.Correction;
 public sealed partial class CorrectionPlanning
 {
     private readonly CorrectionDraft draft = new();
+    private readonly Drawn<CorrectionProposal?> accept;
     private CorrectionProposal? proposal;
     private GradesInReach? others;
     private WaysIn ways = new([], []);
@@ -20,6 +21,8 @@ public sealed partial class CorrectionPlanning
     private bool isLooking;
     private int asked;
     private CancellationTokenSource? solving;
+
+    public CorrectionPlanning() => accept = new(Accept);
 
     [Parameter]
     public long HeatId { get; set; }
@@ -145,11 +148,12 @@ public sealed partial class CorrectionPlanning
         return Propose();
     }
 
-    private async Task Accept()
+    /// <summary>Of the proposal that stood there when it was pressed: the operation compares it with what the fields and the records say now.</summary>
+    private async Task Accept(CorrectionProposal? shown)
     {
-        if (!MayAccept || View?.Facts is not { } facts || draft.Choice is not { } choice) return;
-        var seen = SeenCorrection.Of(proposal!);
+        if (shown is not { IsReached: true, IsIdle: false } || !May(Operation.Roles) || View?.Facts is not { } facts || draft.Choice is not { } choice) return;
+        var seen = SeenCorrection.Of(shown);
         var outcome = await HandingIn.Send(draft.Form, made => Operation.Run(made.By, new(made.Key, made.ObservedAt, HeatId, facts.Bath.SampleId, choice, seen)));
-        if (outcome?.Succeeded == true) Addresses.NavigateTo($"/heats/{HeatId}#correction");
+        if (outcome?.Succeeded == true && !Leaving.IsCancellationRequested) Addresses.NavigateTo($"/heats/{HeatId}#correction");
     }
 }

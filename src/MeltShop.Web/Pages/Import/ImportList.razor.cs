@@ -21,14 +21,19 @@ public sealed partial class ImportList
     private readonly EntryForm form = new();
     private readonly TextEntry map;
     private byte[]? bytes;
-    private int choice;
+    private readonly Drawn<ImportPreview> accept;
+    private int choice, files, looks;
     private string name = "";
     private bool isReading;
     private ImportPreview? preview;
     private IReadOnlyList<RefusedFile> refused = [];
     private ImportSamples.Result? result;
 
-    public ImportList() => map = form.Choice("map", isRequired: true);
+    public ImportList()
+    {
+        map = form.Choice("map", isRequired: true);
+        accept = new(Accept);
+    }
 
     /// <summary>The file of which the refused rows are shown.</summary>
     [SupplyParameterFromQuery(Name = RefusedInAddress)]
@@ -71,11 +76,12 @@ public sealed partial class ImportList
 
     private async Task Choose(InputFileChangeEventArgs chosen)
     {
-        (name, preview, result) = (chosen.File.Name, null, null);
+        var mine = ++files;
+        looks++;
+        (name, preview, result, bytes, isReading) = (chosen.File.Name, null, null, null, false);
         form.Open();
         if (chosen.File.Size > FileBounds.MostBytes)
         {
-            bytes = null;
             form.Find([new Finding("file", "importFile.tooLarge", FileBounds.MostBytes / 1024 / 1024)]);
             return;
         }
@@ -85,17 +91,20 @@ public sealed partial class ImportList
         await using var stream = chosen.File.OpenReadStream(FileBounds.MostBytes, Leaving);
         using var content = new MemoryStream();
         await stream.CopyToAsync(content, Leaving);
+        if (mine != files) return; // another was chosen meanwhile
         bytes = content.ToArray();
         await Look();
     }
 
-    /// <summary>Reads the file anew by the map that is chosen now.</summary>
+    /// <summary>Reads the file anew by the map that is chosen now. Where two looks overtake each other the later one counts.</summary>
     private async Task Look()
     {
+        var mine = ++looks;
         (preview, isReading) = (null, true);
         if (bytes is not null && View!.Maps.FirstOrDefault(m => m.Name == map.Value) is { } chosen)
         {
             var looked = await Desk.Look(chosen.Id, bytes, Leaving);
+            if (mine != looks) return;
             form.Find(looked.Findings);
             if (looked.Succeeded) preview = looked.Value;
         }
@@ -103,9 +112,15 @@ public sealed partial class ImportList
         isReading = false;
     }
 
-    private async Task Accept()
+    private async Task Accept(ImportPreview seen)
     {
-        var outcome = await HandingIn.Send(form, made => Operation.Run(made.By, preview!.Taking(made.Key, made.ObservedAt, ImportWay.Page, name)));
+        if (!ReferenceEquals(seen, preview))
+        {
+            if (preview is not null) form.Find([new Finding("", Drawn<ImportPreview>.Code)]);
+            return;
+        }
+
+        var outcome = await HandingIn.Send(form, made => Operation.Run(made.By, seen.Taking(made.Key, made.ObservedAt, ImportWay.Page, name)));
         if (outcome?.Succeeded != true) return;
         (result, preview, bytes) = (outcome.Value, null, null);
         choice++; // the field is empty for the next file: this one is not to be kept for later

@@ -75,6 +75,20 @@ public sealed class CorrectionPlanningTests : CorrectionTest
     }
 
     [Fact]
+    public async Task Accept_PressedOnTheDrawingOfAFormerProposal_AcceptsNoOther()
+    {
+        await LowBath();
+        var page = OpenCorrection();
+        Temperature(page, "1450");
+        var former = page.FindAll("[data-testid=correction-form]").Single();
+        page.Find("[data-field=leastAdditionKg] input").Change("1");
+        page.WaitForState(() => page.FindAll("[data-testid=proposal][data-current=true]").Count > 0);
+
+        await Assert.ThrowsAsync<Bunit.Rendering.UnknownEventHandlerIdException>(() => former.SubmitAsync()); // a browser has it said, with the masses that stood there
+        Assert.Empty((await Heat()).Corrections);
+    }
+
+    [Fact]
     public async Task Correction_AfterATemperature_SaysHowOldItIs()
     {
         await LowBath();

@@ -66,6 +66,20 @@ public sealed class ImportListTests : ImportTest
     }
 
     [Fact]
+    public async Task File_ThatArrivesAfterALaterOne_IsNotShownInItsPlace()
+    {
+        var page = OpenImport();
+        var slow = new SlowFile(await File("1;HEAT;NOW;3,61;1,52", "2;HEAT;NOW;3,62;1,52"));
+        var first = page.InvokeAsync(() => page.FindComponent<InputFile>().Instance.OnChange.InvokeAsync(new([slow])));
+        Choose(page, await File("7;HEAT;NOW;3,65;1,50"), "later.csv");
+        Assert.Equal("1", page.Find("[data-testid=rows]").TextContent);
+        slow.Arrived.SetResult();
+        await first;
+
+        Assert.Equal("1", page.Find("[data-testid=rows]").TextContent);
+    }
+
+    [Fact]
     public void File_OfAnotherInstrument_IsRefusedWithItsReason()
     {
         var page = OpenImport();
@@ -91,5 +105,28 @@ public sealed class ImportListTests : ImportTest
         Choose(page, await File("1;HEAT;NOW;3,61;1,52", "2;HEAT;NOW;3.61;1,52"));
 
         Assert.Empty(Marks.WordsOutside(page.Nodes, "burns", "burns.csv", "Spectrometer", (await Heat()).Heat.Number, "C", Now.ToString("MMM", System.Globalization.CultureInfo.InvariantCulture)));
+    }
+
+    /// <summary>A file whose bytes come when the test says so.</summary>
+    private sealed class SlowFile(string text) : IBrowserFile
+    {
+        private readonly byte[] bytes = System.Text.Encoding.UTF8.GetBytes(text);
+
+        public TaskCompletionSource Arrived { get; } = new();
+        public string Name => "slow.csv";
+        public DateTimeOffset LastModified => default;
+        public long Size => bytes.Length;
+        public string ContentType => "text/csv";
+
+        public Stream OpenReadStream(long maxAllowedSize = 512000, CancellationToken cancellationToken = default) => new Late(bytes, Arrived.Task);
+
+        private sealed class Late(byte[] bytes, Task arrived) : MemoryStream(bytes)
+        {
+            public override async Task CopyToAsync(Stream destination, int bufferSize, CancellationToken cancellationToken)
+            {
+                await arrived;
+                await base.CopyToAsync(destination, bufferSize, cancellationToken);
+            }
+        }
     }
 }
