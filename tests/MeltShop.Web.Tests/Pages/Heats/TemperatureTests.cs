@@ -1,4 +1,7 @@
 using Bunit;
+using MeltShop.Operations.Charging;
+using MeltShop.Operations.Heats;
+using MeltShop.Operations.Sites;
 
 namespace MeltShop.Web.Tests.Pages.Heats;
 
@@ -14,6 +17,20 @@ public sealed class TemperatureTests : HeatTest
         page.WaitForAssertion(() => Assert.Contains("1487.5\u00a0°C", page.Find("[data-testid=figures]").TextContent, StringComparison.Ordinal), Patience);
         Assert.Contains("bath at 1487.5\u00a0°C", page.Find("[data-testid=timeline]").TextContent, StringComparison.Ordinal);
         Assert.Equal(1487.5, Assert.Single((await Heat()).Temperatures).TemperatureC);
+    }
+
+    [Fact]
+    public async Task Temperature_TypedForAHeat_DoesNotStandInTheFieldOfAnother()
+    {
+        var furnace = await The<AddFurnace>().Run(Founder, new(Guid.NewGuid(), Now, "F2", "Furnace 2", 3000, 1800), Cancellation);
+        var plan = await The<PlanCharge>().Run(Founder, new(Guid.NewGuid(), Now, new ChargeChoice(furnace.Value, GradeId, 2000)), Cancellation);
+        var other = (await The<StartHeat>().Run(Founder, new(Guid.NewGuid(), Now, plan.Value.PlanId), Cancellation)).Value;
+        var page = Open();
+        Type(page, "temperature-form", "temperatureC", "1487");
+        page.Render(p => p.Add(x => x.HeatId, other.HeatId));
+
+        page.WaitForAssertion(() => Assert.Contains(other.Number, page.Find("h1").TextContent, StringComparison.Ordinal), Patience);
+        Assert.Equal("", Field(page, "temperature-form", "temperatureC").QuerySelector("input")!.GetAttribute("value") ?? "");
     }
 
     [Theory]
