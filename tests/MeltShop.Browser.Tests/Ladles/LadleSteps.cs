@@ -64,7 +64,11 @@ internal static class LadleSteps
         await page.EnterAsync("[data-testid=mould-form] [data-field=kg] input", kg);
         await page.EnterAsync("[data-testid=mould-form] [data-field=pourSeconds] input", "12");
         await page.PressUntilAsync("[data-testid=mould-poured]", $"[data-mould='{label}']");
+        await page.KeptAsync(label);
     }
+
+    /// <summary>The form says so once it was answered; only then is it of the next mould.</summary>
+    public static Task KeptAsync(this IPage page, string label) => Assertions.Expect(page.Locator("[data-testid=mould-kept]")).ToContainTextAsync($"Mould {label} recorded");
 
     /// <summary>A last-metal sample inside every window but for the magnesium given, on the page of its ladle.</summary>
     public static async Task LastMetalAsync(this IPage page, string magnesium)

@@ -151,6 +151,7 @@ public sealed class PouringStoryTests(Chromium chromium) : IAsyncLifetime
 
     private static async Task CutAsync(IPage page, Cable cable)
     {
+        await page.KeptAsync("1");
         await Assertions.Expect(page.Locator("[data-testid=mould-form] [data-field=label] input")).ToHaveValueAsync("2");
         cable.Cut();
         await page.PressUntilAsync("[data-testid=mould-poured]", "#entry-queue[data-count='1']");

@@ -10,6 +10,9 @@ public sealed class EntryAnsweredEventArgs : EventArgs
     /// <summary>Empty where it was accepted.</summary>
     public IReadOnlyList<Answered> Findings { get; init; } = [];
 
+    /// <summary>What was handed in, by field, where it was accepted while the form still waited and a script kept it (entry/next.js).</summary>
+    public IReadOnlyDictionary<string, string>? Handed { get; init; }
+
     /// <summary>What was handed in, by field, where it was accepted after the form had been left free for the next entry; null where the form still waited.</summary>
     public IReadOnlyDictionary<string, string>? Late { get; init; }
 

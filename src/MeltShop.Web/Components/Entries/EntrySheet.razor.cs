@@ -45,6 +45,10 @@ public sealed partial class EntrySheet : IDisposable
     [Parameter]
     public EventCallback<EntryAnsweredEventArgs> AcceptedLate { get; set; }
 
+    /// <summary>After it was accepted, soon or late and whatever was begun in the form meanwhile: what was handed in, by field.</summary>
+    [Parameter]
+    public EventCallback<IReadOnlyDictionary<string, string>> Kept { get; set; }
+
     /// <summary>After something was found against it.</summary>
     [Parameter]
     public EventCallback Refused { get; set; }
@@ -129,14 +133,20 @@ public sealed partial class EntrySheet : IDisposable
     private async Task Submit()
     {
         if (Entry.Form.IsBusy || Entry.Form.IsAccepted) return;
-        await Answer((await Desk.Take(acting!, Entry)).Findings);
+        var findings = (await Desk.Take(acting!, Entry)).Findings;
+        if (findings.Count == 0) await Keep(null);
+        await Answer(findings);
     }
 
     private async Task Told(EntryAnsweredEventArgs told)
     {
+        if (told.Findings.Count == 0) await Keep(told.Late ?? told.Handed);
         if (told.Late is not null && AcceptedLate.HasDelegate) await AcceptedLate.InvokeAsync(told);
         else if (told.Late is null || !told.IsTouched) await Answer([.. told.Findings.Select(finding => finding.Finding)]);
     }
+
+    private Task Keep(IReadOnlyDictionary<string, string>? handedIn) =>
+        Kept.HasDelegate ? Kept.InvokeAsync(handedIn ?? Entry.Form.Fields.ToDictionary(field => field.Path, field => field.Text)) : Task.CompletedTask;
 
     private async Task Answer(IReadOnlyList<Metallurgy.Finding> findings)
     {

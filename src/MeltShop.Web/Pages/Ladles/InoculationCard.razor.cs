@@ -11,7 +11,7 @@ namespace MeltShop.Web.Pages.Ladles;
 public sealed partial class InoculationCard
 {
     private InoculationEntry entry = new();
-    private int entered = -1;
+    private long? ladle;
 
     [Parameter, EditorRequired]
     public LadleView View { get; set; } = null!;
@@ -27,9 +27,22 @@ public sealed partial class InoculationCard
 
     protected override void OnParametersSet()
     {
-        if (entered == Pouring.Inoculations.Count) return;
-        (entry, entered) = (new(), Pouring.Inoculations.Count);
-        entry.Belongs("treatedLadleId", View.Treated!.Id);
-        if (View.Treated.Card is { } card) entry.Material.Showing(PocketDraft.Text(card.InoculantMaterialId));
+        if (ladle == View.Treated!.Id) return;
+        (entry, ladle) = (new(), View.Treated.Id);
+        entry.Belongs("treatedLadleId", View.Treated.Id);
+        OfCard();
+    }
+
+    private void OfCard()
+    {
+        if (View.Treated!.Card is { } card) entry.Material.Showing(PocketDraft.Text(card.InoculantMaterialId));
+    }
+
+    private void Saved()
+    {
+        entry.Place.Showing(nameof(InoculationPlace.Stream));
+        OfCard();
+        entry.Kg.Showing(null);
+        entry.Lot.Showing(null);
     }
 }

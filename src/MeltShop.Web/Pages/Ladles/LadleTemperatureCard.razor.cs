@@ -9,7 +9,7 @@ namespace MeltShop.Web.Pages.Ladles;
 public sealed partial class LadleTemperatureCard
 {
     private TemperatureEntry entry = new();
-    private int entered = -1;
+    private long? ladle;
 
     [Parameter, EditorRequired]
     public LadleView View { get; set; } = null!;
@@ -19,9 +19,15 @@ public sealed partial class LadleTemperatureCard
 
     protected override void OnParametersSet()
     {
-        if (entered == View.Temperatures.Count) return;
-        (entry, entered) = (new(), View.Temperatures.Count);
-        entry.Belongs("heatId", View.Treated!.HeatId);
+        if (ladle == View.Treated!.Id) return;
+        (entry, ladle) = (new(), View.Treated.Id);
+        entry.Belongs("heatId", View.Treated.HeatId);
         entry.Belongs("treatedLadleId", View.Treated.Id);
+    }
+
+    private void Saved()
+    {
+        entry.Degrees.Showing(null);
+        entry.Minutes.Showing(null);
     }
 }

@@ -11,7 +11,7 @@ namespace MeltShop.Web.Pages.Ladles;
 public sealed partial class RestCard
 {
     private RestEntry entry = new();
-    private int entered = -1;
+    private long? ladle;
 
     [Parameter, EditorRequired]
     public LadleView View { get; set; } = null!;
@@ -48,10 +48,16 @@ public sealed partial class RestCard
 
     protected override void OnParametersSet()
     {
-        var count = Pouring.Rests.Count + Pouring.PouredBack.Count;
-        if (count == entered) return;
-        (entry, entered) = (new(), count);
+        if (ladle == Pouring.Times.TreatedLadleId) return;
+        (entry, ladle) = (new(), Pouring.Times.TreatedLadleId);
         entry.Belongs("treatedLadleId", Pouring.Times.TreatedLadleId);
+    }
+
+    private void Saved()
+    {
+        entry.Way.Showing(nameof(RestWay.Pigged));
+        foreach (var into in new[] { entry.HeatId, entry.IntoLadle, entry.Vessel, entry.Reason }) into.Showing(null);
+        entry.Kg.Showing(null);
     }
 
     private string Words(RestView rest) => rest.IntoLadleId is null ? Text["Way.Pigged"]

@@ -2,6 +2,7 @@
 import "./circuit.js";
 import "./reconnect.js";
 import "./person.js";
+import "./next.js"; // before the sheets, which keep a press to themselves
 import "./sheets.js";
 import "./drafts.js";
 import "./notice.js";
