@@ -8,6 +8,23 @@ namespace MeltShop.Browser.Tests;
 /// <summary>What becomes of an entry whose answer does not come, or is not what it should be.</summary>
 public sealed partial class EntryTests
 {
+    private const string Material = "[data-testid=weigh-form] select";
+
+    /// <summary>What is typed and pressed in one breath.</summary>
+    private const string Hands = """
+        () => {
+          globalThis.type = (field, text) => {
+            field.value = text;
+            field.dispatchEvent(new Event("input", { bubbles: true }));
+          };
+          globalThis.enter = (field, text) => {
+            type(field, text);
+            field.dispatchEvent(new Event("change", { bubbles: true }));
+            field.form.requestSubmit();
+          };
+        }
+        """;
+
     [Fact]
     public async Task Queue_WhoseTabIsLoadedAnewBeforeItIsSent_IsSentAfterwards()
     {
@@ -97,8 +114,9 @@ public sealed partial class EntryTests
     }
 
     /// <summary>
-    /// Answered after their forms have been left free and empty: an open form that says nothing would be filled in again. Or answered while the
-    /// circuit is silent: what was accepted is told once it answers, what was refused stays to be seen.
+    /// Answered after their forms have been left free and empty: an open form that says nothing would be filled in again. Texts that others see
+    /// stay, and have what was found against them at their fields. Or answered while the circuit is silent: what was accepted is told once it answers,
+    /// what was refused stays to be seen.
     /// </summary>
     [Fact]
     public async Task Entries_AnsweredLate_AreToldToTheirForms()
@@ -108,6 +126,7 @@ public sealed partial class EntryTests
         var page = await context.SignInAsync("henning");
         var circuit = await HeldCircuit.OfAsync(page);
         await page.OpenSampleAsync(await app.HeatAsync(page));
+        await HurryAsync(page, circuit);
         var late = new Dictionary<string, TaskCompletionSource> { ["WeighIn"] = new(), ["RecordSample"] = new() };
         await page.RouteAsync("**/api/v1/entries", async route =>
         {
@@ -116,17 +135,22 @@ public sealed partial class EntryTests
         });
         var chosen = page.Locator("[data-testid=weighings] tr.chosen");
         var first = await chosen.GetAttributeAsync("data-material");
-        await page.EnterAsync("[data-cell='0.C']", "3.58");
+        await page.EnterAsync("[data-cell='0.C']", "3,5x");
         await page.EnterAsync(Kg, (await chosen.Locator("[data-heading=Target]").InnerTextAsync()).Split('\u00a0')[0]);
         await page.HandInAsync("[data-testid=weigh-form]");
         await page.HandInAsync("[data-testid=sample-form]");
         await Assertions.Expect(page.Locator(Kg)).ToHaveValueAsync("");
-        await Assertions.Expect(page.Locator("[data-cell='0.C']")).ToHaveValueAsync("");
+        await page.WaitForSelectorAsync("[data-testid=sample-form][data-freed]");
+        await Assertions.Expect(page.Locator("[data-cell='0.C']")).ToHaveValueAsync("3,5x");
 
         late["WeighIn"].SetResult();
         await page.WaitForSelectorAsync("[data-testid=weighed]");
         await page.WaitForSelectorAsync($"[data-testid=weighings] tr.chosen:not([data-material={first}])");
         late["RecordSample"].SetResult();
+        await page.WaitForSelectorAsync("[data-testid=sample-form] [data-testid=cell-findings]");
+        await Assertions.Expect(page.Locator("#entry-queue")).ToBeHiddenAsync();
+        await page.EnterAsync("[data-cell='0.C']", "3.58");
+        await page.HandInAsync("[data-testid=sample-form]");
 
         await page.WaitForSelectorAsync("[data-testid=sample-saved]");
         await Assertions.Expect(page.Locator("[data-testid=sample-form]")).ToHaveCountAsync(0);
@@ -137,10 +161,10 @@ public sealed partial class EntryTests
         await page.EvaluateAsync("() => { globalThis.told = 0; addEventListener('entryanswered', () => told++, true); }");
         circuit.Hold();
         await page.WaitForSelectorAsync("html[data-circuit=silent]", new() { State = WaitForSelectorState.Attached });
+        await page.SelectOptionAsync(Material, new SelectOptionValue { Index = 1 }); // which waits for the circuit, and keeps no entry waiting
         await page.EnterAsync(Degrees, "9999");
         await page.HandInAsync(DegreesForm);
         await page.HandInAsync("[data-testid=sample-form]");
-        await Assertions.Expect(page.Locator("[data-cell='0.C']")).ToHaveValueAsync("");
         var refused = page.Locator("#entry-queue li[data-refused]");
         await Assertions.Expect(refused).ToHaveCountAsync(1);
         await Assertions.Expect(page.Locator("#entry-queue")).ToHaveAttributeAsync("data-count", "0");
@@ -180,6 +204,9 @@ public sealed partial class EntryTests
         var there = TimeZoneInfo.ConvertTimeBySystemTimeZoneId(DateTimeOffset.Parse(observed, CultureInfo.InvariantCulture), "Europe/Berlin"); // the site's zone, whatever the tablet's is
         await Assertions.Expect(page.Locator("#entry-queue li")).ToContainTextAsync(there.ToString("HH:mm:ss", CultureInfo.InvariantCulture));
         await page.UnrouteAllAsync();
+
+        // What is drawn anew meanwhile moves no press from under a finger.
+        Assert.True(await page.EvaluateAsync<bool>("async () => { const press = document.querySelector('#entry-queue li button'); (await import('/entry/queue.js')).changed(); return press.isConnected; }"));
         await page.PressUntilGoneAsync("#entry-queue li[data-refused] button", "#entry-queue li[data-refused]");
 
         await Assertions.Expect(page.Locator("#entry-queue")).ToBeHiddenAsync();
@@ -221,5 +248,48 @@ public sealed partial class EntryTests
         await Assertions.Expect(page.Locator("[data-testid=sign-in-again]")).ToBeHiddenAsync();
         await Assertions.Expect(page.Locator(Degrees)).ToHaveValueAsync("1450");
         Assert.Single(await app.Running.ReadAsync("SELECT 1 FROM Temperatures WHERE TemperatureC = 1448"));
+    }
+
+    /// <summary>What the circuit brings late takes nothing from what a person has pressed, chosen or begun.</summary>
+    private static async Task HurryAsync(IPage page, HeldCircuit circuit)
+    {
+        await page.EvaluateAsync(Hands);
+
+        // A row is pressed and its mass entered before the circuit has heard of the press.
+        var (weighed, chosen) = (page.Locator("[data-testid=weighed]"), page.Locator("[data-testid=weighings] tr.chosen"));
+        await chosen.WaitForAsync();
+        var last = await page.Locator("[data-testid=weighings] .row-press strong").Last.InnerTextAsync();
+        await page.EvaluateAsync("(kg) => { [...document.querySelectorAll('[data-testid=weighings] .row-press')].at(-1).click(); enter(document.querySelector(kg), '0.5'); }", Kg);
+        await Assertions.Expect(weighed).ToContainTextAsync(last);
+
+        // A mass is begun, and another weighs all that was wanted of its material.
+        await page.Locator("[data-testid=weighings] .row-press").First.TapAsync();
+        await page.WaitForSelectorAsync("[data-testid=weighings] tbody tr.chosen:first-child");
+        var first = await chosen.Locator("strong").InnerTextAsync();
+        var target = (await chosen.Locator("[data-heading=Target]").InnerTextAsync()).Split('\u00a0')[0];
+        await page.EvaluateAsync("""
+            async ([kg, target]) => {
+              const { deliver } = await import("/entry/sending.js");
+              const { form } = document.querySelector(kg);
+              type(document.querySelector(kg), "1");
+              deliver({ operation: form.dataset.entry, about: JSON.parse(form.dataset.about), fields: { materialId: form.querySelector("select").value, kg: target }, title: "", address: "/" });
+            }
+            """, new[] { Kg, target });
+        await page.WaitForSelectorAsync("[data-testid=weighings] tbody tr:first-child [data-standing=done]");
+        await page.EvaluateAsync("(kg) => enter(document.querySelector(kg), '1.5')", Kg);
+        await Assertions.Expect(weighed).ToContainTextAsync(first);
+
+        // The next entry is handed in, and the one after it begun, before the first is answered; and while the circuit does not answer.
+        await page.EvaluateAsync("(degrees) => { const field = document.querySelector(degrees); enter(field, '1451'); enter(field, '1452'); type(field, '145'); }", Degrees);
+        await page.GetByText("1451 °C").First.WaitForAsync();
+        await page.GetByText("1452 °C").First.WaitForAsync();
+        await Assertions.Expect(page.Locator(Degrees)).ToHaveValueAsync("145");
+        circuit.Hold();
+        await page.EvaluateAsync("(degrees) => enter(document.querySelector(degrees), '1453')", Degrees);
+        await Assertions.Expect(page.Locator(Degrees)).ToHaveValueAsync("");
+        await page.EnterAsync(Degrees, "146");
+        circuit.GoOn();
+        await page.GetByText("1453 °C").First.WaitForAsync();
+        await Assertions.Expect(page.Locator(Degrees)).ToHaveValueAsync("146");
     }
 }

@@ -48,6 +48,20 @@ public sealed partial class EntryTests(Chromium chromium, EntryTests.App app) : 
         }
         """;
 
+    /// <summary>The first field of what was opened has the keyboard at once, and nobody who types loses it.</summary>
+    private const string First = """
+        async () => {
+          const saw = [];
+          document.activeElement.blur();
+          for (const id of ["one", "two"]) {
+            document.querySelector("main").insertAdjacentHTML("beforeend", `<input id="${id}" data-first>`);
+            await new Promise((done) => setTimeout(done)); // until the page was looked at
+            saw.push(document.activeElement.id);
+          }
+          return saw;
+        }
+        """;
+
     private static readonly TimeSpan Outage = TimeSpan.FromSeconds(8);
 
     /// <summary>One program for all of these, which gives up a lost circuit, or an idle person, after 3 s; each test has a furnace of its own.</summary>
@@ -210,6 +224,7 @@ public sealed partial class EntryTests(Chromium chromium, EntryTests.App app) : 
         await page.GotoAsync("/look?open=a.1"); // a page without a circuit: never asked, as one that lost it before its first beat
         await page.EvaluateAsync("document.documentElement.dataset.before = ''");
         Assert.Equal(["in a silence 0 a.1", "after it 1 a.1", "no form yet 1 a.1", "opened 1 a.1", "closed 1 ", "another page's ", "its own kept"], await page.EvaluateAsync<string[]>(Opening));
+        Assert.Equal(["one", "one"], await page.EvaluateAsync<string[]>(First));
 
         await Say("show");
         await page.TapAsync("main a.press");

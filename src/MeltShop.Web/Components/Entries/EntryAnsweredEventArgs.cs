@@ -13,7 +13,7 @@ public sealed class EntryAnsweredEventArgs : EventArgs
     /// <summary>What was handed in, by field, where it was accepted while the form still waited and a script kept it (entry/next.js).</summary>
     public IReadOnlyDictionary<string, string>? Handed { get; init; }
 
-    /// <summary>What was handed in, by field, where it was accepted after the form had been left free for the next entry; null where the form still waited.</summary>
+    /// <summary>What was handed in, by field, where it was accepted and the form is free for the next entry by then; null where the form still waited.</summary>
     public IReadOnlyDictionary<string, string>? Late { get; init; }
 
     /// <summary>Of a late answer: the next entry was begun meanwhile.</summary>
@@ -38,6 +38,14 @@ public sealed class EntryAnsweredEventArgs : EventArgs
     }
 }
 
-/// <summary>The event that the script raises.</summary>
+/// <summary>What the script of the entry path tells a form when somebody begins to type in it.</summary>
+public sealed class EntryBegunEventArgs : EventArgs
+{
+    /// <summary>What stood in it, by field; empty where that was about to change by a press or a choice before.</summary>
+    public IReadOnlyDictionary<string, string> Fields { get; init; } = new Dictionary<string, string>();
+}
+
+/// <summary>The events that the script raises.</summary>
 [EventHandler("onentryanswered", typeof(EntryAnsweredEventArgs), enableStopPropagation: true, enablePreventDefault: true)]
+[EventHandler("onentrybegun", typeof(EntryBegunEventArgs), enableStopPropagation: true, enablePreventDefault: true)]
 public static class EventHandlers;

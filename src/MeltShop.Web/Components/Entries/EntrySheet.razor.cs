@@ -37,11 +37,19 @@ public sealed partial class EntrySheet : IDisposable
     [Parameter]
     public Func<string, string> Name { get; set; } = path => path;
 
+    /// <summary>Of a form that stays open: the field, if any, whose text is the next entry's too. The others are emptied once it was accepted; null where it closes.</summary>
+    [Parameter]
+    public string? Keeps { get; set; }
+
+    /// <summary>For a form that offers what is entered next: its next entry was begun, and is of what stood in the other fields then.</summary>
+    [Parameter]
+    public EventCallback<EntryBegunEventArgs> Begun { get; set; }
+
     /// <summary>After it was accepted; where the answer came late, only if the next entry was not begun in the form meanwhile.</summary>
     [Parameter]
     public EventCallback Accepted { get; set; }
 
-    /// <summary>Instead, after it was accepted late: what was handed in stands in the fields no more.</summary>
+    /// <summary>Instead, where what was handed in stands in the fields no more: it was accepted late, or the form stays open.</summary>
     [Parameter]
     public EventCallback<EntryAnsweredEventArgs> AcceptedLate { get; set; }
 
@@ -141,8 +149,15 @@ public sealed partial class EntrySheet : IDisposable
     private async Task Told(EntryAnsweredEventArgs told)
     {
         if (told.Findings.Count == 0) await Keep(told.Late ?? told.Handed);
-        if (told.Late is not null && AcceptedLate.HasDelegate) await AcceptedLate.InvokeAsync(told);
-        else if (told.Late is null || !told.IsTouched) await Answer([.. told.Findings.Select(finding => finding.Finding)]);
+        var isOfThis = told.Late is null || !told.IsTouched;
+        if (told.Late is null || !AcceptedLate.HasDelegate)
+        {
+            if (isOfThis) await Answer([.. told.Findings.Select(finding => finding.Finding)]);
+            return;
+        }
+
+        if (isOfThis) Entry.Form.Answer([]);
+        await AcceptedLate.InvokeAsync(told);
     }
 
     private Task Keep(IReadOnlyDictionary<string, string>? handedIn) =>

@@ -14,7 +14,6 @@ public sealed partial class ChoiceField
     private readonly string id = FieldFrame.NewId();
     private IReadOnlyList<Choice> all = [];
     private string[] words = [];
-    private ElementReference list;
 
     [Parameter, EditorRequired]
     public TextEntry Entry { get; set; } = null!;
@@ -54,11 +53,6 @@ public sealed partial class ChoiceField
     {
         all = [.. Choices.DistinctBy(choice => choice.Value)];
         if (NarrowedBy is { } part) Narrow(part);
-    }
-
-    protected override async Task OnAfterRenderAsync(bool firstRender)
-    {
-        if (firstRender && TakesFocus) await list.FocusAsync();
     }
 
     private bool Fits(Choice choice) => words.All(word => choice.Words.Contains(word, StringComparison.CurrentCultureIgnoreCase));

@@ -49,11 +49,6 @@ public sealed partial class QuantityField
     [Parameter]
     public bool TakesFocus { get; set; }
 
-    protected override async Task OnAfterRenderAsync(bool firstRender)
-    {
-        if (firstRender && TakesFocus) await input.FocusAsync();
-    }
-
     private string Shown => Unit ?? Entry.Unit.Sign;
 
     protected override void OnParametersSet() => Entry.Form.Draw();

@@ -6,7 +6,6 @@ namespace MeltShop.Web.Components.Fields;
 public sealed partial class TextField
 {
     private readonly string id = FieldFrame.NewId();
-    private ElementReference input;
 
     [Parameter, EditorRequired]
     public TextEntry Entry { get; set; } = null!;
@@ -31,11 +30,6 @@ public sealed partial class TextField
     /// <summary>The first field of a form that a press opened: the keyboard goes on here.</summary>
     [Parameter]
     public bool TakesFocus { get; set; }
-
-    protected override async Task OnAfterRenderAsync(bool firstRender)
-    {
-        if (firstRender && TakesFocus) await input.FocusAsync();
-    }
 
     private Task Say(string? words)
     {

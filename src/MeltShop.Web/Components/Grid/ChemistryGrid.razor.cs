@@ -12,7 +12,6 @@ namespace MeltShop.Web.Components.Grid;
 public sealed partial class ChemistryGrid
 {
     private readonly string id = FieldFrame.NewId();
-    private ElementReference table;
 
     /// <summary>What the grid is called.</summary>
     [Parameter, EditorRequired]
@@ -58,11 +57,6 @@ public sealed partial class ChemistryGrid
     /// <summary>A spare column that holds something stays in sight.</summary>
     private string? Spare(GridColumn column) =>
         column.IsSpare && Enumerable.Range(0, Rows.Count).All(row => Cell(row, column.Symbol).Text.Length == 0) ? "spare" : null;
-
-    protected override async Task OnAfterRenderAsync(bool firstRender)
-    {
-        if (firstRender && TakesFocus) await table.FocusAsync();
-    }
 
     private Task Type(QuantityEntry cell, string? typed)
     {

@@ -22,6 +22,7 @@ public sealed partial class WeighInCard : IDisposable
     private bool wasCharging;
     private string? offered;
     private int before; // how often the material in the form was weighed, as far as was known when the form was last empty
+    private bool isBegun; // a mass is being typed
     private bool hasFailed;
     private bool isAnswered; // what the rest of this charge should be was asked, and it is known or could not be
     private bool isStopped;
@@ -137,7 +138,7 @@ public sealed partial class WeighInCard : IDisposable
         Rows = WeighingRow.Of(Screen.Heat, Screen.Yard, rest?.Lines, isStopped);
         entry.Belongs("heatId", Screen.Heat.Heat.Id);
         entry.Belongs("intoBath", IsBath ? 1 : 0);
-        if (!IsBath && (entry.Material.Value is null || IsOfferOver)) Offer(Rows.FirstOrDefault(row => row.IsOpen));
+        if (!IsBath && !isBegun && (entry.Material.Value is null || IsOfferOver)) Offer(Rows.FirstOrDefault(row => row.IsOpen));
         // What was the next thing to charge is not what a bath needs: that a person chooses.
         if (wasCharging && IsBath) Offer(null);
         wasCharging = !IsBath;
@@ -163,6 +164,20 @@ public sealed partial class WeighInCard : IDisposable
         entry.Material.Showing(material);
         before = row?.Entries ?? 0;
     }
+
+    /// <summary>A mass is of the material beside which it was begun; what was offered instead by then is taken back, while the charge still goes in.</summary>
+    private void Begin(EntryBegunEventArgs begun)
+    {
+        if (IsBath) return;
+        isBegun = true;
+        if (!begun.Fields.TryGetValue(entry.Material.Path, out var material) || material == entry.Material.Text) return;
+        offered = null;
+        entry.Material.Showing(material);
+        entry.Lot.Showing(begun.Fields.GetValueOrDefault(entry.Lot.Path));
+        before = Current?.Entries ?? 0;
+    }
+
+    private void Typed() => isBegun = entry.Kg.Text.Length > 0;
 
     private void Choose(WeighingRow row)
     {
@@ -196,6 +211,7 @@ public sealed partial class WeighInCard : IDisposable
         weighed = (mass, Words(entry.Material));
         entry.Kg.Showing(null);
         entry.Minutes.Showing(null);
+        isBegun = false;
         if (Current is not { } row) return;
         var left = row.Entries > before ? row.LeftKg : row.LeftKg - mass;
         before = Math.Max(row.Entries, before + 1);

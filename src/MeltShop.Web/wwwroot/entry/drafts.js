@@ -32,9 +32,15 @@ function guard(input) {
 addEventListener("focusin", ({ target }) => {
   const form = formOf(target);
   if (!form) return;
-  seen.set(target, versionOf(form, pathOf(target)) ?? ""); // nothing lay there: what somebody lays there from now on was not seen
+  seen.delete(target);
   if (target instanceof HTMLInputElement) guard(target);
 });
+
+// Where nothing lay when one began to type, what somebody lays there from then on was not seen.
+addEventListener("input", ({ target }) => {
+  const form = formOf(target);
+  if (form && !seen.has(target)) seen.set(target, versionOf(form, pathOf(target)) ?? "");
+}, true);
 
 addEventListener("change", ({ target }) => {
   const form = formOf(target);

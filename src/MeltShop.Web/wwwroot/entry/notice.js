@@ -9,6 +9,7 @@ const said = (text, ...values) => values.reduce((so, value, index) => so.replace
 
 function row(entry) {
   const item = document.createElement("li");
+  item.dataset.place = entry.place;
   const time = new Date(entry.observedAt).toLocaleTimeString(document.documentElement.dataset.culture, { timeZone: zone() });
   const waits = entry.personId !== person() && said(words.waits, entry.name);
   item.textContent = [`${entry.title} · ${time}`, ...(entry.said ?? Object.values(entry.fields)), waits, queue.isOnlyHere(entry) && words.onlyHere].filter(Boolean).join(" · ");
@@ -18,6 +19,16 @@ function row(entry) {
   if (entry.mayTryAgain) item.append(press(words.again, () => sendAgain(entry)));
   item.append(press(words.remove, () => queue.remove(entry)));
   return item;
+}
+
+// A row that says the same as before stays where it is: a finger may be on one of its presses.
+function draw(list, entries) {
+  const rows = entries.map((entry) => {
+    const drawn = row(entry);
+    return [...list.children].find((before) => before.isEqualNode(drawn)) ?? drawn;
+  });
+  for (const before of [...list.children]) if (!rows.includes(before)) before.remove();
+  rows.forEach((one, at) => list.children[at] === one || list.insertBefore(one, list.children[at] ?? null));
 }
 
 function press(text, act) {
@@ -36,7 +47,7 @@ function show() {
     waiting > 0 && said(waiting === 1 ? words.one : words.many, waiting),
     refused > 0 && said(refused === 1 ? words.refusedOne : words.refusedMany, refused),
   ].filter(Boolean).join(" ");
-  box.querySelector("ol").replaceChildren(...all.map(row));
+  draw(box.querySelector("ol"), all);
 }
 
 if (box) {

@@ -10,6 +10,7 @@ import "./term.js";
 import "./idle.js";
 import "./back.js";
 import "./opened.js";
+import "./first.js";
 import "./unfolded.js";
 import "./find.js";
 import "./foot.js";

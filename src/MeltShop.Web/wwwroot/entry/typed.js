@@ -4,6 +4,7 @@ const stood = new WeakMap();
 const changes = new Map();
 const presses = new Map(); // what stood in each field before a press that may write into it
 let pressedAt = 0;
+let actedAt = -1;
 let latest = 0;
 let answered = 0;
 
@@ -11,6 +12,10 @@ let answered = 0;
 export const asked = (number) => (latest = number);
 export const question = () => latest;
 export const isOver = (number) => answered > number;
+
+// What the circuit may answer with other texts in the fields: a press, a choice. The last question before the latest of them.
+export const acted = () => (actedAt = latest);
+export const latestAct = () => actedAt;
 
 // A box that has a name of its own is kept as a text is. A check of safety has none: it is made anew.
 export const isTick = (field) => field.matches("input[data-tick]");
@@ -23,7 +28,10 @@ for (const kind of ["focusin", "pointerdown"]) addEventListener(kind, ({ target 
 }, true);
 
 // A field was changed after so many questions to the circuit.
-export const changed = (field, asks) => changes.set(field, { before: changes.get(field)?.before ?? stood.get(field) ?? "", asks, isHeard: false });
+export function changed(field, asks) {
+  changes.set(field, { before: changes.get(field)?.before ?? stood.get(field) ?? "", asks, isHeard: false });
+  if (field.matches("select")) acted();
+}
 
 // Its text was handed in and stands there no more: that is for the circuit to hear, and not to be put back.
 export const emptied = (field, asks) => changes.set(field, { before: field.value, asks, isHeard: false });
@@ -32,12 +40,9 @@ export const emptied = (field, asks) => changes.set(field, { before: field.value
 // What a press hands in is no such text.
 addEventListener("click", ({ target }) => {
   if (!target.closest?.("main button:not([type=submit])")) return;
-  pressedAt = latest;
+  pressedAt = acted();
   for (const field of document.querySelectorAll("main :is(input, select, textarea)")) if (!changes.has(field) && !presses.has(field)) presses.set(field, textOf(field));
 }, true);
-
-// Whether such a press is still on its way to the circuit: what it writes does not stand there yet.
-export const isWriting = () => pressedAt > 0 && !isOver(pressedAt);
 
 function pressed(asks) {
   for (const [field, before] of presses) if (field.isConnected && !changes.has(field) && textOf(field) !== before) changes.set(field, { before, asks, isHeard: true, isPressed: true });
@@ -58,6 +63,7 @@ export function heard(asks) {
 export function unheard(asks) {
   const open = [...changes].filter(([field, change]) => field.isConnected && !change.isHeard);
   for (const [, change] of open) change.asks = asks;
+  if (open.length > 0) acted();
   return open.map(([field]) => field);
 }
 

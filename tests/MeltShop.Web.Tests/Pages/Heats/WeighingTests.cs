@@ -129,6 +129,31 @@ public sealed class WeighingTests : HeatTest
         Assert.Equal(isTouched, page.Find("[data-testid=weighings] tr.chosen").GetAttribute("data-material") == "carbon");
     }
 
+    /// <summary>While one types a mass another weighs all that was wanted of it; over a slow way the page may offer the next already.</summary>
+    [Theory]
+    [InlineData(false)]
+    [InlineData(true)]
+    public async Task Mass_BegunBesideAMaterialThatIsFullByNow_StaysOfIt(bool isMoved)
+    {
+        var page = Open();
+        var begun = new EntryBegunEventArgs { Fields = new Dictionary<string, string> { ["materialId"] = $"{MaterialIds["carbon"]}", ["lot"] = "L 7" } };
+        if (!isMoved) await page.Find("[data-testid=weigh-form]").TriggerEventAsync("onentrybegun", begun);
+        await WeighIn("carbon", Kg(page, "carbon"));
+        page.WaitForState(() => page.FindAll("tr[data-material=carbon] [data-standing=done]").Count > 0 && page.FindAll("[data-testid=rest-planning]").Count == 0, Patience);
+        if (isMoved)
+        {
+            page.WaitForAssertion(() => Assert.Equal("steel", Chosen(page)), Patience);
+            await page.Find("[data-testid=weigh-form]").TriggerEventAsync("onentrybegun", begun);
+        }
+
+        Assert.Equal("carbon", Chosen(page));
+        Type(page, "weigh-form", "kg", "10");
+        Assert.Equal("carbon", Chosen(page));
+        Type(page, "weigh-form", "kg", ""); // and it is left alone after all
+        await WeighIn("pig", 1);
+        page.WaitForAssertion(() => Assert.Equal(isMoved ? "carbon" : "steel", Chosen(page)), Patience);
+    }
+
     /// <summary>Half of the steel, and the card is read with it before the answer comes: the other half is still to come, and its mass is not taken off again.</summary>
     [Theory]
     [InlineData(0.5, true)]
@@ -328,6 +353,8 @@ public sealed class WeighingTests : HeatTest
         Assert.Contains("should the heel be the larger one", page.Find("[data-testid=overfull]").TextContent, StringComparison.Ordinal);
         Assert.Contains("The rest is planned with 0\u00a0kg", page.Find("[data-testid=rest-heel]").TextContent, StringComparison.Ordinal);
     }
+
+    private static string? Chosen(IRenderedComponent<HeatDetail> page) => page.Find("[data-testid=weighings] tr.chosen").GetAttribute("data-material");
 
     private static double Kg(IRenderedComponent<HeatDetail> page, string material) => double.Parse(
         page.FindAll($"tr[data-material={material}] td")[1].TextContent.Trim().Split('\u00a0')[0], System.Globalization.CultureInfo.InvariantCulture);
