@@ -165,6 +165,7 @@ public sealed partial class EntryTests
         await page.EnterAsync(Degrees, "9999");
         await page.HandInAsync(DegreesForm);
         await page.HandInAsync("[data-testid=sample-form]");
+        await page.WaitForSelectorAsync("[data-testid=sample-form][data-freed]");
         var refused = page.Locator("#entry-queue li[data-refused]");
         await Assertions.Expect(refused).ToHaveCountAsync(1);
         await Assertions.Expect(page.Locator("#entry-queue")).ToHaveAttributeAsync("data-count", "0");
@@ -291,5 +292,6 @@ public sealed partial class EntryTests
         circuit.GoOn();
         await page.GetByText("1453 °C").First.WaitForAsync();
         await Assertions.Expect(page.Locator(Degrees)).ToHaveValueAsync("146");
+        await Assertions.Expect(page.Locator("[data-testid=rest-planning]")).ToHaveCountAsync(0);
     }
 }

@@ -58,7 +58,7 @@ public sealed record WeighingRow(long? MaterialId, string Code, string Name, Mat
     public bool IsMoved => Math.Abs(TargetKg - PlannedKg) > PlannedKg * NearPercent / 100;
 
     /// <summary>Can be weighed, and is still wanted.</summary>
-    public bool IsOpen => this is { IsPast: false, IsDone: false, IsTooLittle: false, LeftKg: > 0, MaterialId: not null };
+    public bool IsOpen => this is { IsPast: false, IsDone: false, IsOver: false, IsTooLittle: false, LeftKg: > 0, MaterialId: not null };
 
     /// <summary>The row on the card.</summary>
     /// <param name="isNext">Whether it is the next one to weigh.</param>

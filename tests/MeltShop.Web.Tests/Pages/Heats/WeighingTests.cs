@@ -286,6 +286,11 @@ public sealed class WeighingTests : HeatTest
         Assert.Equal(standing, row.IsDone ? "done" : row.IsOver ? "over" : "open");
     }
 
+    /// <summary>As much as the rest wants, to what a scale shows, and more than the first plan wanted: the next one is offered.</summary>
+    [Fact]
+    public void Row_OverItsFirstPlanAndAsTheRestWantsIt_IsNotOpen() =>
+        Assert.False(new WeighingRow(1, "a", "A", null, 100, 99.5, 1) { PlannedKg = 90 }.IsOpen);
+
     /// <summary>0.005 % of 2000 kg are 0.1 kg.</summary>
     [Theory]
     [InlineData(0.09, true)]
