@@ -27,7 +27,9 @@ public sealed class PageStateTests
         "ForMetallurgist.isOpened", // by what is refused behind it
         "WeighInCard.wasCharging", "WeighInCard.offered", "WeighInCard.before", // what the page has offered itself
         "WeighInCard.isAnswered", // of the rest, which is planned again
-        "RestCard.entered", "LadleTemperatureCard.entered", "InoculationCard.entered", // how many rows there were
+        "WeighInCard.isBegun", // by the mass, which is typed again
+        "RestCard.ladle", "LadleTemperatureCard.ladle", "InoculationCard.ladle", // which one the form belongs to
+        "MouldForm.offered", "MouldForm.kept", "MouldForm.times", // what the form has offered itself, and what was just kept
         "ImportList.choice", "ImportList.name", "ImportList.files", "ImportList.looks", // of the file, which is chosen again
         "OrderEnd.answered", "CertificateCard.issued", "UnitCard.seenSampleId", "KeptPlan.openedId", // what of the records was shown
         "ChargePlanning.saidKg", // by the address
