@@ -50,10 +50,13 @@ function show() {
   draw(box.querySelector("ol"), all);
 }
 
-if (box) {
-  queue.watch(() => {
-    show();
-    setTimeout(show, patience + 50);
-  });
+function look() {
   show();
+  setTimeout(show, patience + 50);
+}
+
+// What is entered and what a page finds that was just loaded anew: neither is said at once, and both are said soon.
+if (box) {
+  queue.watch(look);
+  look();
 }
