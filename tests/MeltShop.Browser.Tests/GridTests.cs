@@ -22,6 +22,7 @@ public sealed class GridTests(Chromium chromium, RunningApp app)
         var page = await context.SignInAsync("henning");
         var heat = await page.StartHeatAsync("furnace-2", 1500);
         await page.OpenAsync(new Uri(line.Address, heat).ToString()); // what is typed goes over the slow line, which a cookie does not ask for
+        await page.HeardAsync(); // what the page draws once it is there may take the button from under a key
         await page.Locator("[data-testid=samples] button.press").First.PressAsync("Enter");
         await Assertions.Expect(page.Locator("[data-testid=sample-form] [data-cell='0.C']")).ToBeFocusedAsync();
         await page.Keyboard.PressAsync("+");
